@@ -1,0 +1,32 @@
+namespace Purlin.Journal;
+
+/// <summary>What one inspection may hold. Checked on the phone and at the office; at 80 % the person is told.</summary>
+public static class Limits
+{
+    /// <summary>Bytes of one journal line, without its line end.</summary>
+    public const int LineBytes = 64 * 1024;
+
+    /// <summary>Entries of an inspection.</summary>
+    public const int Entries = 20_000;
+
+    /// <summary>Photographs of an inspection.</summary>
+    public const int Photos = 2_000;
+
+    /// <summary>Bytes of one photograph.</summary>
+    public const int PhotoBytes = 25 * 1024 * 1024;
+
+    /// <summary>Pixels of one photograph, read from its header before any decoding.</summary>
+    public const long PhotoPixels = 50_000_000;
+
+    /// <summary>Devices that may write in one inspection.</summary>
+    public const int Devices = 16;
+
+    /// <summary>Depth of nesting in one line.</summary>
+    public const int JsonDepth = 16;
+
+    /// <summary>Characters of one note.</summary>
+    public const int NoteCharacters = 20_000;
+
+    /// <summary>Share of a limit at which the person is told.</summary>
+    public const double TellAt = 0.8;
+}

@@ -1,0 +1,272 @@
+using Purlin.Journal;
+using Purlin.Reckoning;
+
+namespace Purlin.Judgement;
+
+/// <summary>The rule book applied to the evidence of one inspection. Deterministic; independent of entry order where the meaning is.</summary>
+public sealed record JudgedInspection
+{
+    /// <summary>Edition of the rule book.</summary>
+    public required string RuleBook { get; init; }
+
+    /// <summary>Judged matters, heaviest first, then by where they stand on the walk.</summary>
+    public required IReadOnlyList<Finding> Findings { get; init; }
+
+    /// <summary>Every question that the evidence opened, open ones first.</summary>
+    public required IReadOnlyList<LooseEnd> LooseEnds { get; init; }
+
+    /// <summary>One for each standard chosen.</summary>
+    public required IReadOnlyList<Coverage> Coverage { get; init; }
+
+    /// <summary>What was not looked at or tested: recorded ones, then those that follow from <c>not visible</c>.</summary>
+    public required IReadOnlyList<JudgedLimitation> Limitations { get; init; }
+
+    /// <summary>Every reckoning done, with what it was done for.</summary>
+    public required IReadOnlyList<JudgedWorking> Workings { get; init; }
+
+    /// <summary>Every photograph and how it is spoken for.</summary>
+    public required IReadOnlyList<SpokenPhoto> Photos { get; init; }
+
+    /// <summary>What to be alert to in this house, from its facts alone.</summary>
+    public required IReadOnlyList<Alert> Alerts { get; init; }
+
+    /// <summary>Limitations the program offers because of a reading or fact, and which nobody has taken up yet.</summary>
+    public IReadOnlyList<OfferedLimitation> Offers { get; init; } = [];
+
+    /// <summary>What stands in the way of issue; empty means that an edition can be sealed.</summary>
+    public required IReadOnlyList<Obstacle> Obstacles { get; init; }
+}
+
+/// <summary>A judged matter.</summary>
+public sealed record Finding
+{
+    /// <summary>Stable while the evidence is the same kind: condition id, and the component's entry name where several alike are told apart: <c>supply-piping.corroded-joint</c>, <c>window.pane-cracked@k3f9.21</c>.</summary>
+    public required string Id { get; init; }
+
+    /// <summary>Id of the leading condition; <c>own</c> for free words of the inspector.</summary>
+    public required string Condition { get; init; }
+
+    /// <summary>Ids of conditions grouped under this cause.</summary>
+    public IReadOnlyList<string> Grouped { get; init; } = [];
+
+    /// <summary>Building system: site, exterior, roof, attic, structure, plumbing, electrical, heating, cooling, interior.</summary>
+    public required string System { get; init; }
+
+    /// <summary>Short heading.</summary>
+    public required string Title { get; init; }
+
+    /// <summary>How much it matters, after overruling.</summary>
+    public required Weight Weight { get; init; }
+
+    /// <summary>Each contribution to the weight, in order.</summary>
+    public required IReadOnlyList<Contribution> Why { get; init; }
+
+    /// <summary>One place, several places, throughout.</summary>
+    public required Spread Spread { get; init; }
+
+    /// <summary>Places where it was seen.</summary>
+    public required IReadOnlyList<EntryName> Places { get; init; }
+
+    /// <summary>Components it concerns.</summary>
+    public IReadOnlyList<EntryName> Components { get; init; } = [];
+
+    /// <summary>Kind of component, in words.</summary>
+    public required string ComponentKind { get; init; }
+
+    /// <summary>The entries it rests on: observations, readings, facts; in causal order.</summary>
+    public required IReadOnlyList<EntryName> Evidence { get; init; }
+
+    /// <summary>Its photographs.</summary>
+    public IReadOnlyList<EntryName> Photos { get; init; } = [];
+
+    /// <summary>For an older house, where a year is known.</summary>
+    public ThenAndNowSentence? ThenAndNow { get; init; }
+
+    /// <summary>Where, in words: place, spot, how many.</summary>
+    public required string Where { get; init; }
+
+    /// <summary>What was seen or measured, in words.</summary>
+    public required string Observed { get; init; }
+
+    /// <summary>Why it matters.</summary>
+    public required string Matters { get; init; }
+
+    /// <summary>What to do.</summary>
+    public required string Do { get; init; }
+
+    /// <summary>By whom.</summary>
+    public required string Trade { get; init; }
+
+    /// <summary>Usual cautions where the work can hurt someone.</summary>
+    public IReadOnlyList<string> Cautions { get; init; } = [];
+
+    /// <summary>Indexes into <see cref="JudgedInspection.Workings"/>.</summary>
+    public IReadOnlyList<int> Workings { get; init; } = [];
+
+    /// <summary>Sources in words: document, section, edition.</summary>
+    public IReadOnlyList<string> Sources { get; init; } = [];
+
+    /// <summary>What the inspector changed, with the reason.</summary>
+    public IReadOnlyList<Overruling> Overruled { get; init; } = [];
+
+    /// <summary>Left out of the report by the inspector, with a reason; still kept and listed.</summary>
+    public bool LeftOut { get; init; }
+}
+
+/// <summary>One contribution to a weight.</summary>
+/// <param name="What">What speaks: consequence, timing, spread, era, overruling.</param>
+/// <param name="Words">A plain sentence.</param>
+/// <param name="Weight">The weight after it.</param>
+public sealed record Contribution(string What, string Words, Weight Weight);
+
+/// <summary>How far a condition spreads, worked out from observations of it in different places.</summary>
+public enum Spread
+{
+    /// <summary>In one place.</summary>
+    OnePlace,
+
+    /// <summary>In several places.</summary>
+    SeveralPlaces,
+
+    /// <summary>Wherever it was looked for, three places or more.</summary>
+    Throughout,
+}
+
+/// <summary>Then and now, for one finding.</summary>
+/// <param name="Rule">Id of the rule.</param>
+/// <param name="Kind"><c>broke the rule of its day</c>, <c>not required then, advised now</c>, <c>never a rule but a known hazard</c>, <c>cannot say</c>.</param>
+/// <param name="FirstYear">Year of the first edition that asked for it; none when it never was a rule or nobody knows.</param>
+/// <param name="Words">The sentence to print: says "first asked for in the YEAR edition", never "violated code".</param>
+/// <param name="Sources">Document, section, edition.</param>
+public sealed record ThenAndNowSentence(string Rule, string Kind, int? FirstYear, string Words, IReadOnlyList<string> Sources);
+
+/// <summary>What the inspector changed.</summary>
+/// <param name="Part">Which part.</param>
+/// <param name="From">What the program had.</param>
+/// <param name="To">What the inspector put.</param>
+/// <param name="Reason">Why.</param>
+/// <param name="By">The entry.</param>
+public sealed record Overruling(string Part, string From, string To, string Reason, EntryName By);
+
+/// <summary>A question that evidence opened.</summary>
+public sealed record LooseEnd
+{
+    /// <summary>Stable: rule's id of the loose end and what opened it, <c>water-heater.stains/other-joints</c>.</summary>
+    public required string Id { get; init; }
+
+    /// <summary>What to find out, as an instruction to the inspector.</summary>
+    public required string Question { get; init; }
+
+    /// <summary>Why it is asked: what was noticed, where.</summary>
+    public required string Because { get; init; }
+
+    /// <summary>The entries that opened it.</summary>
+    public required IReadOnlyList<EntryName> OpenedBy { get; init; }
+
+    /// <summary>Places where an answer can be found.</summary>
+    public IReadOnlyList<EntryName> LookIn { get; init; } = [];
+
+    /// <summary>Those of <see cref="LookIn"/> still to be looked at.</summary>
+    public IReadOnlyList<EntryName> StillToLook { get; init; } = [];
+
+    /// <summary>Conditions whose outcome (seen or clear) answers it.</summary>
+    public IReadOnlyList<string> Answers { get; init; } = [];
+
+    /// <summary>Reading kinds that answer it.</summary>
+    public IReadOnlyList<string> Readings { get; init; } = [];
+
+    /// <summary>How it was tied off; none while it is open.</summary>
+    public Tied? Tied { get; init; }
+
+    /// <summary>Whether it blocks issue while open; otherwise it is turned into <see cref="Referral"/> at issue.</summary>
+    public bool Blocks { get; init; }
+
+    /// <summary>The sentence that hands it to a trade.</summary>
+    public required string Referral { get; init; }
+
+    /// <summary>The trade it would be handed to.</summary>
+    public required string Trade { get; init; }
+}
+
+/// <summary>How a loose end was tied off.</summary>
+/// <param name="How">See <see cref="Tie"/>.</param>
+/// <param name="By">The entries that tied it.</param>
+/// <param name="Words">In words, for the trail of evidence.</param>
+public sealed record Tied(string How, IReadOnlyList<EntryName> By, string Words);
+
+/// <summary>The duties of one standard and how each stands.</summary>
+/// <param name="Standard">Id, <c>washington</c>.</param>
+/// <param name="Title">Its title with edition.</param>
+/// <param name="Duties">Every duty that counts.</param>
+public sealed record Coverage(string Standard, string Title, IReadOnlyList<DutyState> Duties);
+
+/// <summary>How one duty stands.</summary>
+/// <param name="Id">Standard and section, <c>washington:308-408C-080(1)(a)</c>.</param>
+/// <param name="Section">Section number as the standard has it.</param>
+/// <param name="System">Building system.</param>
+/// <param name="Text">The duty in our words.</param>
+/// <param name="Verb">inspect, describe, report, operate, must-state-limitation.</param>
+/// <param name="State">Met, limited, not present or open.</param>
+/// <param name="Evidence">The entries that close it.</param>
+/// <param name="Words">What closes it, or what is missing, in words.</param>
+/// <param name="Mark"><c>from memory</c> when the duty's wording has not been confirmed; empty otherwise.</param>
+public sealed record DutyState(string Id, string Section, string System, string Text, string Verb, DutyStanding State, IReadOnlyList<EntryName> Evidence, string Words, string Mark = "")
+{
+    /// <summary>Places where it can be closed.</summary>
+    public IReadOnlyList<EntryName> Places { get; init; } = [];
+}
+
+/// <summary>How a duty stands.</summary>
+public enum DutyStanding
+{
+    /// <summary>Nothing closes it yet.</summary>
+    Open,
+
+    /// <summary>Closed by a result.</summary>
+    Met,
+
+    /// <summary>Closed by a limitation: not inspected, with the reason.</summary>
+    Limited,
+
+    /// <summary>There is no such thing in this house.</summary>
+    NotPresent,
+}
+
+/// <summary>A limitation as the report states it.</summary>
+/// <param name="Id">The entry it comes from.</param>
+/// <param name="What">What was not looked at or tested.</param>
+/// <param name="Cause">Why; none while missing.</param>
+/// <param name="Next">What the buyer should do; none while missing.</param>
+/// <param name="Place">Where.</param>
+/// <param name="Component">On what.</param>
+/// <param name="Photos">What blocked the view.</param>
+public sealed record JudgedLimitation(EntryName Id, string What, string? Cause, string? Next, EntryName? Place, EntryName? Component, IReadOnlyList<EntryName> Photos);
+
+/// <summary>A limitation the program offers.</summary>
+/// <param name="Rule">The rule book's id.</param>
+/// <param name="What">What could not be looked at or tested.</param>
+/// <param name="Cause">Why, from the reading or fact.</param>
+/// <param name="Next">What the buyer should do.</param>
+/// <param name="Because">The entries that led to it.</param>
+public sealed record OfferedLimitation(string Rule, string What, string Cause, string Next, IReadOnlyList<EntryName> Because);
+
+/// <summary>A reckoning with the evidence it used.</summary>
+/// <param name="Working">The working.</param>
+/// <param name="Evidence">Readings and facts it used.</param>
+/// <param name="Component">What it was done for.</param>
+/// <param name="Place">Where.</param>
+public sealed record JudgedWorking(Working Working, IReadOnlyList<EntryName> Evidence, EntryName? Component, EntryName? Place);
+
+/// <summary>A photograph and how it is spoken for.</summary>
+/// <param name="Id">The photograph.</param>
+/// <param name="Use">See <see cref="PhotoUse"/>; none while nobody has spoken for it.</param>
+/// <param name="Finding">The finding it is part of.</param>
+/// <param name="Caption">What to look at.</param>
+public sealed record SpokenPhoto(EntryName Id, string? Use, string? Finding, string? Caption);
+
+/// <summary>Something to be alert to in this house.</summary>
+/// <param name="Title">What.</param>
+/// <param name="Reason">Why in this house: from year, material, foundation.</param>
+/// <param name="Look">Where to look.</param>
+/// <param name="Sources">Document, section, edition.</param>
+public sealed record Alert(string Title, string Reason, string Look, IReadOnlyList<string> Sources);

@@ -1,0 +1,40 @@
+using Purlin.Journal;
+
+namespace Purlin.Judgement;
+
+/// <summary>Something that stands in the way of issue, each solved in place.</summary>
+public abstract record Obstacle
+{
+    private Obstacle() { }
+
+    /// <summary>What is the matter and what to do, one plain sentence.</summary>
+    public required string Words { get; init; }
+
+    /// <summary>Where it can be solved.</summary>
+    public EntryName? Place { get; init; }
+
+    /// <summary>A loose end that its rule does not let pass.</summary>
+    /// <param name="LooseEnd">Its id.</param>
+    public sealed record LooseEndOpen(string LooseEnd) : Obstacle;
+
+    /// <summary>A duty that nothing closes.</summary>
+    /// <param name="Duty">Its id.</param>
+    public sealed record DutyOpen(string Duty) : Obstacle;
+
+    /// <summary>A photograph nobody has spoken for.</summary>
+    /// <param name="Photo">The photograph.</param>
+    public sealed record PhotoUnspoken(EntryName Photo) : Obstacle;
+
+    /// <summary>A limitation without cause or next step.</summary>
+    /// <param name="Limitation">The limitation.</param>
+    /// <param name="Missing"><c>cause</c>, <c>next</c> or <c>cause and next</c>.</param>
+    public sealed record LimitationIncomplete(EntryName Limitation, string Missing) : Obstacle;
+
+    /// <summary>Something two devices or a clock left unsettled.</summary>
+    /// <param name="Entries">The entries concerned.</param>
+    public sealed record Unsettled(IReadOnlyList<EntryName> Entries) : Obstacle;
+
+    /// <summary>Entries that a newer program wrote.</summary>
+    /// <param name="Count">How many.</param>
+    public sealed record UnknownEntries(int Count) : Obstacle;
+}

@@ -1,0 +1,10 @@
+using System.Collections.Immutable;
+
+namespace Purlin.Reckoning.Air;
+
+/// <summary>The reckonings of this family.</summary>
+public static class AirReckonings
+{
+    /// <summary>In the order of the documents.</summary>
+    public static ImmutableArray<Calculation> All { get; } = [];
+}

@@ -1,0 +1,25 @@
+using System.Collections.Frozen;
+using System.Collections.Immutable;
+using System.Text.Json.Nodes;
+using Purlin.Journal;
+
+namespace Purlin.Reckoning;
+
+/// <summary>The list of all reckonings: each family contributes its own.</summary>
+public static class Reckonings
+{
+    /// <summary>All of them, by family, in the order of the documents.</summary>
+    public static ImmutableArray<Calculation> All { get; } =
+        [.. Electrical.ElectricalReckonings.All, .. Air.AirReckonings.All, .. Water.WaterReckonings.All, .. Structure.StructureReckonings.All, .. Site.SiteReckonings.All, .. Moisture.MoistureReckonings.All, .. Years.YearsReckonings.All];
+
+    private static readonly FrozenDictionary<string, Calculation> ByName = All.ToFrozenDictionary(reckoning => reckoning.Name);
+
+    /// <summary>The reckoning of that name, or a refusal that lists what there is.</summary>
+    public static Checked<Calculation> Find(string name) => ByName.TryGetValue(name, out var found)
+        ? found
+        : new Refusal("reckoning", name, $"one of {string.Join(", ", All.Select(reckoning => reckoning.Name))}");
+
+    /// <summary>Finds, checks and reckons.</summary>
+    public static Checked<Working> Reckon(string name, JsonObject input) =>
+        Find(name).Match(reckoning => reckoning.Reckon(input), refusals => Checked<Working>.Refused(refusals));
+}
