@@ -1,0 +1,89 @@
+using Microsoft.CodeAnalysis;
+using Microsoft.CodeAnalysis.CSharp;
+using Microsoft.CodeAnalysis.CSharp.Syntax;
+
+namespace Purlin.Tests.House;
+
+/// <summary>House rules over the C# sources: a rule of style that matters is a failing test.</summary>
+public sealed class SourceRules
+{
+    private const int LongestFunction = 70;
+
+    private static readonly string[] BannedWords = ["Manager", "Helper", "Util", "Utils", "Utility", "Utilities", "Common", "Misc", "Processor", "Base", "Service", "Handler"];
+
+    private static readonly IReadOnlyList<(string File, SyntaxNode Tree)> All = Repository.Sources("src", "demo", "tests", "bench");
+
+    [Fact]
+    public void No_function_is_longer_than_seventy_lines()
+    {
+        var tooLong = All.SelectMany(source => source.Tree.DescendantNodes()
+            .Where(node => node is BaseMethodDeclarationSyntax or LocalFunctionStatementSyntax or AccessorDeclarationSyntax)
+            .Select(node => (source.File, Lines: Lines(node), Name: node.ToString().Split('\n', 2)[0].Trim()))
+            .Where(function => function.Lines > LongestFunction));
+        Assert.Empty(tooLong);
+    }
+
+    [Fact]
+    public void No_type_file_or_folder_has_a_name_that_says_nothing()
+    {
+        var types = All.SelectMany(source => source.Tree.DescendantNodes().OfType<BaseTypeDeclarationSyntax>()
+            .Where(type => BannedWords.Any(word => Words(type.Identifier.Text).Contains(word, StringComparer.OrdinalIgnoreCase)))
+            .Select(type => $"{source.File}: {type.Identifier.Text}"));
+        var paths = All.Select(source => source.File).Where(file => file.Split('/').Any(part => BannedWords.Any(word => Words(Path.GetFileNameWithoutExtension(part)).Contains(word, StringComparer.OrdinalIgnoreCase))));
+        Assert.Empty(types.Concat(paths));
+    }
+
+    [Fact]
+    public void Every_class_is_sealed_static_or_abstract()
+    {
+        var open = All.SelectMany(source => source.Tree.DescendantNodes().OfType<TypeDeclarationSyntax>()
+            .Where(type => type is ClassDeclarationSyntax or RecordDeclarationSyntax { RawKind: (int)SyntaxKind.RecordDeclaration })
+            .Where(type => !type.Modifiers.Any(modifier => modifier.IsKind(SyntaxKind.SealedKeyword) || modifier.IsKind(SyntaxKind.StaticKeyword) || modifier.IsKind(SyntaxKind.AbstractKeyword) || modifier.IsKind(SyntaxKind.PartialKeyword)))
+            .Select(type => $"{source.File}: {type.Identifier.Text}"));
+        Assert.Empty(open);
+    }
+
+    [Fact]
+    public void Nobody_uses_DateTime()
+    {
+        var users = All.Where(source => source.Tree.DescendantNodes().OfType<IdentifierNameSyntax>().Any(name => name.Identifier.Text == "DateTime")).Select(source => source.File);
+        Assert.Empty(users);
+    }
+
+    [Fact]
+    public void A_namespace_is_its_folder()
+    {
+        var strays = All.Where(source => !source.File.EndsWith("Program.cs", StringComparison.Ordinal)).SelectMany(source => source.Tree.DescendantNodes().OfType<BaseNamespaceDeclarationSyntax>()
+            .Where(space => space.Name.ToString() != Folder(source.File))
+            .Select(space => $"{source.File}: {space.Name}, expected {Folder(source.File)}"));
+        Assert.Empty(strays);
+    }
+
+    [Theory]
+    [InlineData("Journal", "")]
+    [InlineData("Reckoning", "Journal")]
+    [InlineData("Judgement", "Reckoning")]
+    [InlineData("Report", "Judgement")]
+    public void A_room_refers_only_to_the_room_before_it(string room, string allowed)
+    {
+        var project = File.ReadAllText(Path.Combine(Repository.Root, "src", $"Purlin.{room}", $"Purlin.{room}.csproj"));
+        var references = System.Text.RegularExpressions.Regex.Matches(project, "ProjectReference Include=\"([^\"]+)\"", System.Text.RegularExpressions.RegexOptions.None, TimeSpan.FromSeconds(1)).Select(match => Path.GetFileNameWithoutExtension(match.Groups[1].Value));
+        Assert.Equal(allowed.Length == 0 ? [] : [$"Purlin.{allowed}"], references);
+    }
+
+    private static int Lines(SyntaxNode node)
+    {
+        var span = node.SyntaxTree.GetLineSpan(node.Span);
+        return span.EndLinePosition.Line - span.StartLinePosition.Line + 1;
+    }
+
+    private static string Folder(string file)
+    {
+        var parts = file.Split('/');
+        return string.Join('.', parts[1..^1]);
+    }
+
+    /// <summary>The words of a name in capitals: PhotoStore is Photo, Store.</summary>
+    private static IEnumerable<string> Words(string name) =>
+        System.Text.RegularExpressions.Regex.Matches(name, "[A-Z]?[a-z]+|[A-Z]+(?![a-z])", System.Text.RegularExpressions.RegexOptions.None, TimeSpan.FromSeconds(1)).Select(match => match.Value);
+}
