@@ -13,6 +13,9 @@ namespace Purlin.Reckoning;
 /// </summary>
 public sealed class Given
 {
+    // A person reads the first few; a hostile object with a million unknown names must not make a million sentences.
+    private const int MostRefusals = 20;
+
     private readonly Dictionary<string, object> values;
 
     private Given(Dictionary<string, object> values, JsonObject written)
@@ -69,6 +72,7 @@ public sealed class Given
         Dictionary<string, object> read = new(StringComparer.Ordinal);
         foreach (var (name, _) in input)
         {
+            if (refusals.Count >= MostRefusals) break;
             if (inputs.All(known => known.Name != name))
                 refusals.Add(new Refusal(path + Short(name), "unknown input", $"one of {string.Join(", ", inputs.Select(known => known.Name))}"));
         }
@@ -94,14 +98,14 @@ public sealed class Given
             _ => throw new System.Diagnostics.UnreachableException(),
         };
         if (value is not null) into[known.Name] = value;
-        else refusals.Add(new Refusal(path, Short(node.ToJsonString()), known.Allowed));
+        else refusals.Add(new Refusal(path, Written(node), known.Allowed));
     }
 
     private static object? Quantity(Input.Quantity quantity, JsonNode node)
     {
         if (node is not JsonValue value) return null;
         double number;
-        if (value.GetValueKind() == JsonValueKind.Number) { if (!value.TryGetValue(out number)) number = value.TryGetValue<int>(out var whole) ? whole : double.NaN; }
+        if (value.GetValueKind() == JsonValueKind.Number) number = Finite(value);
         else if (!value.TryGetValue<string>(out var text) || !Units.TryRead(text, quantity.Unit, out number)) return null;
         return double.IsFinite(number) && number >= quantity.Least && number <= quantity.Most ? number : null;
     }
@@ -109,8 +113,16 @@ public sealed class Given
     private static object? Whole(Input.Whole whole, JsonNode node)
     {
         if (node is not JsonValue value || value.GetValueKind() != JsonValueKind.Number) return null;
-        if (!double.TryParse(value.ToJsonString(), NumberStyles.Float, CultureInfo.InvariantCulture, out var number)) return null;
+        var number = Finite(value);
         return double.IsInteger(number) && number >= whole.Least && number <= whole.Most ? (int)number : null;
+    }
+
+    // A number made in code may be an int or a decimal; NaN and infinity made in code cannot even be written as JSON.
+    private static double Finite(JsonValue value)
+    {
+        if (value.TryGetValue<double>(out var number)) return number;
+        if (value.TryGetValue<float>(out var single)) return single;
+        return double.TryParse(value.ToJsonString(), NumberStyles.Float, CultureInfo.InvariantCulture, out number) ? number : double.NaN;
     }
 
     private static object? Elements(Input.List list, JsonNode node, string path, List<Refusal> refusals)
@@ -133,6 +145,14 @@ public sealed class Given
         }
         return elements.ToImmutable();
     }
+
+    private static string Written(JsonNode node) => node switch
+    {
+        JsonArray array => $"a list of {array.Count}",
+        JsonObject => "an object",
+        JsonValue value when value.TryGetValue<double>(out var number) && !double.IsFinite(number) => "a number that is not finite",
+        _ => Short(node.ToJsonString()),
+    };
 
     private static string Short(string text) => text.Length <= 80 ? text : text[..77] + "...";
 }

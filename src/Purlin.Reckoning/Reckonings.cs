@@ -1,5 +1,6 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
+using System.Text.Json;
 using System.Text.Json.Nodes;
 using Purlin.Journal;
 
@@ -18,6 +19,21 @@ public static class Reckonings
     public static Checked<Calculation> Find(string name) => ByName.TryGetValue(name, out var found)
         ? found
         : new Refusal("reckoning", name, $"one of {string.Join(", ", All.Select(reckoning => reckoning.Name))}");
+
+    /// <summary>Reads the one JSON object a reckoning takes; text that is no such object, or names an input twice, is refused.</summary>
+    public static Checked<JsonObject> ReadInput(string json)
+    {
+        try
+        {
+            return JsonNode.Parse(json, documentOptions: new JsonDocumentOptions { AllowDuplicateProperties = false, MaxDepth = 16 }) is JsonObject input
+                ? input
+                : new Refusal("input", "JSON that is not an object", "one JSON object of named inputs");
+        }
+        catch (JsonException wrong)
+        {
+            return new Refusal("input", wrong.Message.Length <= 80 ? wrong.Message : wrong.Message[..77] + "...", "one JSON object, each input named once");
+        }
+    }
 
     /// <summary>Finds, checks and reckons.</summary>
     public static Checked<Working> Reckon(string name, JsonObject input) =>

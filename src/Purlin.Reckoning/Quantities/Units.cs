@@ -54,7 +54,8 @@ public static class Units
         if (!double.IsFinite(value)) return false;
         var (source, target) = (Plain(from), Plain(to));
         if (source == target && Known.ContainsKey(source)) { converted = value; return true; }
-        if (!Known.TryGetValue(source, out var a) || !Known.TryGetValue(target, out var b) || a.Dimension != b.Dimension) return false;
+        if (!Known.TryGetValue(source, out var a) || !Known.TryGetValue(target, out var b)) return false;
+        if (a.Dimension != b.Dimension && !OneOfLoads(source, target)) return false;
         converted = (value * a.Scale + a.Offset - b.Offset) / b.Scale;
         return double.IsFinite(converted);
     }
@@ -74,6 +75,9 @@ public static class Units
         if (unit.Length == 0) { value = number; return true; }
         return TryConvert(number, unit, wanted, out value);
     }
+
+    // NEC 220.54 and 220.55: kVA counts as kW in a load calculation. Heat rates (Btu/h, tons) are no electrical load.
+    private static bool OneOfLoads(string a, string b) => (a is "W" or "kW" && b is "VA" or "kVA") || (a is "VA" or "kVA" && b is "W" or "kW");
 
     private static string Plain(string unit) => Spelled.TryGetValue(unit, out var plain) ? plain : unit;
 }
