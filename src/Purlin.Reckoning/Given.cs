@@ -98,7 +98,7 @@ public sealed class Given
             _ => throw new System.Diagnostics.UnreachableException(),
         };
         if (value is not null) into[known.Name] = value;
-        else refusals.Add(new Refusal(path, Written(node), known.Allowed));
+        else refusals.Add(new Refusal(path, AsWritten(node), known.Allowed));
     }
 
     private static object? Quantity(Input.Quantity quantity, JsonNode node)
@@ -146,7 +146,7 @@ public sealed class Given
         return elements.ToImmutable();
     }
 
-    private static string Written(JsonNode node) => node switch
+    private static string AsWritten(JsonNode node) => node switch
     {
         JsonArray array => $"a list of {array.Count}",
         JsonObject => "an object",
