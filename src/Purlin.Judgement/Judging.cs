@@ -1,5 +1,8 @@
-using Purlin.Judgement.Book;
+using Purlin.Journal;
 using Purlin.Journal.Fold;
+using Purlin.Judgement.Book;
+using Purlin.Judgement.Evidence;
+using Purlin.Judgement.Findings;
 
 namespace Purlin.Judgement;
 
@@ -14,17 +17,34 @@ public static class Judging
     {
         ArgumentNullException.ThrowIfNull(inspection);
         ArgumentNullException.ThrowIfNull(book);
-        return new JudgedInspection
+        var evidence = new EvidenceIndex(inspection, book, yearNow);
+        var photosFor = inspection.Photos.Where(photo => photo.For is not null).ToLookup(photo => photo.For!.Value, photo => photo.Id);
+
+        var looks = Gathering.Observed(evidence);
+        var matters = Gathering.Matters(evidence, looks);
+        var writing = new FindingWriting(evidence, photosFor);
+        List<Finding> findings = [.. matters.Select(writing.Write)];
+        var limitations = new LimitationWriting(evidence, photosFor).Write(looks);
+
+        var judged = new JudgedInspection
         {
             RuleBook = book.Edition,
-            Findings = [],
+            Findings = InOrder(evidence, findings),
             LooseEnds = [],
             Coverage = [],
-            Limitations = [],
+            Limitations = limitations,
             Workings = [],
-            Photos = [],
+            Photos = PhotoSpeaking.Speak(evidence, findings, looks, limitations),
             Alerts = [],
             Obstacles = [],
         };
+        return judged with { Obstacles = Obstacles.List(evidence, judged) };
     }
+
+    private static List<Finding> InOrder(EvidenceIndex evidence, IEnumerable<Finding> findings) =>
+    [
+        .. findings.OrderByDescending(finding => finding.Weight)
+            .ThenBy(finding => finding.Places.Count == 0 ? int.MaxValue : finding.Places.Min(place => evidence.Walk(place)))
+            .ThenBy(finding => finding.Id, StringComparer.Ordinal),
+    ];
 }

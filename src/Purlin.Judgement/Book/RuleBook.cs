@@ -1,15 +1,58 @@
+using System.Collections.Frozen;
+using System.Collections.Immutable;
 using Purlin.Journal;
 
 namespace Purlin.Judgement.Book;
 
-/// <summary>All knowledge as typed rules, read from <c>rulebook/</c>; a rule without a source is refused.</summary>
+/// <summary>All knowledge as typed rules, read from <c>rulebook/</c>; a rule without a source or with a dangling reference is refused.</summary>
 public sealed record RuleBook
 {
+    /// <summary>The literal that stands for a source where a fact of the trade has none.</summary>
+    public const string CommonPractice = "common practice";
+
     /// <summary>Edition, year and month and a counter: <c>2026.11.1</c>.</summary>
     public required string Edition { get; init; }
 
-    /// <summary>The rule book built into this program.</summary>
-    public static RuleBook BuiltIn { get; } = Load().OrThrow();
+    /// <summary>Conditions by id.</summary>
+    public FrozenDictionary<string, Condition> Conditions { get; init; } = FrozenDictionary<string, Condition>.Empty;
 
-    private static Checked<RuleBook> Load() => new RuleBook { Edition = "2026.11.1" };
+    /// <summary>Limitations by id.</summary>
+    public FrozenDictionary<string, LimitationRule> Limitations { get; init; } = FrozenDictionary<string, LimitationRule>.Empty;
+
+    /// <summary>Profiles, highest rank first.</summary>
+    public ImmutableArray<Profile> Profiles { get; init; } = [];
+
+    /// <summary>Sources by id.</summary>
+    public FrozenDictionary<string, SourceLine> Sources { get; init; } = FrozenDictionary<string, SourceLine>.Empty;
+
+    /// <summary>Sentences for people.</summary>
+    public Wording Words { get; init; } = Wording.Empty;
+
+    /// <summary>Sentences of the usual cautions by id.</summary>
+    public FrozenDictionary<string, string> Cautions { get; init; } = FrozenDictionary<string, string>.Empty;
+
+    /// <summary>Kinds of component of which each one is a matter of its own (two water heaters), unlike windows or outlets.</summary>
+    public FrozenSet<string> ToldApart { get; init; } = FrozenSet<string>.Empty;
+
+    /// <summary>Lines that were refused, each with file and id; empty for a sound book.</summary>
+    public ImmutableArray<Refusal> Refused { get; init; } = [];
+
+    /// <summary>The rule book built into this program. Read once, when first asked for.</summary>
+    public static RuleBook BuiltIn => BuiltInBook.Value;
+
+    private static readonly Lazy<RuleBook> BuiltInBook = new(() => BookReader.Read(BookFiles.Embedded()));
+
+    /// <summary>Kinds of component that the conditions know, in alphabetical order.</summary>
+    public ImmutableArray<string> ComponentKinds() => [.. Conditions.Values.Select(condition => condition.Component).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)];
+
+    /// <summary>Conditions of one kind of component, in order of their ids.</summary>
+    public ImmutableArray<Condition> ConditionsOf(string componentKind) =>
+        [.. Conditions.Values.Where(condition => condition.Component == componentKind).OrderBy(condition => condition.Id, StringComparer.Ordinal)];
+
+    /// <summary>Conditions that are looked for in one kind of place, in order of their ids.</summary>
+    public ImmutableArray<Condition> ConditionsIn(string placeKind) =>
+        [.. Conditions.Values.Where(condition => condition.Places.Contains(placeKind)).OrderBy(condition => condition.Id, StringComparer.Ordinal)];
+
+    /// <summary>A source in words; the id itself for <c>common practice</c> and for ids nobody defined.</summary>
+    public string SourceInWords(string id) => Sources.TryGetValue(id, out var source) ? source.InWords() : id;
 }

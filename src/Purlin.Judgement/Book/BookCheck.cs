@@ -1,0 +1,64 @@
+using Purlin.Journal;
+
+namespace Purlin.Judgement.Book;
+
+/// <summary>What every line of the book must keep to: known words, and references that lead somewhere.</summary>
+internal static class BookCheck
+{
+    private static readonly string[] Consequences = ["injury", "damage", "function", "upkeep", "none"];
+    private static readonly string[] Timings = ["now", "soon", "later"];
+    private static readonly string[] Lifts = ["raise", "same"];
+    private static readonly string[] Needs = ["any", "all"];
+
+    /// <summary>Words of one condition that must come from a closed list.</summary>
+    public static void Words(string path, Condition condition, BookDraft draft)
+    {
+        var line = $"{path}: {condition.Id}";
+        OneOf(line + " weight.consequence", condition.Weight.Consequence, Consequences, draft);
+        OneOf(line + " weight.timing", condition.Weight.Timing, Timings, draft);
+        OneOf(line + " weight.several", condition.Weight.Several, Lifts, draft);
+        OneOf(line + " weight.throughout", condition.Weight.Throughout, Lifts, draft);
+        OneOf(line + " trade", condition.Trade, Trades.All, draft);
+        foreach (var place in condition.Places) OneOf(line + " places", place, PlaceKind.All, draft);
+        foreach (var follow in condition.Look)
+        {
+            OneOf($"{line} look {follow.Id} need", follow.Need, Needs, draft);
+            OneOf($"{line} look {follow.Id} trade", follow.Trade, Trades.All, draft);
+            foreach (var place in follow.In) OneOf($"{line} look {follow.Id} in", place, PlaceKind.All, draft);
+        }
+    }
+
+    /// <summary>References between lines, once all files are read.</summary>
+    public static void References(BookDraft draft)
+    {
+        foreach (var (id, (condition, path)) in draft.Conditions)
+        {
+            var line = $"{path}: {id}";
+            Sources(line, condition.Sources, draft);
+            foreach (var caution in condition.Cautions) Known(line, "caution", caution, draft.Cautions.ContainsKey(caution), draft);
+            foreach (var follow in condition.Look)
+                foreach (var answer in follow.Answers) Known($"{line} look {follow.Id}", "answer", answer, draft.Conditions.ContainsKey(answer), draft);
+        }
+        foreach (var (id, (limitation, path)) in draft.Limitations) Sources($"{path}: {id}", limitation.Sources, draft);
+        foreach (var (id, (profile, path)) in draft.Profiles)
+        {
+            Sources($"{path}: {id}", profile.Sources, draft);
+            foreach (var condition in profile.Conditions) Known($"{path}: {id}", "condition", condition, draft.Conditions.ContainsKey(condition), draft);
+        }
+    }
+
+    private static void Sources(string line, IReadOnlyList<string> sources, BookDraft draft)
+    {
+        foreach (var source in sources) Known(line, "source", source, source == RuleBook.CommonPractice || draft.Sources.ContainsKey(source), draft);
+    }
+
+    private static void Known(string line, string what, string id, bool known, BookDraft draft)
+    {
+        if (!known) draft.Refuse(line, $"{what} {id}", $"a {what} that the book has");
+    }
+
+    private static void OneOf(string line, string given, IReadOnlyList<string> allowed, BookDraft draft)
+    {
+        if (!allowed.Contains(given)) draft.Refuse(line, given, $"one of {string.Join(", ", allowed)}");
+    }
+}

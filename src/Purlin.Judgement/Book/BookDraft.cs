@@ -1,0 +1,50 @@
+using System.Collections.Frozen;
+using Purlin.Journal;
+
+namespace Purlin.Judgement.Book;
+
+/// <summary>A rule book while it is being read: ids must be unique over all files, and every line needs a source.</summary>
+internal sealed class BookDraft
+{
+    private readonly List<Refusal> refused = [];
+
+    public Dictionary<string, (Condition Rule, string Path)> Conditions { get; } = new(StringComparer.Ordinal);
+
+    public Dictionary<string, (LimitationRule Rule, string Path)> Limitations { get; } = new(StringComparer.Ordinal);
+
+    public Dictionary<string, (Profile Rule, string Path)> Profiles { get; } = new(StringComparer.Ordinal);
+
+    public Dictionary<string, (SourceLine Rule, string Path)> Sources { get; } = new(StringComparer.Ordinal);
+
+    public Dictionary<string, string> Sentences { get; } = new(StringComparer.Ordinal);
+
+    public Dictionary<string, string> Cautions { get; } = new(StringComparer.Ordinal);
+
+    public HashSet<string> ToldApart { get; } = new(StringComparer.Ordinal);
+
+    public void Refuse(string what, string given, string allowed) => refused.Add(new Refusal(what, given, allowed));
+
+    /// <summary>Takes a line in; a line that rests on nothing is left out.</summary>
+    public void Add<T>(Dictionary<string, (T Rule, string Path)> into, string id, T rule, BookFile file, IReadOnlyList<string>? sources)
+    {
+        if (sources is { Count: 0 }) Refuse($"{file.Path}: {id}", "no source", "at least one id of a source, or \"common practice\"");
+        else if (into.TryGetValue(id, out var first)) Refuse($"{file.Path}: {id}", "an id that is taken", $"an id of its own; {first.Path} has this one");
+        else into.Add(id, (rule, file.Path));
+    }
+
+    public RuleBook ToBook(string edition) => new()
+    {
+        Edition = edition,
+        Conditions = Frozen(Conditions),
+        Limitations = Frozen(Limitations),
+        Profiles = [.. Profiles.Values.Select(line => line.Rule).OrderByDescending(profile => profile.Rank).ThenBy(profile => profile.Id, StringComparer.Ordinal)],
+        Sources = Frozen(Sources),
+        Words = new Wording(Sentences.ToFrozenDictionary(StringComparer.Ordinal)),
+        Cautions = Cautions.ToFrozenDictionary(StringComparer.Ordinal),
+        ToldApart = ToldApart.ToFrozenSet(StringComparer.Ordinal),
+        Refused = [.. refused],
+    };
+
+    private static FrozenDictionary<string, T> Frozen<T>(Dictionary<string, (T Rule, string Path)> lines) =>
+        lines.ToFrozenDictionary(line => line.Key, line => line.Value.Rule, StringComparer.Ordinal);
+}

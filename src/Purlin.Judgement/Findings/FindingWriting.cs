@@ -1,0 +1,82 @@
+using System.Text;
+using Purlin.Journal;
+using Purlin.Judgement.Evidence;
+
+namespace Purlin.Judgement.Findings;
+
+/// <summary>Writes a matter as a finding: place, component, condition, why it matters, what to do, by whom.</summary>
+internal sealed class FindingWriting(EvidenceIndex evidence, ILookup<EntryName, EntryName> photosFor)
+{
+    public Finding Write(Matter matter)
+    {
+        var condition = matter.Condition;
+        var book = evidence.Book;
+        var spread = matter.Spread;
+        var why = Weighing.Contributions(condition.Weight, spread, book.Words);
+        return new Finding
+        {
+            Id = matter.Id,
+            Condition = condition.Id,
+            System = condition.System,
+            Title = Sentence(condition.Name, stop: false),
+            Weight = why[^1].Weight,
+            Why = why,
+            Spread = spread,
+            Places = matter.Places,
+            Components = [.. matter.Seen.Where(look => look.Component is not null).Select(look => look.Component!.Value).Distinct()],
+            ComponentKind = condition.Component,
+            Evidence = matter.Entries,
+            Photos = [.. matter.Entries.SelectMany(entry => photosFor[entry]).Distinct()],
+            Where = Where(matter),
+            Observed = Observed(matter),
+            Matters = Join(condition.Means, condition.Leads),
+            Do = condition.Do,
+            Trade = condition.Trade,
+            Cautions = [.. condition.Cautions.Select(caution => book.Cautions.GetValueOrDefault(caution, caution))],
+            Workings = [.. matter.Seen.Where(look => look.Working is not null).Select(look => look.Working!.Value).Distinct()],
+            Sources = [.. condition.Sources.Select(book.SourceInWords)],
+        };
+    }
+
+    private string Where(Matter matter)
+    {
+        var words = evidence.Book.Words;
+        List<string> parts = [];
+        foreach (var place in matter.Seen.GroupBy(look => look.Place).OrderBy(group => evidence.Walk(group.Key)))
+        {
+            var name = place.Key is null ? words.Say("where.house") : evidence.NameOf(place.Key);
+            List<string> spots = [.. place.Where(look => !string.IsNullOrWhiteSpace(look.Spot)).Select(look => look.Spot!.Trim()).Distinct(StringComparer.Ordinal)];
+            parts.Add(spots.Count == 0 ? name : $"{name} ({string.Join("; ", spots)})");
+        }
+        return string.Join(", ", parts);
+    }
+
+    private string Observed(Matter matter)
+    {
+        var words = evidence.Book.Words;
+        var text = new StringBuilder(Sentence(matter.Condition.Name, stop: true));
+        foreach (var said in matter.Seen.Select(look => look.Words).Where(said => !string.IsNullOrWhiteSpace(said)).Distinct(StringComparer.Ordinal))
+            if (said != matter.Condition.Name) text.Append(' ').Append(Sentence(said!, stop: true));
+        var samples = matter.Looks.Where(look => look.Looked && look.Sample is not null).Select(look => look.Sample!).ToList();
+        if (samples.Count > 0)
+        {
+            text.Append(' ').Append(words.Say("observed.sample", ("tried", $"{samples.Sum(sample => sample.Tried)}"),
+                ("of", $"{samples.Sum(sample => sample.Of)}"), ("failed", $"{samples.Sum(sample => sample.Failed)}")));
+        }
+        var clear = matter.Looks.Where(look => look.Looked && !look.IsSeen && look.Place is { } place && !matter.Places.Contains(place))
+            .Select(look => look.Place).Distinct().OrderBy(evidence.Walk).Select(evidence.NameOf).ToList();
+        if (clear.Count > 0) text.Append(' ').Append(words.Say("observed.clear", ("places", string.Join(", ", clear))));
+        return text.ToString();
+    }
+
+    public static string Join(string first, string second) => second.Length == 0 ? first : first.Length == 0 ? second : $"{first.TrimEnd()} {second.TrimStart()}";
+
+    /// <summary>First letter upper case, and a full stop at the end where wanted.</summary>
+    public static string Sentence(string text, bool stop)
+    {
+        var trimmed = text.Trim();
+        if (trimmed.Length == 0) return trimmed;
+        var upper = char.ToUpperInvariant(trimmed[0]) + trimmed[1..];
+        return stop && upper[^1] is not ('.' or '!' or '?' or ':') ? upper + "." : upper;
+    }
+}

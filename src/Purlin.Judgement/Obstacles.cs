@@ -1,0 +1,35 @@
+using Purlin.Journal;
+using Purlin.Judgement.Evidence;
+
+namespace Purlin.Judgement;
+
+/// <summary>Lists what stands in the way of issue.</summary>
+internal static class Obstacles
+{
+    public static List<Obstacle> List(EvidenceIndex evidence, JudgedInspection judged)
+    {
+        var words = evidence.Book.Words;
+        List<Obstacle> all = [];
+        foreach (var end in judged.LooseEnds.Where(end => end.Tied is null && end.Blocks))
+            all.Add(new Obstacle.LooseEndOpen(end.Id) { Words = end.Question, Place = end.StillToLook.Count > 0 ? end.StillToLook[0] : null });
+        foreach (var duty in judged.Coverage.SelectMany(coverage => coverage.Duties).Where(duty => duty.State == DutyStanding.Open))
+            all.Add(new Obstacle.DutyOpen(duty.Id) { Words = words.Say("obstacle.duty", ("text", duty.Text), ("missing", duty.Words)), Place = duty.Places.Count > 0 ? duty.Places[0] : null });
+        foreach (var photo in judged.Photos.Where(photo => photo.Use is null))
+            all.Add(new Obstacle.PhotoUnspoken(photo.Id) { Words = words.Say("obstacle.photo"), Place = evidence.Inspection.Photos.First(known => known.Id == photo.Id).Place });
+        foreach (var limitation in judged.Limitations)
+            if (Missing(limitation) is { } missing)
+                all.Add(new Obstacle.LimitationIncomplete(limitation.Id, missing) { Words = words.Say("obstacle.limitation." + missing, ("what", limitation.What)), Place = limitation.Place });
+        foreach (var unsettled in evidence.Inspection.Unsettled) all.Add(new Obstacle.Unsettled(unsettled.Entries) { Words = unsettled.Words });
+        if (evidence.Inspection.Unknown.Count > 0)
+            all.Add(new Obstacle.UnknownEntries(evidence.Inspection.Unknown.Count) { Words = words.Say("obstacle.unknown", ("count", $"{evidence.Inspection.Unknown.Count}")) });
+        return all;
+    }
+
+    private static string? Missing(JudgedLimitation limitation) => (limitation.Cause, limitation.Next) switch
+    {
+        (null, null) => "cause and next",
+        (null, _) => "cause",
+        (_, null) => "next",
+        _ => null,
+    };
+}
