@@ -3,6 +3,8 @@ using Purlin.Journal.Fold;
 using Purlin.Judgement.Book;
 using Purlin.Judgement.Evidence;
 using Purlin.Judgement.Findings;
+using Purlin.Judgement.FollowUp;
+using Purlin.Judgement.Readings;
 
 namespace Purlin.Judgement;
 
@@ -20,7 +22,8 @@ public static class Judging
         var evidence = new EvidenceIndex(inspection, book, yearNow);
         var photosFor = inspection.Photos.Where(photo => photo.For is not null).ToLookup(photo => photo.For!.Value, photo => photo.Id);
 
-        var looks = Gathering.Observed(evidence);
+        var readings = new ReadingJudging(evidence);
+        List<Sighting> looks = [.. Gathering.Observed(evidence), .. readings.Judge()];
         var matters = Gathering.Matters(evidence, looks);
         var writing = new FindingWriting(evidence, photosFor);
         List<Finding> findings = [.. matters.Select(writing.Write)];
@@ -30,10 +33,10 @@ public static class Judging
         {
             RuleBook = book.Edition,
             Findings = InOrder(evidence, findings),
-            LooseEnds = [],
+            LooseEnds = new FollowingUp(evidence, looks, new Measured(evidence, readings)).Follow(matters),
             Coverage = [],
             Limitations = limitations,
-            Workings = [],
+            Workings = readings.Workings,
             Photos = PhotoSpeaking.Speak(evidence, findings, looks, limitations),
             Alerts = [],
             Obstacles = [],

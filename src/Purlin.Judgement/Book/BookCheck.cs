@@ -39,11 +39,25 @@ internal static class BookCheck
             foreach (var follow in condition.Look)
                 foreach (var answer in follow.Answers) Known($"{line} look {follow.Id}", "answer", answer, draft.Conditions.ContainsKey(answer), draft);
         }
+        Raised(draft);
         foreach (var (id, (limitation, path)) in draft.Limitations) Sources($"{path}: {id}", limitation.Sources, draft);
         foreach (var (id, (profile, path)) in draft.Profiles)
         {
             Sources($"{path}: {id}", profile.Sources, draft);
             foreach (var condition in profile.Conditions) Known($"{path}: {id}", "condition", condition, draft.Conditions.ContainsKey(condition), draft);
+        }
+    }
+
+    private static void Raised(BookDraft draft)
+    {
+        foreach (var (id, (kind, path)) in draft.ReadingKinds) Line($"{path}: {id}", kind.Sources, kind.Raises);
+        foreach (var (id, (feed, path)) in draft.Feeds) Line($"{path}: {id}", feed.Sources, feed.Raises);
+        foreach (var (id, (rule, path)) in draft.FactRules) Line($"{path}: {id}", rule.Sources, [rule.Raise]);
+
+        void Line(string line, IReadOnlyList<string> sources, IReadOnlyList<Raise> raises)
+        {
+            Sources(line, sources, draft);
+            foreach (var raise in raises) Known(line, "condition", raise.Condition, draft.Conditions.ContainsKey(raise.Condition), draft);
         }
     }
 

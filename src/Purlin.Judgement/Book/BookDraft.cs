@@ -1,4 +1,5 @@
 using System.Collections.Frozen;
+using System.Collections.Immutable;
 using Purlin.Journal;
 
 namespace Purlin.Judgement.Book;
@@ -15,6 +16,14 @@ internal sealed class BookDraft
     public Dictionary<string, (Profile Rule, string Path)> Profiles { get; } = new(StringComparer.Ordinal);
 
     public Dictionary<string, (SourceLine Rule, string Path)> Sources { get; } = new(StringComparer.Ordinal);
+
+    public Dictionary<string, (ReadingKind Rule, string Path)> ReadingKinds { get; } = new(StringComparer.Ordinal);
+
+    public Dictionary<string, (Feed Rule, string Path)> Feeds { get; } = new(StringComparer.Ordinal);
+
+    public Dictionary<string, (FactRule Rule, string Path)> FactRules { get; } = new(StringComparer.Ordinal);
+
+    public Dictionary<string, ReadingAlias> Aliases { get; } = new(StringComparer.Ordinal);
 
     public Dictionary<string, string> Sentences { get; } = new(StringComparer.Ordinal);
 
@@ -39,11 +48,18 @@ internal sealed class BookDraft
         Limitations = Frozen(Limitations),
         Profiles = [.. Profiles.Values.Select(line => line.Rule).OrderByDescending(profile => profile.Rank).ThenBy(profile => profile.Id, StringComparer.Ordinal)],
         Sources = Frozen(Sources),
+        ReadingKinds = Frozen(ReadingKinds),
+        Feeds = InOrder(Feeds),
+        FactRules = InOrder(FactRules),
+        Aliases = Aliases.ToFrozenDictionary(StringComparer.Ordinal),
         Words = new Wording(Sentences.ToFrozenDictionary(StringComparer.Ordinal)),
         Cautions = Cautions.ToFrozenDictionary(StringComparer.Ordinal),
         ToldApart = ToldApart.ToFrozenSet(StringComparer.Ordinal),
         Refused = [.. refused],
     };
+
+    private static ImmutableArray<T> InOrder<T>(Dictionary<string, (T Rule, string Path)> lines) =>
+        [.. lines.OrderBy(line => line.Key, StringComparer.Ordinal).Select(line => line.Value.Rule)];
 
     private static FrozenDictionary<string, T> Frozen<T>(Dictionary<string, (T Rule, string Path)> lines) =>
         lines.ToFrozenDictionary(line => line.Key, line => line.Value.Rule, StringComparer.Ordinal);

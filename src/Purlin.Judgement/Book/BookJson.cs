@@ -13,6 +13,18 @@ internal sealed record ConditionFile
     public required IReadOnlyList<JsonElement> Conditions { get; init; }
 }
 
+/// <summary>A file of reading kinds, feeds, facts and aliases.</summary>
+internal sealed record ReadingFile
+{
+    public IReadOnlyList<JsonElement> Kinds { get; init; } = [];
+
+    public IReadOnlyList<JsonElement> Feeds { get; init; } = [];
+
+    public IReadOnlyList<JsonElement> Facts { get; init; } = [];
+
+    public IReadOnlyDictionary<string, ReadingAlias> Aliases { get; init; } = new Dictionary<string, ReadingAlias>();
+}
+
 /// <summary>The reading code of the rule book, made at build time so that it survives trimming. A member nobody knows is refused: it is a slip of the pen.</summary>
 [JsonSourceGenerationOptions(
     PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase,
@@ -26,6 +38,10 @@ internal sealed record ConditionFile
 [JsonSerializable(typeof(LimitationRule))]
 [JsonSerializable(typeof(Profile))]
 [JsonSerializable(typeof(SourceLine))]
+[JsonSerializable(typeof(ReadingFile))]
+[JsonSerializable(typeof(ReadingKind))]
+[JsonSerializable(typeof(Feed))]
+[JsonSerializable(typeof(FactRule))]
 [JsonSerializable(typeof(Dictionary<string, JsonElement>))]
 [JsonSerializable(typeof(Dictionary<string, string>))]
 [JsonSerializable(typeof(JsonElement[]))]

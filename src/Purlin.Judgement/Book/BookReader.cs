@@ -1,8 +1,5 @@
-using System.Collections.Frozen;
-using System.Collections.Immutable;
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
-using Purlin.Journal;
 
 namespace Purlin.Judgement.Book;
 
@@ -35,6 +32,7 @@ public static class BookReader
             else if (folder == "profiles") EachElement(file, draft, BookJson.Default.Profile, rule => draft.Add(draft.Profiles, rule.Id, rule, file, rule.Sources));
             else if (folder == "sources") EachMember(file, draft, BookJson.Default.SourceLine, (id, source) => draft.Add(draft.Sources, id, source, file, null));
             else if (folder == "words") ReadWords(file, draft);
+            else if (folder == "readings") ReadReadings(file, draft);
         }
         catch (JsonException refused)
         {
@@ -58,6 +56,18 @@ public static class BookReader
             draft.Add(draft.Conditions, whole.Id, whole, file, whole.Sources);
             BookCheck.Words(file.Path, whole, draft);
         }
+    }
+
+    private static void ReadReadings(BookFile file, BookDraft draft)
+    {
+        var read = JsonSerializer.Deserialize(file.Bytes.Span, BookJson.Default.ReadingFile)!;
+        foreach (var element in read.Kinds)
+            if (TryRead(file, draft, element, BookJson.Default.ReadingKind) is { } kind) draft.Add(draft.ReadingKinds, kind.Kind, kind, file, kind.Sources);
+        foreach (var element in read.Feeds)
+            if (TryRead(file, draft, element, BookJson.Default.Feed) is { } feed) draft.Add(draft.Feeds, feed.Id, feed, file, feed.Sources);
+        foreach (var element in read.Facts)
+            if (TryRead(file, draft, element, BookJson.Default.FactRule) is { } rule) draft.Add(draft.FactRules, $"{rule.Component}/{rule.Fact} {rule.Raise.Condition}", rule, file, rule.Sources);
+        foreach (var (name, alias) in read.Aliases) draft.Aliases[name] = alias;
     }
 
     private static void ReadWords(BookFile file, BookDraft draft)

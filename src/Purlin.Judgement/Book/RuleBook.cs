@@ -22,6 +22,18 @@ public sealed record RuleBook
     /// <summary>Profiles, highest rank first.</summary>
     public ImmutableArray<Profile> Profiles { get; init; } = [];
 
+    /// <summary>Kinds of reading by name.</summary>
+    public FrozenDictionary<string, ReadingKind> ReadingKinds { get; init; } = FrozenDictionary<string, ReadingKind>.Empty;
+
+    /// <summary>How readings and facts feed the reckonings, in the order of their ids.</summary>
+    public ImmutableArray<Feed> Feeds { get; init; } = [];
+
+    /// <summary>Facts that raise a condition by themselves.</summary>
+    public ImmutableArray<FactRule> FactRules { get; init; } = [];
+
+    /// <summary>Names that rules use as readings and that facts answer.</summary>
+    public FrozenDictionary<string, ReadingAlias> Aliases { get; init; } = FrozenDictionary<string, ReadingAlias>.Empty;
+
     /// <summary>Sources by id.</summary>
     public FrozenDictionary<string, SourceLine> Sources { get; init; } = FrozenDictionary<string, SourceLine>.Empty;
 
@@ -52,6 +64,9 @@ public sealed record RuleBook
     /// <summary>Conditions that are looked for in one kind of place, in order of their ids.</summary>
     public ImmutableArray<Condition> ConditionsIn(string placeKind) =>
         [.. Conditions.Values.Where(condition => condition.Places.Contains(placeKind)).OrderBy(condition => condition.Id, StringComparer.Ordinal)];
+
+    /// <summary>Whether one reading of this kind speaks for the whole house.</summary>
+    public bool IsOfHouse(string readingKind) => ReadingKinds.TryGetValue(readingKind, out var kind) && kind.House;
 
     /// <summary>A source in words; the id itself for <c>common practice</c> and for ids nobody defined.</summary>
     public string SourceInWords(string id) => Sources.TryGetValue(id, out var source) ? source.InWords() : id;

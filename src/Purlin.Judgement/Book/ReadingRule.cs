@@ -1,0 +1,166 @@
+namespace Purlin.Judgement.Book;
+
+/// <summary>A kind of reading: what is measured, in what unit, within what bounds a person can believe it.</summary>
+public sealed record ReadingKind
+{
+    /// <summary>Its name: <c>return dry bulb</c>.</summary>
+    public required string Kind { get; init; }
+
+    /// <summary>Unit to offer first; empty for a count.</summary>
+    public required string Unit { get; init; }
+
+    /// <summary>Below this the reading is asked for again.</summary>
+    public required double Least { get; init; }
+
+    /// <summary>Above this the reading is asked for again.</summary>
+    public required double Most { get; init; }
+
+    /// <summary>What it is measured with.</summary>
+    public string Instrument { get; init; } = "";
+
+    /// <summary>Kind of component it is taken on; empty when on none.</summary>
+    public string Component { get; init; } = "";
+
+    /// <summary>Kinds of place where it is taken; empty for any.</summary>
+    public IReadOnlyList<string> Places { get; init; } = [];
+
+    /// <summary>True when one reading speaks for the whole house, wherever it was taken.</summary>
+    public bool House { get; init; }
+
+    /// <summary>What the number says by itself, without a reckoning.</summary>
+    public IReadOnlyList<Raise> Raises { get; init; } = [];
+
+    /// <summary>Ids of sources, or <c>common practice</c>.</summary>
+    public IReadOnlyList<string> Sources { get; init; } = [];
+}
+
+/// <summary>What a reading, fact or reckoning raises as a condition.</summary>
+public sealed record Raise
+{
+    /// <summary>The condition.</summary>
+    public required string Condition { get; init; }
+
+    /// <summary>An input or member of the result to look at, <c>result.tilt</c>; the verdict alone when none.</summary>
+    public string? On { get; init; }
+
+    /// <summary>Raised above this, in <see cref="Unit"/>.</summary>
+    public double? Above { get; init; }
+
+    /// <summary>Raised below this, in <see cref="Unit"/>.</summary>
+    public double? Below { get; init; }
+
+    /// <summary>Raised when the words are one of these.</summary>
+    public IReadOnlyList<string> Is { get; init; } = [];
+
+    /// <summary>Unit of the limit; the reading is converted to it.</summary>
+    public string Unit { get; init; } = "";
+
+    /// <summary>Raised only when the reckoning's verdict is this; any when none.</summary>
+    public string? Verdict { get; init; }
+
+    /// <summary>The sentence to print with it; the reckoning's own when none.</summary>
+    public string? Because { get; init; }
+
+    /// <summary>Whether the contrary counts as a look that found nothing.</summary>
+    public bool Clears { get; init; }
+}
+
+/// <summary>How readings and facts feed a reckoning.</summary>
+public sealed record Feed
+{
+    /// <summary>Its id.</summary>
+    public required string Id { get; init; }
+
+    /// <summary>The reckoning's name.</summary>
+    public required string Reckoning { get; init; }
+
+    /// <summary>What one working is made for: <c>set</c>, <c>component</c>, <c>place</c>, <c>house</c> or <c>reading</c>.</summary>
+    public required string By { get; init; }
+
+    /// <summary>Kinds of component it is about; the first is named when the readings name none.</summary>
+    public IReadOnlyList<string> Components { get; init; } = [];
+
+    /// <summary>Where each input comes from.</summary>
+    public required IReadOnlyDictionary<string, FeedInput> Inputs { get; init; }
+
+    /// <summary>Conditions it raises.</summary>
+    public IReadOnlyList<Raise> Raises { get; init; } = [];
+
+    /// <summary>Other names under which rules ask for its result: <c>temperature split</c>.</summary>
+    public IReadOnlyList<string> Answers { get; init; } = [];
+
+    /// <summary>Ids of sources, or <c>common practice</c>.</summary>
+    public IReadOnlyList<string> Sources { get; init; } = [];
+}
+
+/// <summary>Where one input of a reckoning comes from; one of the ways is filled in.</summary>
+public sealed record FeedInput
+{
+    /// <summary>A kind of reading; the last one taken counts.</summary>
+    public string? Reading { get; init; }
+
+    /// <summary>All readings of a kind, as a list.</summary>
+    public string? Readings { get; init; }
+
+    /// <summary>Readings of a kind with points on a plan.</summary>
+    public string? Points { get; init; }
+
+    /// <summary>A fact of the component the working is for, or <c>kind/fact</c> of another.</summary>
+    public string? Fact { get; init; }
+
+    /// <summary>A fact of the property: <c>yearBuilt</c>, <c>floorArea</c>, <c>bedrooms</c>, <c>bathrooms</c>, <c>storeys</c>, <c>roofPitch</c>.</summary>
+    public string? Property { get; init; }
+
+    /// <summary>The year of the visit.</summary>
+    public bool Now { get; init; }
+
+    /// <summary>Kind of the component itself.</summary>
+    public bool Kind { get; init; }
+
+    /// <summary>Fixed words.</summary>
+    public string? Text { get; init; }
+
+    /// <summary>A fixed number.</summary>
+    public double? Number { get; init; }
+
+    /// <summary>True when the reading may come from anywhere in the house, not only from the same set.</summary>
+    public bool House { get; init; }
+
+    /// <summary>True when the reckoning does without.</summary>
+    public bool Optional { get; init; }
+
+    /// <summary>True when the number goes in bare, since the input is a count.</summary>
+    public bool Bare { get; init; }
+
+    /// <summary>Inputs of an object.</summary>
+    public IReadOnlyDictionary<string, FeedInput>? Group { get; init; }
+
+    /// <summary>Words of the fact put into the words of the reckoning.</summary>
+    public IReadOnlyDictionary<string, string>? Words { get; init; }
+}
+
+/// <summary>A fact that by itself raises a condition: a pipe of a material known to fail.</summary>
+public sealed record FactRule
+{
+    /// <summary>Kind of component.</summary>
+    public required string Component { get; init; }
+
+    /// <summary>Which fact.</summary>
+    public required string Fact { get; init; }
+
+    /// <summary>What it raises, when its words or number are so.</summary>
+    public required Raise Raise { get; init; }
+
+    /// <summary>Ids of sources, or <c>common practice</c>.</summary>
+    public IReadOnlyList<string> Sources { get; init; } = [];
+}
+
+/// <summary>A name that rules use as a reading, and that facts answer: <c>water heater age</c>.</summary>
+public sealed record ReadingAlias
+{
+    /// <summary>Facts that answer, <c>water heater/year</c>.</summary>
+    public IReadOnlyList<string> Facts { get; init; } = [];
+
+    /// <summary>Kinds of reading that answer.</summary>
+    public IReadOnlyList<string> Readings { get; init; } = [];
+}

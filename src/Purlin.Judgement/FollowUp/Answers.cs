@@ -1,0 +1,74 @@
+using Purlin.Journal;
+using Purlin.Judgement.Evidence;
+
+namespace Purlin.Judgement.FollowUp;
+
+/// <summary>What of the evidence answers one question.</summary>
+internal sealed class Answers
+{
+    private readonly EvidenceIndex evidence;
+    private readonly Question question;
+    private readonly IReadOnlyList<EntryName> places;
+    private readonly List<Sighting> looks;
+    private readonly List<Sighting> hidden;
+    private readonly List<MeasuredAnswer> measured;
+
+    public Answers(EvidenceIndex evidence, ILookup<string, Sighting> looksFor, Measured readings, Question question, IReadOnlyList<EntryName> places)
+    {
+        (this.evidence, this.question, this.places) = (evidence, question, places);
+        var all = question.Follow.Answers.SelectMany(condition => looksFor[condition]).Where(InPlace).ToList();
+        looks = [.. all.Where(look => look.Looked && OpenersAnsweredBy(look))];
+        hidden = [.. all.Where(look => look.Outcome == Outcome.NotVisible)];
+        var opened = question.Openers.SelectMany(opener => opener.Entries).ToHashSet();
+        measured =
+        [
+            .. question.Follow.Readings.SelectMany(readings.For).Concat(question.Follow.Facts.SelectMany(readings.Facts))
+                .Where(answer => InPlace(answer) && !answer.Entries.All(opened.Contains)),
+        ];
+    }
+
+    /// <summary>Places where no look and no reading answers yet. A place where the same thing was seen has been looked at by that.</summary>
+    public List<EntryName> StillToLook(IReadOnlySet<EntryName> openedIn)
+    {
+        if (measured.Exists(answer => answer.OfHouse)) return [];
+        var answered = looks.Select(look => look.Place).Concat(measured.Select(answer => answer.Place)).ToHashSet();
+        return [.. places.Where(place => !answered.Contains(place) && !(question.AsksForTheSame && openedIn.Contains(place)))];
+    }
+
+    public Tied? Tied(IReadOnlyList<EntryName> still)
+    {
+        var answered = looks.Count > 0 || measured.Count > 0;
+        if (question.Follow.Need == "all" && places.Count > 0 ? still.Count == 0 : answered) return ByEvidence();
+        var blocked = hidden.Where(look => look.Place is not null).Select(look => look.Place!.Value).ToHashSet();
+        return hidden.Count > 0 && still.All(blocked.Contains) ? ByLimitation() : null;
+    }
+
+    private Tied ByEvidence()
+    {
+        List<string> parts = [];
+        foreach (var group in looks.GroupBy(look => (look.Condition, look.IsSeen)))
+        {
+            var name = evidence.Book.Conditions.TryGetValue(group.Key.Condition, out var condition) ? condition.Name : group.Key.Condition;
+            var where = string.Join(", ", group.Select(look => look.Place).Distinct().OrderBy(place => evidence.Walk(place)).Select(place => evidence.NameOf(place)));
+            parts.Add(evidence.Book.Words.Say(group.Key.IsSeen ? "loose-end.answer.seen" : "loose-end.answer.clear", ("what", name), ("where", where)));
+        }
+        parts.AddRange(measured.Select(answer => answer.Words).Distinct(StringComparer.Ordinal));
+        IEnumerable<EntryName> by = [.. looks.SelectMany(look => look.Entries), .. measured.SelectMany(answer => answer.Entries)];
+        return new Tied(Tie.Evidence, [.. by.Distinct()], parts.Count == 0 ? evidence.Book.Words.Say("loose-end.tied.evidence") : string.Join(" ", parts));
+    }
+
+    private Tied ByLimitation()
+    {
+        var where = string.Join(", ", hidden.Select(look => look.Place).Distinct().OrderBy(place => evidence.Walk(place)).Select(place => evidence.NameOf(place)));
+        var reasons = string.Join("; ", hidden.Select(look => look.Reason).Where(reason => !string.IsNullOrWhiteSpace(reason)).Distinct(StringComparer.Ordinal));
+        return new Tied(Tie.Limitation, [.. hidden.SelectMany(look => look.Entries).Distinct()], evidence.Book.Words.Say("loose-end.answer.hidden", ("where", where), ("reasons", reasons)));
+    }
+
+    /// <summary>Each opener needs an answer other than itself; for more of the same that answer stands in another place.</summary>
+    private bool OpenersAnsweredBy(Sighting look) => question.Openers.Any(opener =>
+        !opener.Entries.Intersect(look.Entries).Any() && !(look.Condition == opener.Condition && look.Place == opener.Place));
+
+    private bool InPlace(Sighting look) => look.Place is { } place && places.Count > 0 ? places.Contains(place) : true;
+
+    private bool InPlace(MeasuredAnswer answer) => places.Count == 0 || answer.OfHouse || answer.Place is not { } known || places.Contains(known);
+}

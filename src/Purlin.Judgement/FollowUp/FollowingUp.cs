@@ -1,0 +1,92 @@
+using Purlin.Journal;
+using Purlin.Judgement.Book;
+using Purlin.Judgement.Evidence;
+using Purlin.Judgement.Findings;
+
+namespace Purlin.Judgement.FollowUp;
+
+/// <summary>
+/// Opens the questions that the evidence raises and ties off those that it answers. A question is never answered by the very look that
+/// opened it: two like looks in two places answer each other, one alone answers nothing.
+/// </summary>
+internal sealed class FollowingUp
+{
+    private readonly EvidenceIndex evidence;
+    private readonly ILookup<string, Sighting> looksFor;
+    private readonly Measured measured;
+
+    public FollowingUp(EvidenceIndex evidence, IEnumerable<Sighting> looks, Measured measured)
+    {
+        (this.evidence, this.measured) = (evidence, measured);
+        looksFor = looks.ToLookup(look => look.Condition, StringComparer.Ordinal);
+    }
+
+    public List<LooseEnd> Follow(IEnumerable<Matter> matters)
+    {
+        List<LooseEnd> ends = [];
+        foreach (var matter in matters)
+        {
+            foreach (var follow in matter.Condition.Look)
+            {
+                var apart = matter.Id.IndexOf('@', StringComparison.Ordinal);
+                var id = $"{matter.Condition.Id}/{follow.Id}{(apart < 0 ? "" : matter.Id[apart..])}";
+                if (Judge(new Question(id, matter.Condition, follow, matter.Seen)) is { } end) ends.Add(end);
+            }
+        }
+        return [.. ends.OrderBy(end => end.Tied is not null).ThenByDescending(end => end.Blocks).ThenBy(end => end.Id, StringComparer.Ordinal)];
+    }
+
+    private LooseEnd? Judge(Question question)
+    {
+        List<EntryName> places = [.. question.Follow.In.SelectMany(evidence.PlacesOf).Select(place => place.Id).Distinct().OrderBy(place => evidence.Walk(place))];
+        var openedIn = question.Openers.Where(opener => opener.Place is not null).Select(opener => opener.Place!.Value).ToHashSet();
+        // "Look at the others" has no meaning where there are no others.
+        if (question.AsksForTheSame && question.Follow.Readings.Count == 0 && question.Follow.Answers.Count == 1 && question.Follow.In.Count > 0
+            && places.All(openedIn.Contains) && openedIn.Count <= 1) return null;
+
+        var answers = new Answers(evidence, looksFor, measured, question, places);
+        var still = answers.StillToLook(openedIn);
+        return new LooseEnd
+        {
+            Id = question.Id,
+            Question = question.Follow.Ask,
+            Because = Because(question),
+            OpenedBy = [.. question.Openers.SelectMany(opener => opener.Entries).Distinct()],
+            LookIn = places,
+            StillToLook = still,
+            Answers = question.Follow.Answers,
+            Readings = question.Follow.Readings,
+            Tied = ByHand(question) ?? answers.Tied(still),
+            Blocks = question.Follow.Block,
+            Referral = question.Follow.Refer,
+            Trade = question.Follow.Trade,
+        };
+    }
+
+    private string Because(Question question)
+    {
+        var where = string.Join(", ", question.Openers.Select(opener => opener.Place).Distinct().OrderBy(place => evidence.Walk(place)).Select(evidence.NameOf));
+        return evidence.Book.Words.Say("loose-end.because", ("what", question.Condition.Name), ("where", where));
+    }
+
+    /// <summary>A tie by hand holds while the evidence it names stands; the look that opened a question is no evidence for its answer.</summary>
+    private Tied? ByHand(Question question)
+    {
+        if (!evidence.Inspection.Ties.TryGetValue(question.Id, out var slot)) return null;
+        var tie = slot.Value;
+        var by = slot.Standing[0].By;
+        if (tie.How == Tie.Evidence && tie.Evidence.Count > 0)
+        {
+            var openers = question.Openers.SelectMany(opener => opener.Entries).ToHashSet();
+            var stands = tie.Evidence.Where(entry => !evidence.Withdrawn.Contains(entry) && (openers.Count > 1 || !openers.Contains(entry))).ToList();
+            return stands.Count == 0 ? null : new Tied(Tie.Evidence, [.. stands, by], tie.Reason ?? evidence.Book.Words.Say("loose-end.tied.evidence"));
+        }
+        var words = tie.How switch
+        {
+            Tie.Referral => FindingWriting.Join(evidence.Book.Words.Say("loose-end.tied.referral", ("trade", tie.Trade ?? question.Follow.Trade)), tie.Reason ?? ""),
+            Tie.Limitation => tie.Reason ?? evidence.Book.Words.Say("loose-end.tied.limitation"),
+            _ => tie.Reason ?? evidence.Book.Words.Say("loose-end.tied.evidence"),
+        };
+        return new Tied(tie.How, [by], words);
+    }
+}

@@ -1,0 +1,45 @@
+using Purlin.Journal;
+using Purlin.Journal.Fold;
+using Purlin.Judgement.Evidence;
+using Purlin.Judgement.Readings;
+
+namespace Purlin.Judgement.FollowUp;
+
+/// <summary>One number or fact that may answer a question.</summary>
+internal sealed record MeasuredAnswer(IReadOnlyList<EntryName> Entries, EntryName? Place, bool OfHouse, string Words);
+
+/// <summary>Finds what answers to a name that rules give as a reading: a reading itself, a working, or facts.</summary>
+internal sealed class Measured(EvidenceIndex evidence, ReadingJudging judged)
+{
+    public IEnumerable<MeasuredAnswer> For(string name)
+    {
+        foreach (var reading in evidence.ReadingsOf(name)) yield return Of(reading);
+        foreach (var (feed, index) in judged.Done)
+        {
+            if (!feed.Answers.Contains(name)) continue;
+            var working = judged.Workings[index];
+            yield return new MeasuredAnswer(working.Evidence, working.Place, false, $"{working.Working.Title}: {working.Working.Verdict.Because}");
+        }
+        if (!evidence.Book.Aliases.TryGetValue(name, out var alias)) yield break;
+        foreach (var other in alias.Readings)
+            foreach (var reading in evidence.ReadingsOf(other)) yield return Of(reading);
+        foreach (var fact in alias.Facts)
+            foreach (var answer in Facts(fact)) yield return answer;
+    }
+
+    /// <summary>Facts by <c>kind/fact</c>.</summary>
+    public IEnumerable<MeasuredAnswer> Facts(string wanted)
+    {
+        var slash = wanted.LastIndexOf('/');
+        if (slash <= 0) yield break;
+        foreach (var component in evidence.ComponentsOf(wanted[..slash]))
+        {
+            if (!component.Facts.TryGetValue(wanted[(slash + 1)..], out var slot)) continue;
+            yield return new MeasuredAnswer([slot.Standing[0].By], component.Place, true,
+                evidence.Book.Words.Say("observed.fact", ("component", component.Kind), ("fact", wanted[(slash + 1)..]), ("value", slot.Value.Value.Text), ("basis", slot.Value.Basis)));
+        }
+    }
+
+    private MeasuredAnswer Of(Reading reading) => new([reading.Id], evidence.PlaceOf(reading), evidence.Book.IsOfHouse(reading.Body.Kind),
+        evidence.Book.Words.Say("observed.reading", ("kind", reading.Body.Kind), ("amount", reading.Body.Amount.ToString())));
+}

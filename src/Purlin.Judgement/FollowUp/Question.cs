@@ -1,0 +1,16 @@
+using Purlin.Journal;
+using Purlin.Judgement.Book;
+using Purlin.Judgement.Evidence;
+
+namespace Purlin.Judgement.FollowUp;
+
+/// <summary>A follow-on question of one matter, with the looks that opened it.</summary>
+/// <param name="Id">Condition and question, with the component where those are told apart.</param>
+/// <param name="Condition">The condition that asks.</param>
+/// <param name="Follow">What it asks.</param>
+/// <param name="Openers">The looks that opened it.</param>
+internal sealed record Question(string Id, Condition Condition, Follow Follow, IReadOnlyList<Sighting> Openers)
+{
+    /// <summary>Whether it asks for more of the same, elsewhere.</summary>
+    public bool AsksForTheSame => Follow.Answers.Contains(Condition.Id);
+}

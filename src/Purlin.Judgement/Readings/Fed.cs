@@ -1,0 +1,24 @@
+using System.Text.Json.Nodes;
+using Purlin.Journal;
+using Purlin.Journal.Fold;
+
+namespace Purlin.Judgement.Readings;
+
+/// <summary>The readings and the component that one working is made for.</summary>
+internal sealed record FeedGroup(IReadOnlyList<Reading> Readings, Component? Component, EntryName? Place);
+
+/// <summary>Inputs that were found for a reckoning, with the entries they came from.</summary>
+internal sealed class Fed
+{
+    public JsonObject Inputs { get; } = [];
+
+    public List<EntryName> Entries { get; } = [];
+
+    /// <summary>True when something of this very group went in, so that house-wide readings alone start nothing.</summary>
+    public bool Own { get; set; }
+
+    public void Take(EntryName entry)
+    {
+        if (!Entries.Contains(entry)) Entries.Add(entry);
+    }
+}

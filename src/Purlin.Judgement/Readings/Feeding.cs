@@ -1,0 +1,140 @@
+using System.Text.Json.Nodes;
+using Purlin.Journal;
+using Purlin.Journal.Fold;
+using Purlin.Judgement.Book;
+using Purlin.Judgement.Evidence;
+
+namespace Purlin.Judgement.Readings;
+
+/// <summary>Finds the inputs of a reckoning among readings and facts. Numbers go in with their unit exactly as they were written.</summary>
+internal sealed class Feeding(EvidenceIndex evidence)
+{
+    /// <summary>The inputs; none when a required one is missing.</summary>
+    public Fed? Feed(Feed feed, FeedGroup group)
+    {
+        var fed = new Fed();
+        return Fill(feed.Inputs, group, fed, fed.Inputs) && fed.Own ? fed : null;
+    }
+
+    private bool Fill(IReadOnlyDictionary<string, FeedInput> inputs, FeedGroup group, Fed fed, JsonObject into)
+    {
+        foreach (var (name, input) in inputs)
+        {
+            var value = Value(input, group, fed);
+            if (value is not null) into[name] = value;
+            else if (!input.Optional) return false;
+        }
+        return true;
+    }
+
+    private JsonNode? Value(FeedInput input, FeedGroup group, Fed fed)
+    {
+        if (input.Reading is { } kind) return Reading(kind, input, group, fed);
+        if (input.Readings is { } many) return Many(many, input, group, fed);
+        if (input.Points is { } points) return Points(points, group, fed);
+        if (input.Fact is { } fact) return Fact(fact, input, group, fed);
+        if (input.Property is { } property) return PropertyFact(property, fed);
+        if (input.Now) return evidence.YearNow;
+        if (input.Kind) return Mapped(input, group.Component?.Kind);
+        if (input.Group is { } inner)
+        {
+            var made = new JsonObject();
+            return Fill(inner, group, fed, made) && made.Count > 0 ? made : null;
+        }
+        if (input.Text is { } text) return text;
+        return input.Number is { } number ? number : null;
+    }
+
+    private JsonNode? Reading(string kind, FeedInput input, FeedGroup group, Fed fed)
+    {
+        var own = group.Readings.LastOrDefault(reading => reading.Body.Kind == kind);
+        var found = own ?? (input.House || evidence.Book.IsOfHouse(kind) ? evidence.ReadingsOf(kind).LastOrDefault() : null);
+        if (found is null) return null;
+        fed.Take(found.Id);
+        fed.Own |= own is not null;
+        return Written(found.Body.Amount, input.Bare);
+    }
+
+    private static JsonNode? Many(string kind, FeedInput input, FeedGroup group, Fed fed)
+    {
+        var list = new JsonArray();
+        foreach (var reading in group.Readings.Where(reading => reading.Body.Kind == kind))
+        {
+            fed.Take(reading.Id);
+            fed.Own = true;
+            list.Add((JsonNode?)Written(reading.Body.Amount, input.Bare));
+        }
+        return list.Count == 0 ? null : list;
+    }
+
+    private static JsonNode? Points(string kind, FeedGroup group, Fed fed)
+    {
+        var list = new JsonArray();
+        foreach (var reading in group.Readings.Where(reading => reading.Body.Kind == kind && reading.Body.Point is not null))
+        {
+            fed.Take(reading.Id);
+            fed.Own = true;
+            var point = reading.Body.Point!;
+            var one = new JsonObject
+            {
+                ["x"] = $"{point.X:R} {point.Unit}",
+                ["y"] = $"{point.Y:R} {point.Unit}",
+                ["reading"] = Written(reading.Body.Amount, bare: false),
+                ["covering"] = $"{point.Covering:R} {reading.Body.Amount.Unit}",
+            };
+            if (!string.IsNullOrWhiteSpace(reading.Body.Label)) one["label"] = reading.Body.Label;
+            list.Add((JsonNode?)one);
+        }
+        return list.Count == 0 ? null : list;
+    }
+
+    private JsonNode? Fact(string name, FeedInput input, FeedGroup group, Fed fed)
+    {
+        var slash = name.LastIndexOf('/');
+        var component = slash < 0 ? group.Component : Related(name[..slash], group);
+        if (component is null || !component.Facts.TryGetValue(name[(slash + 1)..], out var slot)) return null;
+        fed.Take(slot.Standing[0].By);
+        if (slash < 0 || component.Id == group.Component?.Id) fed.Own = true;
+        var fact = slot.Value;
+        if (fact.Value.Number is { } number) return fact.Unit is { Length: > 0 } unit && !input.Bare ? $"{number:R} {unit}" : number;
+        if (fact.Value.Flag is { } flag) return flag;
+        return Mapped(input, fact.Value.Text);
+    }
+
+    /// <summary>The component of that kind that belongs with this one: in the same place, else the only one there is.</summary>
+    private Component? Related(string kind, FeedGroup group)
+    {
+        if (group.Component?.Kind == kind) return group.Component;
+        var all = evidence.ComponentsOf(kind).ToList();
+        return all.FirstOrDefault(component => component.Place == group.Place && component.Name == group.Component?.Name)
+            ?? all.FirstOrDefault(component => component.Name is not null && component.Name == group.Component?.Name)
+            ?? (all.Count == 1 ? all[0] : null);
+    }
+
+    private JsonNode? PropertyFact(string name, Fed fed)
+    {
+        if (evidence.Property is not { } property || evidence.House is not { } house) return null;
+        JsonNode? value = name switch
+        {
+            "yearBuilt" => property.YearBuilt,
+            "floorArea" => property.FloorArea is { } area ? Written(area, bare: false) : null,
+            "bedrooms" => property.Bedrooms,
+            "bathrooms" => property.Bathrooms,
+            "storeys" => property.Storeys,
+            "roofPitch" => property.RoofPitch,
+            _ => null,
+        };
+        if (value is not null) fed.Take(house);
+        return value;
+    }
+
+    private static JsonNode? Mapped(FeedInput input, string? words)
+    {
+        if (words is null) return null;
+        if (input.Words is null) return words;
+        return input.Words.TryGetValue(words, out var mapped) ? mapped : null;
+    }
+
+    private static JsonNode Written(Amount amount, bool bare) =>
+        bare || amount.Unit.Length == 0 ? JsonValue.Create(amount.Value) : JsonValue.Create($"{amount.Value:R} {amount.Unit}");
+}

@@ -1,0 +1,118 @@
+using System.Globalization;
+using System.Text.Json.Nodes;
+using Purlin.Journal;
+using Purlin.Journal.Fold;
+using Purlin.Judgement.Book;
+using Purlin.Judgement.Evidence;
+using Purlin.Reckoning;
+using Purlin.Reckoning.Quantities;
+
+namespace Purlin.Judgement.Readings;
+
+/// <summary>Judges readings and facts by themselves: calls the reckonings they feed, keeps the workings, and raises conditions as looks.</summary>
+internal sealed class ReadingJudging(EvidenceIndex evidence)
+{
+    private readonly Feeding feeding = new(evidence);
+
+    /// <summary>Every reckoning done, in the order of the rule book's feeds.</summary>
+    public List<JudgedWorking> Workings { get; } = [];
+
+    /// <summary>Ids of feeds that gave a working, with the evidence each used.</summary>
+    public List<(Feed Feed, int Working)> Done { get; } = [];
+
+    public List<Sighting> Judge()
+    {
+        List<Sighting> looks = [];
+        foreach (var feed in evidence.Book.Feeds)
+            foreach (var group in FeedGroups.Of(feed, evidence)) looks.AddRange(ByReckoning(feed, group));
+        foreach (var kind in evidence.Book.ReadingKinds.Values.Where(kind => kind.Raises.Count > 0).OrderBy(kind => kind.Kind, StringComparer.Ordinal))
+            foreach (var reading in evidence.ReadingsOf(kind.Kind)) looks.AddRange(ByNumber(kind, reading));
+        foreach (var rule in evidence.Book.FactRules)
+            foreach (var component in evidence.ComponentsOf(rule.Component)) looks.AddRange(ByFact(rule, component));
+        return looks;
+    }
+
+    private List<Sighting> ByReckoning(Feed feed, FeedGroup group)
+    {
+        if (!Reckonings.Find(feed.Reckoning).IsAccepted || feeding.Feed(feed, group) is not { } fed) return [];
+        // What the reckoning refuses (a wet bulb above its dry bulb) stays a plain reading; the field asks for it again.
+        var reckoned = Reckonings.Reckon(feed.Reckoning, fed.Inputs);
+        if (!reckoned.IsAccepted) return [];
+        var working = reckoned.OrThrow();
+        Workings.Add(new JudgedWorking(working, fed.Entries, group.Component?.Id, group.Place));
+        Done.Add((feed, Workings.Count - 1));
+        List<Sighting> looks = [];
+        foreach (var raise in feed.Raises)
+        {
+            var verdict = raise.Verdict is null || raise.Verdict == working.Verdict.Word;
+            var raised = verdict && (raise.On is null || Meets(raise, At(working, raise.On)));
+            if (!raised && !(raise.Clears && working.Verdict is not Verdict.CannotSay)) continue;
+            looks.Add(Look(raise, raised, fed.Entries, group.Place, group.Component?.Id, raise.Because ?? working.Verdict.Because) with { Working = Workings.Count - 1 });
+        }
+        return looks;
+    }
+
+    private IEnumerable<Sighting> ByNumber(ReadingKind kind, Reading reading)
+    {
+        foreach (var raise in kind.Raises)
+        {
+            if (!Number(reading.Body.Amount, raise.Unit.Length > 0 ? raise.Unit : kind.Unit, out var number)) continue;
+            var raised = Beyond(raise, number);
+            if (!raised && !raise.Clears) continue;
+            var words = evidence.Book.Words.Say("observed.reading", ("kind", kind.Kind), ("amount", reading.Body.Amount.ToString()));
+            yield return Look(raise, raised, [reading.Id], evidence.PlaceOf(reading), reading.Body.Component, Findings.FindingWriting.Join(words, raise.Because ?? ""));
+        }
+    }
+
+    private IEnumerable<Sighting> ByFact(FactRule rule, Component component)
+    {
+        if (!component.Facts.TryGetValue(rule.Fact, out var slot)) yield break;
+        var fact = slot.Value;
+        var raised = fact.Value.Number is { } number ? Beyond(rule.Raise, number) : rule.Raise.Is.Contains(fact.Value.Text, StringComparer.OrdinalIgnoreCase);
+        if (!raised && !rule.Raise.Clears) yield break;
+        var words = evidence.Book.Words.Say("observed.fact", ("component", rule.Component), ("fact", rule.Fact), ("value", fact.Value.Text), ("basis", fact.Basis));
+        yield return Look(rule.Raise, raised, [slot.Standing[0].By], component.Place, component.Id, Findings.FindingWriting.Join(words, rule.Raise.Because ?? ""));
+    }
+
+    private static Sighting Look(Raise raise, bool raised, IReadOnlyList<EntryName> entries, EntryName? place, EntryName? component, string words) => new()
+    {
+        Condition = raise.Condition,
+        Outcome = raised ? Outcome.Seen : Outcome.Clear,
+        Entries = entries,
+        Place = place,
+        Component = component,
+        Words = words,
+    };
+
+    private static bool Meets(Raise raise, JsonNode? node)
+    {
+        if (node is null) return false;
+        if (raise.Is.Count > 0) return raise.Is.Contains(node.GetValueKind() == System.Text.Json.JsonValueKind.String ? node.GetValue<string>() : node.ToJsonString());
+        if (node is JsonObject quantity && quantity["value"] is JsonValue inner && inner.TryGetValue<double>(out var value))
+        {
+            var unit = quantity["unit"]?.GetValue<string>() ?? "";
+            return Number(new Amount(value, unit), raise.Unit.Length > 0 ? raise.Unit : unit, out var converted) && Beyond(raise, converted);
+        }
+        if (node is not JsonValue plain) return false;
+        if (plain.GetValueKind() == System.Text.Json.JsonValueKind.String)
+            return Units.TryRead(plain.GetValue<string>(), raise.Unit, out var read) && Beyond(raise, read);
+        return double.TryParse(plain.ToJsonString(), NumberStyles.Float, CultureInfo.InvariantCulture, out var bare) && Beyond(raise, bare);
+    }
+
+    /// <summary>Follows a path such as <c>result.tilt</c> or <c>inputs.static</c>.</summary>
+    private static JsonNode? At(Working working, string path)
+    {
+        JsonNode? node = path.StartsWith("inputs.", StringComparison.Ordinal) ? working.Inputs : working.Result;
+        foreach (var part in path.Split('.').Skip(1)) node = node is JsonObject inner ? inner[part] : null;
+        return node;
+    }
+
+    private static bool Number(Amount amount, string unit, out double number)
+    {
+        number = amount.Value;
+        return amount.Unit == unit || unit.Length == 0 || Units.TryConvert(amount.Value, amount.Unit, unit, out number);
+    }
+
+    private static bool Beyond(Raise raise, double number) =>
+        (raise.Above is not null || raise.Below is not null) && (raise.Above is not { } above || number > above) && (raise.Below is not { } below || number < below);
+}
