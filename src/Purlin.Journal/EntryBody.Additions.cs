@@ -21,7 +21,7 @@ public abstract partial record EntryBody
         public required DateOnly Date { get; init; }
 
         /// <summary>Ids of the standards of practice chosen, <c>washington</c> for instance.</summary>
-        public IReadOnlyList<string> Standards { get; init; } = [];
+        public IReadOnlyList<string> Standards { get => field ?? []; init; }
 
         /// <summary>Edition of the rule book the visit began with.</summary>
         public string? RuleBook { get; init; }
@@ -256,7 +256,7 @@ public abstract partial record EntryBody
         public required string EntriesRoot { get; init; }
 
         /// <summary>Hashes of the photographs it shows.</summary>
-        public IReadOnlyList<string> Photos { get; init; } = [];
+        public IReadOnlyList<string> Photos { get => field ?? []; init; }
 
         /// <summary>SHA-256 of the page.</summary>
         public required string Page { get; init; }

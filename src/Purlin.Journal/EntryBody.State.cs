@@ -24,7 +24,7 @@ public abstract partial record EntryBody
         public required string Basis { get; init; }
 
         /// <inheritdoc/>
-        public IReadOnlyList<EntryName> Replaces { get; init; } = [];
+        public IReadOnlyList<EntryName> Replaces { get => field ?? []; init; }
     }
 
     /// <summary>What a place is called.</summary>
@@ -40,7 +40,7 @@ public abstract partial record EntryBody
         public required string Name { get; init; }
 
         /// <inheritdoc/>
-        public IReadOnlyList<EntryName> Replaces { get; init; } = [];
+        public IReadOnlyList<EntryName> Replaces { get => field ?? []; init; }
     }
 
     /// <summary>Where a place hangs in the tree.</summary>
@@ -59,7 +59,7 @@ public abstract partial record EntryBody
         public double? Order { get; init; }
 
         /// <inheritdoc/>
-        public IReadOnlyList<EntryName> Replaces { get; init; } = [];
+        public IReadOnlyList<EntryName> Replaces { get => field ?? []; init; }
     }
 
     /// <summary>What a photograph shows and how it is used.</summary>
@@ -90,7 +90,7 @@ public abstract partial record EntryBody
         public string? Reason { get; init; }
 
         /// <inheritdoc/>
-        public IReadOnlyList<EntryName> Replaces { get; init; } = [];
+        public IReadOnlyList<EntryName> Replaces { get => field ?? []; init; }
     }
 
     /// <summary>The whole text of one note.</summary>
@@ -109,7 +109,7 @@ public abstract partial record EntryBody
         public required string Text { get; init; }
 
         /// <inheritdoc/>
-        public IReadOnlyList<EntryName> Replaces { get; init; } = [];
+        public IReadOnlyList<EntryName> Replaces { get => field ?? []; init; }
     }
 
     /// <summary>A loose end was tied off by hand.</summary>
@@ -125,7 +125,7 @@ public abstract partial record EntryBody
         public required string How { get; init; }
 
         /// <summary>The evidence, when tied by evidence.</summary>
-        public IReadOnlyList<EntryName> Evidence { get; init; } = [];
+        public IReadOnlyList<EntryName> Evidence { get => field ?? []; init; }
 
         /// <summary>To whom it was handed.</summary>
         public string? Trade { get; init; }
@@ -134,7 +134,7 @@ public abstract partial record EntryBody
         public string? Reason { get; init; }
 
         /// <inheritdoc/>
-        public IReadOnlyList<EntryName> Replaces { get; init; } = [];
+        public IReadOnlyList<EntryName> Replaces { get => field ?? []; init; }
     }
 
     /// <summary>The inspector overrules a part of the judgement, with a reason.</summary>
@@ -150,13 +150,13 @@ public abstract partial record EntryBody
         public required string Part { get; init; }
 
         /// <summary>The value in its stead: a weight's word, a sentence, a trade; empty for <c>left out</c>.</summary>
-        public string Value { get; init; } = "";
+        public string Value { get => field ?? ""; init; }
 
         /// <summary>Why.</summary>
         public required string Reason { get; init; }
 
         /// <inheritdoc/>
-        public IReadOnlyList<EntryName> Replaces { get; init; } = [];
+        public IReadOnlyList<EntryName> Replaces { get => field ?? []; init; }
     }
 
     /// <summary>A duty was closed by hand.</summary>
@@ -178,6 +178,6 @@ public abstract partial record EntryBody
         public string? Reason { get; init; }
 
         /// <inheritdoc/>
-        public IReadOnlyList<EntryName> Replaces { get; init; } = [];
+        public IReadOnlyList<EntryName> Replaces { get => field ?? []; init; }
     }
 }

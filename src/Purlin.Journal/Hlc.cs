@@ -24,6 +24,18 @@ public readonly record struct Hlc(long Milliseconds, int Counter) : IComparable<
         return true;
     }
 
+    /// <summary>
+    /// The reading to write next when the wall says <paramref name="now"/>: later than this one, unless this one is more than five minutes
+    /// ahead of the wall. Then the clock was put right, and the wall is believed: order comes from sequence, not from time.
+    /// </summary>
+    /// <param name="now">Milliseconds since 1970; taken into 0 to 2^48 - 1.</param>
+    public Hlc Next(long now)
+    {
+        var wall = Math.Clamp(now, 0, (1L << 48) - 1);
+        if (wall > Milliseconds || Milliseconds > wall + Limits.AdoptAheadMilliseconds) return new Hlc(wall, 0);
+        return Counter < 0xffff ? this with { Counter = Counter + 1 } : new Hlc(Milliseconds + 1, 0);
+    }
+
     /// <inheritdoc/>
     public int CompareTo(Hlc other) =>
         Milliseconds != other.Milliseconds ? Milliseconds.CompareTo(other.Milliseconds) : Counter.CompareTo(other.Counter);

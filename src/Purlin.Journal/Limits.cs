@@ -21,6 +21,15 @@ public static class Limits
     /// <summary>Devices that may write in one inspection.</summary>
     public const int Devices = 16;
 
+    /// <summary>Highest sequence a line may claim: a hostile one cannot make us list two thousand million missing names.</summary>
+    public const int Sequence = 1_000_000;
+
+    /// <summary>Devices one line may say it has seen, forks counted.</summary>
+    public const int Heads = 64;
+
+    /// <summary>How far ahead of its own clock a device lets a time pull it, in milliseconds: five minutes.</summary>
+    public const long AdoptAheadMilliseconds = 5 * 60 * 1000;
+
     /// <summary>Depth of nesting in one line.</summary>
     public const int JsonDepth = 16;
 

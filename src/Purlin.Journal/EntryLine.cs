@@ -1,0 +1,88 @@
+using System.Text.Json;
+using System.Text.Unicode;
+
+namespace Purlin.Journal;
+
+/// <summary>
+/// One line of a journal: hostile bytes in, an entry or the list of refusals out. The bytes are kept as they came; members nobody here
+/// knows survive in them.
+/// </summary>
+public static class EntryLine
+{
+    /// <summary>Version of the line format that this program writes. Lines of a later one are kept as <see cref="EntryBody.Unknown"/>.</summary>
+    public const int Version = 1;
+
+    private static readonly JsonDocumentOptions Options = new() { MaxDepth = Limits.JsonDepth, AllowDuplicateProperties = false };
+
+    /// <summary>Reads one line without its line end.</summary>
+    public static Checked<Entry> Read(ReadOnlyMemory<byte> line)
+    {
+        if (Shape(line.Span) is { } refusal) return refusal;
+        try
+        {
+            using var document = JsonDocument.Parse(line, Options);
+            return FromRoot(line, document.RootElement);
+        }
+        catch (JsonException wrong)
+        {
+            return new Refusal("line", $"JSON broken at byte {wrong.BytePositionInLine ?? 0}", $"one JSON object, at most {Limits.JsonDepth} deep, no member twice");
+        }
+        catch (InvalidOperationException)
+        {
+            return new Refusal("line", "text with half a surrogate pair", "well-formed Unicode");
+        }
+    }
+
+    private static Refusal? Shape(ReadOnlySpan<byte> line)
+    {
+        if (line.Length == 0) return new Refusal("line", "nothing", "one JSON object");
+        if (line.Length > Limits.LineBytes) return new Refusal("line", $"{line.Length} bytes", $"at most {Limits.LineBytes}");
+        if (line.ContainsAny((byte)'\n', (byte)'\r')) return new Refusal("line", "a line end inside", "one line");
+        return Utf8.IsValid(line) ? null : new Refusal("line", "bytes that are not UTF-8", "UTF-8 text");
+    }
+
+    private static Checked<Entry> FromRoot(ReadOnlyMemory<byte> line, JsonElement root)
+    {
+        var envelope = Envelope.Read(root);
+        if (envelope.Refusals.Count > 0) return Checked<Entry>.Refused(envelope.Refusals);
+        var body = envelope.Version > Version
+            ? new EntryBody.Unknown(envelope.Type, envelope.Body.Clone())
+            : BodyJson.Read(envelope.Type, envelope.Body);
+        return body.Match(
+            read => new Entry
+            {
+                Line = line,
+                Hash = Sha.Of(line.Span),
+                Version = envelope.Version,
+                Inspection = envelope.Inspection,
+                Name = new EntryName(envelope.Device, envelope.Seq),
+                Hlc = envelope.Hlc,
+                Previous = envelope.Previous,
+                Seen = envelope.Seen,
+                Body = read,
+            },
+            refusals => Checked<Entry>.Refused(refusals));
+    }
+
+    /// <summary>Whose line it claims to be, when that much can be read: a line held for its body still counts in its device's sequence.</summary>
+    public static bool TryName(ReadOnlyMemory<byte> line, out string inspection, out EntryName name)
+    {
+        inspection = "";
+        name = default;
+        if (Shape(line.Span) is not null) return false;
+        try
+        {
+            using var document = JsonDocument.Parse(line, Options);
+            if (document.RootElement.ValueKind != JsonValueKind.Object) return false;
+            var envelope = Envelope.Read(document.RootElement);
+            if (!envelope.IsNamed) return false;
+            inspection = envelope.Inspection;
+            name = new EntryName(envelope.Device, envelope.Seq);
+            return true;
+        }
+        catch (Exception wrong) when (wrong is JsonException or InvalidOperationException)
+        {
+            return false;
+        }
+    }
+}

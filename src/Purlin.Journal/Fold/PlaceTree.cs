@@ -1,0 +1,107 @@
+namespace Purlin.Journal.Fold;
+
+/// <summary>
+/// The tree of places after moves. Two devices can each put one place inside the other's; of the edges of such a ring the latest in causal
+/// order is ignored and shown, and the place falls back to the next value that stands, then to where it was added.
+/// </summary>
+internal sealed class PlaceTree
+{
+    private readonly Dictionary<EntryName, Line> places = [];
+    private readonly Dictionary<EntryName, Queue<Edge>> edges = [];
+    private readonly Slots slots;
+
+    private PlaceTree(Slots slots) => this.slots = slots;
+
+    /// <summary>Rings that had to be cut.</summary>
+    public List<Unsettled> Cut { get; } = [];
+
+    public static PlaceTree Of(List<Line> order, Slots slots)
+    {
+        var tree = new PlaceTree(slots);
+        foreach (var line in order)
+        {
+            if (line.Stands && line.Body is EntryBody.PlaceAdded) tree.places[line.Name] = line;
+        }
+
+        foreach (var line in tree.places.Values) tree.edges[line.Name] = tree.EdgesOf(line);
+        tree.CutRings();
+        return tree;
+    }
+
+    public IReadOnlyList<Place> Places()
+    {
+        List<Place> all = [];
+        foreach (var line in places.Values.OrderBy(line => line.Position))
+        {
+            var added = (EntryBody.PlaceAdded)line.Body;
+            var edge = edges[line.Name].Peek();
+            all.Add(new Place
+            {
+                Id = line.Name,
+                Kind = added.Kind,
+                Name = NameOf(line),
+                Parent = edge.Parent,
+                Storey = added.Storey,
+                Order = edge.Order ?? added.Order ?? all.Count + 1,
+            });
+        }
+
+        return all;
+    }
+
+    private string NameOf(Line line) =>
+        slots.At(new SlotKey("place.named", line.Name, "")) is [var first, ..] ? ((EntryBody.PlaceNamed)first.Body).Name : ((EntryBody.PlaceAdded)line.Body).Name;
+
+    private Queue<Edge> EdgesOf(Line line)
+    {
+        Queue<Edge> all = [];
+        foreach (var move in slots.At(new SlotKey("place.placed", line.Name, "")))
+        {
+            var placed = (EntryBody.PlacePlaced)move.Body;
+            all.Enqueue(new Edge(Lifted(placed.Parent), placed.Order, move));
+        }
+
+        all.Enqueue(new Edge(Lifted(((EntryBody.PlaceAdded)line.Body).Parent), null, line));
+        all.Enqueue(new Edge(null, null, line));
+        return all;
+    }
+
+    /// <summary>A parent that does not stand is no parent.</summary>
+    private EntryName? Lifted(EntryName? parent) => parent is { } name && places.ContainsKey(name) ? name : null;
+
+    private void CutRings()
+    {
+        HashSet<EntryName> settled = [];
+        foreach (var start in places.Values.OrderBy(line => line.Position))
+        {
+            while (Ring(start.Name, settled) is { } ring)
+            {
+                var last = ring.MaxBy(name => edges[name].Peek().By.Position);
+                var ignored = edges[last].Dequeue();
+                Cut.Add(new Unsettled(
+                    UnsettledKind.ParentCycle,
+                    [ignored.By.Name, .. ring.Order()],
+                    $"{string.Join(" and ", ring.Order().Select(name => $"“{NameOf(places[name])}”"))} were put inside one another; the later move ({ignored.By.Name}) is not followed. Place one of them again."));
+            }
+        }
+    }
+
+    private List<EntryName>? Ring(EntryName start, HashSet<EntryName> settled)
+    {
+        List<EntryName> path = [];
+        Dictionary<EntryName, int> steps = [];
+        EntryName? at = start;
+        while (at is { } name && !settled.Contains(name))
+        {
+            if (steps.TryGetValue(name, out var from)) return path[from..];
+            steps[name] = path.Count;
+            path.Add(name);
+            at = edges[name].Peek().Parent;
+        }
+
+        settled.UnionWith(path);
+        return null;
+    }
+
+    private sealed record Edge(EntryName? Parent, double? Order, Line By);
+}
