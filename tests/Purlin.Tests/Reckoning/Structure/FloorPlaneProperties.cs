@@ -21,7 +21,7 @@ public sealed class FloorPlaneProperties
         if (!floor.IsNull("stray")) return true;
         var solved = Matrix<double>.Build.DenseOfRows(points.Select(point => new[] { point.X, point.Y, 1 })).QR().Solve(Vector<double>.Build.DenseOfEnumerable(points.Select(point => point.Z)));
         return Math.Abs(floor.Number("plane.a") - solved[0]) < 1e-9 && Math.Abs(floor.Number("plane.b") - solved[1]) < 1e-9 && Math.Abs(floor.Number("plane.c") - solved[2]) < 1e-8;
-    }, iter: 200);
+    }, iter: 80);
 
     [Fact]
     public void Moving_and_turning_the_plan_changes_neither_tilt_nor_bend() =>
@@ -32,7 +32,7 @@ public sealed class FloorPlaneProperties
             foreach (var path in new[] { "tilt", "range", "residual_rms", "residual_max", "deflection.one_in", "line_deflection.one_in", "pairs_examined", "lines_examined" })
                 there.Near(path, here.Number(path), 1e-6 * (1 + Math.Abs(here.Number(path))));
             Assert.Equal(here.Verdict, there.Verdict);
-        }, iter: 100);
+        }, iter: 60);
 
     [Fact]
     public void A_true_plane_bends_nowhere_however_it_leans() =>
@@ -41,7 +41,7 @@ public sealed class FloorPlaneProperties
             var floor = Survey(Grid([.. xs.Take(4)], [.. ys.Take(4)], (x, y) => a * x + b * y + 3).Take(12).Append((60, 60, a * 60 + b * 60 + 3)).Append((-60, 60, -a * 60 + b * 60 + 3)), """{"alignment":2}""");
             floor.Near("tilt", 100 * Math.Sqrt(a * a + b * b) / 12, 1e-6);
             if (!floor.IsNull("deflection")) floor.Near("deflection.deflection", 0, 1e-6);
-        }, iter: 200);
+        }, iter: 80);
 
     [Fact]
     public void The_same_floor_in_metres_and_millimetres_gives_the_same_answer() => Floors.Sample(points =>
@@ -57,7 +57,7 @@ public sealed class FloorPlaneProperties
         metres.Near("tilt", feet.Number("tilt"), 1e-9);
         metres.Near("deflection.one_in", feet.Number("deflection.one_in"), 1e-4 * feet.Number("deflection.one_in"));
         Assert.Equal(feet.Verdict, metres.Verdict);
-    }, iter: 50);
+    }, iter: 25);
 
     // Every pair, every point, no fan and no sorting: the plain way to say it.
     [Fact]
@@ -82,5 +82,5 @@ public sealed class FloorPlaneProperties
         }
         if (sharpest > 0) floor.Near("deflection.one_in", 1 / sharpest, 1e-6 / sharpest);
         else Assert.True(floor.IsNull("deflection.one_in") || !floor.Flag("deflection.readable"));
-    }, iter: 40);
+    }, iter: 25);
 }
