@@ -1,0 +1,52 @@
+using Purlin.Journal;
+
+namespace Purlin.Demo.AlderLane;
+
+/// <summary>The invented house of the demo and its places, as the walk refers to them.</summary>
+internal sealed class House
+{
+    private readonly Dictionary<string, EntryName> places = new(StringComparer.Ordinal);
+
+    public required Walk Walk { get; init; }
+
+    public required EntryName Opening { get; init; }
+
+    public EntryName this[string name] => places[name];
+
+    public static House Open(Walk walk)
+    {
+        Property property = new()
+        {
+            Address = "14 Alder Lane, Fernhollow (an invented house)",
+            YearBuilt = 1968,
+            FloorArea = new Amount(1860, "ft²"),
+            Storeys = 2,
+            Foundation = "crawl space",
+            RoofForm = "gable",
+            RoofPitch = 6,
+            Garage = "attached",
+            Attic = "walkable",
+            Chimney = true,
+            Deck = true,
+            Bedrooms = 3,
+            Bathrooms = 2,
+            Facing = "S",
+        };
+        var opening = walk.Write(new EntryBody.InspectionOpened
+        {
+            Property = property,
+            Client = "R. Example (invented)",
+            Inspector = "A. Sample, licence 0000 (invented)",
+            Date = new DateOnly(2026, 10, 14),
+            Standards = ["washington"],
+            RuleBook = "2026.11.1",
+            Weather = "Dry, 71 °F; rain two days ago",
+            Present = "Client and seller's agent, last half hour",
+            Demo = true,
+        });
+        walk.Write(new EntryBody.DeviceJoined { Name = "Demo phone" });
+        House house = new() { Walk = walk, Opening = opening };
+        foreach (var place in StartingPlaces.For(property)) house.places[place.Name] = walk.Write(place);
+        return house;
+    }
+}
