@@ -16,13 +16,13 @@ internal sealed record ConditionFile
 /// <summary>A file of reading kinds, feeds, facts and aliases.</summary>
 internal sealed record ReadingFile
 {
-    public IReadOnlyList<JsonElement> Kinds { get; init; } = [];
+    public IReadOnlyList<JsonElement> Kinds { get; init => field = value ?? []; } = [];
 
-    public IReadOnlyList<JsonElement> Feeds { get; init; } = [];
+    public IReadOnlyList<JsonElement> Feeds { get; init => field = value ?? []; } = [];
 
-    public IReadOnlyList<JsonElement> Facts { get; init; } = [];
+    public IReadOnlyList<JsonElement> Facts { get; init => field = value ?? []; } = [];
 
-    public IReadOnlyDictionary<string, ReadingAlias> Aliases { get; init; } = new Dictionary<string, ReadingAlias>();
+    public IReadOnlyDictionary<string, ReadingAlias> Aliases { get; init => field = value ?? new Dictionary<string, ReadingAlias>(); } = new Dictionary<string, ReadingAlias>();
 }
 
 /// <summary>The reading code of the rule book, made at build time so that it survives trimming. A member nobody knows is refused: it is a slip of the pen.</summary>

@@ -10,13 +10,13 @@ public sealed record LimitationRule
     public required string Component { get; init; }
 
     /// <summary>Kinds of place; empty for any.</summary>
-    public IReadOnlyList<string> Places { get; init; } = [];
+    public IReadOnlyList<string> Places { get; init => field = value ?? []; } = [];
 
     /// <summary>What was not looked at or tested.</summary>
     public required string What { get; init; }
 
     /// <summary>Usual reasons, four at most.</summary>
-    public IReadOnlyList<string> Reasons { get; init; } = [];
+    public IReadOnlyList<string> Reasons { get; init => field = value ?? []; } = [];
 
     /// <summary>What the buyer should do.</summary>
     public required string Next { get; init; }
@@ -25,7 +25,7 @@ public sealed record LimitationRule
     public OfferWhen? When { get; init; }
 
     /// <summary>Ids of sources, or <c>common practice</c>.</summary>
-    public IReadOnlyList<string> Sources { get; init; } = [];
+    public IReadOnlyList<string> Sources { get; init => field = value ?? []; } = [];
 }
 
 /// <summary>A reading beyond a limit, or a fact of a certain value.</summary>

@@ -7,7 +7,7 @@ public sealed record Profile
     public required string Id { get; init; }
 
     /// <summary>Kind of component.</summary>
-    public string Component { get; init; } = "";
+    public string Component { get; init => field = value ?? ""; } = "";
 
     /// <summary>Material, when it is about one.</summary>
     public string? Material { get; init; }
@@ -34,8 +34,8 @@ public sealed record Profile
     public int Rank { get; init; } = 50;
 
     /// <summary>Conditions to look for.</summary>
-    public IReadOnlyList<string> Conditions { get; init; } = [];
+    public IReadOnlyList<string> Conditions { get; init => field = value ?? []; } = [];
 
     /// <summary>Ids of sources, or <c>common practice</c>.</summary>
-    public IReadOnlyList<string> Sources { get; init; } = [];
+    public IReadOnlyList<string> Sources { get; init => field = value ?? []; } = [];
 }

@@ -7,19 +7,19 @@ public sealed record SourceLine
     public required string Document { get; init; }
 
     /// <summary>Section or table.</summary>
-    public string Section { get; init; } = "";
+    public string Section { get; init => field = value ?? ""; } = "";
 
     /// <summary>Edition or year.</summary>
-    public string Edition { get; init; } = "";
+    public string Edition { get; init => field = value ?? ""; } = "";
 
     /// <summary>Who publishes it.</summary>
-    public string Publisher { get; init; } = "";
+    public string Publisher { get; init => field = value ?? ""; } = "";
 
     /// <summary>Page where it was seen; empty when it was not, or when the address would name a firm.</summary>
-    public string Seen { get; init; } = "";
+    public string Seen { get; init => field = value ?? ""; } = "";
 
     /// <summary><c>confirmed</c> or <c>from memory</c>.</summary>
-    public string Mark { get; init; } = "";
+    public string Mark { get; init => field = value ?? ""; } = "";
 
     /// <summary>In words: document, section, edition, and the mark when nobody has confirmed it.</summary>
     public string InWords()
