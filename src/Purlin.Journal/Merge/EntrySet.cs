@@ -1,0 +1,128 @@
+using Purlin.Journal.Fold;
+
+namespace Purlin.Journal.Merge;
+
+/// <summary>
+/// The lines of one inspection that are here. A merge is a union: a line is its bytes, so the same line twice is one, and nothing is ever
+/// taken out.
+/// </summary>
+public sealed class EntrySet(string inspection)
+{
+    private readonly Dictionary<string, Entry> byHash = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, HeldLine> held = new(StringComparer.Ordinal);
+    private List<Strand>? strands;
+
+    /// <summary>The inspection.</summary>
+    public string Inspection { get; } = inspection;
+
+    /// <summary>Number of entries.</summary>
+    public int Count => byHash.Count;
+
+    /// <summary>The entries, in no order of meaning.</summary>
+    public IReadOnlyCollection<Entry> Entries => byHash.Values;
+
+    /// <summary>Lines held back.</summary>
+    public IReadOnlyCollection<HeldLine> Held => held.Values;
+
+    /// <summary>A set of these lines.</summary>
+    public static EntrySet Of(string inspection, IEnumerable<Entry> entries, IEnumerable<HeldLine>? held = null)
+    {
+        ArgumentNullException.ThrowIfNull(entries);
+        var set = new EntrySet(inspection);
+        foreach (var entry in entries) set.Add(entry);
+        foreach (var line in held ?? []) set.Hold(line);
+        return set;
+    }
+
+    /// <summary>Whether a line of this hash is here, held or not.</summary>
+    public bool Has(string hash) => byHash.ContainsKey(hash) || held.ContainsKey(hash);
+
+    /// <summary>Adds a line; false when it was here.</summary>
+    /// <exception cref="ArgumentException">It is of another inspection.</exception>
+    public bool Add(Entry entry)
+    {
+        ArgumentNullException.ThrowIfNull(entry);
+        if (entry.Inspection != Inspection) throw new ArgumentException($"a line of {entry.Inspection} in the set of {Inspection}", nameof(entry));
+        if (!byHash.TryAdd(entry.Hash, entry)) return false;
+        held.Remove(entry.Hash);
+        strands = null;
+        return true;
+    }
+
+    /// <summary>Keeps a line that failed a check; false when it was here.</summary>
+    public bool Hold(HeldLine line)
+    {
+        ArgumentNullException.ThrowIfNull(line);
+        return !byHash.ContainsKey(line.Hash) && held.TryAdd(line.Hash, line);
+    }
+
+    /// <summary>The entries in causal order under the names they bear once forks are told apart.</summary>
+    public IReadOnlyList<(EntryName Name, Entry Entry)> InOrder()
+    {
+        // Threading fills the strands, so a fresh set is sorted each time.
+        return [.. CausalOrder.Sort(Fold.Strands.Of(byHash.Values)).Select(line => (line.Name, line.Entry))];
+    }
+
+    /// <summary>
+    /// Each device's highest sequence up to which nothing is missing, held lines counted; forks apart. What goes out as <c>heads</c> or
+    /// <c>have</c>: a gap above it is asked for again.
+    /// </summary>
+    public IReadOnlyDictionary<string, int> Heads()
+    {
+        SortedDictionary<string, int> heads = new(StringComparer.Ordinal);
+        foreach (var strand in Told())
+        {
+            HashSet<int> there = [.. strand.Entries.Select(entry => entry.Name.Seq), .. HeldOf(strand.Device)];
+            var head = strand.From - 1;
+            while (there.Contains(head + 1)) head++;
+            if (head >= strand.From) heads[strand.Device] = head;
+        }
+
+        foreach (var line in held.Values)
+        {
+            if (line.Name is not { } name || heads.ContainsKey(name.Device)) continue;
+            HashSet<int> there = [.. HeldOf(name.Device)];
+            var head = 0;
+            while (there.Contains(head + 1)) head++;
+            if (head > 0) heads[name.Device] = head;
+        }
+
+        return heads;
+    }
+
+    /// <summary>
+    /// What the other side lacks, in causal order. A forked device is sent from the split on whatever the other side says it has, because one
+    /// number cannot tell which branch it means; such lines come last, so that pages always get on.
+    /// </summary>
+    /// <param name="have">The other side's heads.</param>
+    public IReadOnlyList<(EntryName Name, Entry Entry)> Lacking(IReadOnlyDictionary<string, int> have)
+    {
+        ArgumentNullException.ThrowIfNull(have);
+        var splits = Told().Where(strand => strand.Parent is not null)
+            .GroupBy(strand => strand.Stem, StringComparer.Ordinal)
+            .ToDictionary(group => group.Key, group => group.Min(strand => strand.From), StringComparer.Ordinal);
+        List<(EntryName, Entry)> lacking = [];
+        List<(EntryName, Entry)> again = [];
+        foreach (var (name, entry) in InOrder())
+        {
+            if (entry.Name.Seq > have.GetValueOrDefault(name.Device)) lacking.Add((name, entry));
+            else if (splits.TryGetValue(entry.Name.Device, out var split) && entry.Name.Seq >= split) again.Add((name, entry));
+        }
+
+        return [.. lacking, .. again];
+    }
+
+    /// <summary>The entries that these heads cover.</summary>
+    public IReadOnlyList<Entry> Under(IReadOnlyDictionary<string, int> heads)
+    {
+        ArgumentNullException.ThrowIfNull(heads);
+        return [.. InOrder().Where(line => line.Name.Seq <= heads.GetValueOrDefault(line.Name.Device)).Select(line => line.Entry)];
+    }
+
+    private List<Strand> Told() => strands ??= Fold.Strands.Of(byHash.Values);
+
+    private IEnumerable<int> HeldOf(string device) =>
+        from line in held.Values
+        where line.Name is { } name && name.Device == device
+        select line.Name!.Value.Seq;
+}
