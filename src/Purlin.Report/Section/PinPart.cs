@@ -1,0 +1,133 @@
+using System.Collections.Immutable;
+using Purlin.Journal;
+using Purlin.Report.Drawing;
+
+namespace Purlin.Report.Section;
+
+/// <summary>Pins of findings and knots of loose ends. On the upright sheet balloons stand in their places, on the wide one in the margins with leaders.</summary>
+internal static class PinPart
+{
+    private const double Pitch = 29;
+
+    public static void Knots(Draughting sheet)
+    {
+        foreach (var cell in sheet.Plan.All.Where(cell => sheet.Of(cell.Place).OpenEnds > 0)) Knot(sheet, Corner(cell));
+    }
+
+    public static void InPlace(Draughting sheet)
+    {
+        foreach (var cell in sheet.Plan.All)
+        {
+            var pins = sheet.Of(cell.Place).Pins;
+            if (pins.Count == 0) continue;
+            var strip = Strip(sheet.Plan, cell);
+            var room = Math.Max(1, (int)((strip.Width + 2) / (2 * Callout.Radius + 2)));
+            var shown = pins.Count <= room ? pins.Count : room - 1;
+            for (var index = 0; index < shown; index++)
+            {
+                var pin = pins[index];
+                sheet.Float(Callout.Balloon(pin.Number, pin.Bars, At(strip, index, Math.Min(pins.Count, room)), pin.Words));
+            }
+            if (shown < pins.Count) More(sheet, At(strip, room - 1, room), pins.Count - shown);
+        }
+    }
+
+    public static void InMargins(Draughting sheet, IReadOnlyList<Pin> pins)
+    {
+        var cells = sheet.Plan.All.ToArray();
+        List<(Pin Pin, IReadOnlyList<Spot> Tips)> left = [], right = [];
+        Dictionary<EntryName, int> used = [];
+        foreach (var pin in pins)
+        {
+            IReadOnlyList<Spot> tips = [.. cells.Where(cell => pin.Places.Contains(cell.Place.Id)).Take(4).Select(cell => Tip(sheet, cell, used))];
+            var middle = tips.Count == 0 ? 0 : tips.Average(tip => tip.X);
+            var most = Most(sheet.Plan.Height);
+            var goesLeft = middle < sheet.Plan.House.Centre.X ? left.Count < most : right.Count >= most;
+            (goesLeft ? left : right).Add((pin, tips));
+        }
+        Column(sheet, left, 22);
+        Column(sheet, right, sheet.Plan.Measures.Width - 22);
+    }
+
+    private static int Most(double height) => Math.Max(1, (int)((height - 20) / Pitch));
+
+    private static void Column(Draughting sheet, List<(Pin Pin, IReadOnlyList<Spot> Tips)> pins, double x)
+    {
+        var sorted = pins.OrderBy(pin => pin.Tips.Count == 0 ? sheet.Plan.Height : pin.Tips.Average(tip => tip.Y)).ToArray();
+        var pitch = Math.Min(Pitch, (sheet.Plan.Height - 20) / Math.Max(1, sorted.Length));
+        var at = new double[sorted.Length];
+        var last = 16 - pitch;
+        for (var index = 0; index < sorted.Length; index++)
+        {
+            var wanted = sorted[index].Tips.Count == 0 ? sheet.Plan.Height : sorted[index].Tips.Average(tip => tip.Y) - 6;
+            last = at[index] = Math.Max(last + pitch, wanted);
+        }
+        var limit = sheet.Plan.Height - 16;
+        for (var index = sorted.Length - 1; index >= 0; index--) limit = (at[index] = Math.Min(at[index], limit)) - pitch;
+        for (var index = 0; index < sorted.Length; index++)
+        {
+            var (pin, tips) = sorted[index];
+            Spot stand = new(x, at[index]);
+            sheet.Pin(Callout.Balloon(pin.Number, pin.Bars, stand, pin.Words), tips.SelectMany(tip => Callout.Leader(pin.Bars, stand, tip)));
+        }
+    }
+
+    // Several leaders into one room end beside one another, not on one another.
+    private static Spot Tip(Draughting sheet, Cell cell, Dictionary<EntryName, int> used)
+    {
+        var index = used[cell.Place.Id] = used.GetValueOrDefault(cell.Place.Id) + 1;
+        var share = index switch { 1 => 0.5, 2 => 0.25, 3 => 0.75, 4 => 0.12, 5 => 0.88, _ => 0.37 + index % 3 * 0.13 };
+        if (sheet.Plan.Roofs.Contains(cell)) return OnSlope(sheet.Plan, 0.56 + share * 0.4);
+        var strip = Strip(sheet.Plan, cell);
+        return new Spot(strip.X + strip.Width * share, strip.Y + strip.Height * (index % 2 == 1 ? 0.35 : 0.65));
+    }
+
+    private static Spot OnSlope(SectionPlan plan, double share)
+    {
+        var outline = RoofPart.Outline(plan.RoofBox, plan.Shape.RoofForm);
+        var x = plan.RoofBox.X + plan.RoofBox.Width * share;
+        for (var index = 0; index + 1 < outline.Count; index++)
+        {
+            Spot from = outline[index], to = outline[index + 1];
+            if (x >= from.X && x <= to.X) return new Spot(x, from.Y + (x - from.X) / (to.X - from.X) * (to.Y - from.Y) + 3);
+        }
+        return new Spot(x, plan.RoofBox.Bottom);
+    }
+
+    /// <summary>Where in a place its pins stand, clear of its name.</summary>
+    private static Box Strip(SectionPlan plan, Cell cell)
+    {
+        var tall = 2 * Callout.Radius;
+        if (plan.Roofs.Contains(cell)) return new Box(plan.House.X + plan.House.Width * 0.7 + 24, plan.RoofBox.Y + plan.RoofBox.Height * 0.12, plan.Measures.Width - plan.Measures.Right - plan.House.X - plan.House.Width * 0.7 - 24, tall);
+        if (plan.Attics.Contains(cell)) return new Box(cell.Box.X + cell.Box.Width * 0.14, cell.Box.Bottom - tall - 2, cell.Box.Width * 0.72, tall);
+        if (plan.Sites.Contains(cell)) return new Box(cell.Box.X + 6, cell.Box.Bottom - tall - 4, cell.Box.Width * 0.38, tall);
+        if (plan.Tiles.Contains(cell)) return new Box(cell.Box.X + 1, cell.Box.Y + 12, cell.Box.Width - 2, tall);
+        return new Box(cell.Box.X + 2, cell.Box.Bottom - tall - 3, cell.Box.Width - 4, tall);
+    }
+
+    private static Spot At(Box strip, int index, int count)
+    {
+        var pitch = 2 * Callout.Radius + 2;
+        return new Spot(strip.Centre.X + (index - (count - 1) / 2.0) * pitch, strip.Centre.Y);
+    }
+
+    private static void More(Draughting sheet, Spot at, int count)
+    {
+        sheet.Float(new Mark.Area(Trace.Circle(at.X, at.Y, Callout.Radius - 1), Ink.Paper));
+        sheet.Float(new Mark.Stroke(Trace.Circle(at.X, at.Y, Callout.Radius - 1), LineClass.Hidden, Ink.Line));
+        sheet.Float(new Mark.Lettering($"+{count}", new Spot(at.X, at.Y + 4), 11) { Cut = Fonts.Cut.Bold });
+    }
+
+    private static Spot Corner(Cell cell) => new(cell.Box.Right - 13, cell.Box.Bottom - 39);
+
+    // A thread that was picked up and not tied: it loops once and hangs.
+    private static void Knot(Draughting sheet, Spot at)
+    {
+        var thread = Trace.At(at.X + 9, at.Y - 8)
+            .By(at.X + 2, at.Y - 9, at.X - 7, at.Y - 3, at.X - 4, at.Y + 3)
+            .By(at.X - 1, at.Y + 9, at.X + 7, at.Y + 3, at.X + 2, at.Y - 2)
+            .By(at.X - 2, at.Y - 6, at.X - 8, at.Y + 4, at.X - 6, at.Y + 11);
+        sheet.Float(new Mark.Area(Trace.Circle(at.X, at.Y + 1, 10), Ink.Paper));
+        sheet.Float(new Mark.Stroke(thread, LineClass.Cut, Ink.Line));
+    }
+}

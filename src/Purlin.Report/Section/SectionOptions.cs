@@ -1,0 +1,22 @@
+using Purlin.Journal;
+
+namespace Purlin.Report.Section;
+
+/// <summary>How the section is to be drawn.</summary>
+public sealed record SectionOptions
+{
+    /// <summary>For a phone held upright: 360 wide, every place at least 44 by 44.</summary>
+    public static SectionOptions Portrait { get; } = new();
+
+    /// <summary>For a printed page or a wide screen: 700 wide, balloons in the margins with leader lines.</summary>
+    public static SectionOptions Landscape { get; } = new() { Wide = true };
+
+    /// <summary>Wide rather than upright.</summary>
+    public bool Wide { get; init; }
+
+    /// <summary>Whether findings are pinned.</summary>
+    public bool Pins { get; init; } = true;
+
+    /// <summary>The place where the inspector is, marked by corner ticks; none when not wanted.</summary>
+    public EntryName? Here { get; init; }
+}
