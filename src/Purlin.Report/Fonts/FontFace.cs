@@ -53,9 +53,9 @@ public sealed class FontFace
     {
         using var stream = typeof(FontFace).Assembly.GetManifestResourceStream($"fonts/{name}.ttf")
             ?? throw new InvalidOperationException($"the font {name} is not built into the report");
-        var bytes = new byte[stream.Length];
-        stream.ReadExactly(bytes);
-        return new FontFace(name, bytes);
+        var file = new byte[stream.Length];
+        stream.ReadExactly(file);
+        return new FontFace(name, file);
     }
 
     private void ReadCharacters(int cmap)

@@ -38,10 +38,10 @@ internal sealed record SectionMeasures
 
     public double Crawl { get; init; } = 54;
 
-    public double FloorThickness => 7;
+    public double FloorThickness { get; init; } = 7;
 
-    public double Wall => 5;
+    public double Wall { get; init; } = 5;
 
     /// <summary>Smallest side of anything that is tapped, WCAG 2.2 success criterion 2.5.5.</summary>
-    public double Target => 44;
+    public double Target { get; init; } = 44;
 }
