@@ -5,8 +5,34 @@ namespace Purlin.Cli;
 /// <summary>The command <c>purlin</c>: one file a command.</summary>
 public static class PurlinCommand
 {
-    /// <summary>All commands over one terminal.</summary>
-    public static RootCommand Build(Terminal terminal)
+    /// <summary>Runs what was typed. The one catch and the one place where the exit status is decided.</summary>
+    public static async Task<int> RunAsync(string[] arguments, Terminal terminal)
+    {
+        ArgumentNullException.ThrowIfNull(terminal);
+        try
+        {
+            var parsed = Build(terminal).Parse(arguments);
+            if (parsed.Errors.Count > 0)
+            {
+                foreach (var error in parsed.Errors) terminal.Refuse(error.Message);
+                terminal.Refuse("see purlin --help");
+                return ExitStatus.BadInput;
+            }
+            return await parsed.InvokeAsync(new InvocationConfiguration { Output = terminal.Out, Error = terminal.Error, EnableDefaultExceptionHandler = false });
+        }
+        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
+        {
+            terminal.Refuse(failure.Message);
+            return ExitStatus.BadInput;
+        }
+        catch (OperationCanceledException)
+        {
+            terminal.Refuse("stopped; nothing half-written was left behind");
+            return ExitStatus.BadInput;
+        }
+    }
+
+    private static RootCommand Build(Terminal terminal)
     {
         RootCommand root = new("Purlin: record the evidence once, on site; the program reckons, follows up, judges and writes; the inspector decides.");
         root.Add(ReckonCommand.Build(terminal));
