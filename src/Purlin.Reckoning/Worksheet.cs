@@ -53,6 +53,9 @@ public sealed class Worksheet(Calculation calculation, Given given)
     /// <summary>A count, ratio, word, list or object of the result; null prints as null.</summary>
     public void Result(string name, JsonNode? value) => result[name] = value;
 
+    /// <summary>A member of the result that could not be worked out; a step or the verdict says why.</summary>
+    public void NoResult(string name) => result[name] = null;
+
     /// <summary>A quantity as the result writes it.</summary>
     public static JsonObject Quantity(double value, string unit) => new() { ["value"] = value, ["unit"] = unit };
 

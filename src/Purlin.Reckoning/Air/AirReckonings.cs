@@ -6,5 +6,5 @@ namespace Purlin.Reckoning.Air;
 public static class AirReckonings
 {
     /// <summary>In the order of the documents.</summary>
-    public static ImmutableArray<Calculation> All { get; } = [];
+    public static ImmutableArray<Calculation> All { get; } = [AirState.Calculation, TemperatureSplit.Calculation];
 }

@@ -1,0 +1,76 @@
+using Purlin.Journal;
+using Purlin.Reckoning.Quantities;
+
+namespace Purlin.Reckoning.Air;
+
+/// <summary>A state of moist air: temperature, humidity ratio and pressure fix all the rest.</summary>
+public sealed record MoistAir
+{
+    // Nothing in a house is drier than this; below it the solvers leave the range of the equations.
+    private const double DriestDewPointFahrenheit = -100;
+
+    private MoistAir(Temperature dryBulb, HumidityRatio ratio, Pressure pressure)
+    {
+        DryBulb = dryBulb;
+        Ratio = ratio;
+        Pressure = pressure;
+    }
+
+    /// <summary>Dry-bulb temperature.</summary>
+    public Temperature DryBulb { get; }
+
+    /// <summary>Water carried.</summary>
+    public HumidityRatio Ratio { get; }
+
+    /// <summary>Absolute pressure of the air.</summary>
+    public Pressure Pressure { get; }
+
+    /// <summary>From two thermometers; refused when the wet one is warmer, or so cold that the air would hold less than no water.</summary>
+    public static Checked<MoistAir> FromWetBulb(Temperature dryBulb, Temperature wetBulb, Pressure pressure, string input = "wet_bulb")
+    {
+        if (wetBulb > dryBulb) return AboveDryBulb(input, wetBulb, dryBulb);
+        var driest = Psychrometrics.SaturationRatio(Temperature.FromFahrenheit(DriestDewPointFahrenheit), pressure).PoundsPerPound;
+        var ratio = Psychrometrics.RatioFromWetBulb(dryBulb, wetBulb, pressure);
+        if (ratio >= driest) return new MoistAir(dryBulb, HumidityRatio.FromPoundsPerPound(ratio), pressure);
+        var least = Psychrometrics.WetBulb(dryBulb, HumidityRatio.FromPoundsPerPound(driest), pressure);
+        return new Refusal(input, $"{wetBulb.Fahrenheit:0.##} °F", $"at least {least.Fahrenheit:0.#} °F at a dry bulb of {dryBulb.Fahrenheit:0.##} °F; below it the air would hold less than no water");
+    }
+
+    /// <summary>From a hygrometer.</summary>
+    public static Checked<MoistAir> FromRelativeHumidity(Temperature dryBulb, RelativeHumidity humidity, Pressure pressure, string input = "relative_humidity") =>
+        FromVapour(dryBulb, Pressure.FromPsi(humidity.Share * Psychrometrics.SaturationPressure(dryBulb).Psi), pressure, input, $"{humidity.Percent:0.##} %");
+
+    /// <summary>From the temperature at which dew forms; refused when that is above the dry bulb.</summary>
+    public static Checked<MoistAir> FromDewPoint(Temperature dryBulb, Temperature dewPoint, Pressure pressure, string input = "dew_point") =>
+        dewPoint > dryBulb ? AboveDryBulb(input, dewPoint, dryBulb) : FromVapour(dryBulb, Psychrometrics.SaturationPressure(dewPoint), pressure, input, $"{dewPoint.Fahrenheit:0.##} °F");
+
+    /// <summary>The vapour's own pressure.</summary>
+    public Pressure VapourPressure => Psychrometrics.VapourPressure(Ratio, Pressure);
+
+    /// <summary>Relative humidity.</summary>
+    public RelativeHumidity RelativeHumidity =>
+        RelativeHumidity.FromPercent(Math.Min(100, 100 * VapourPressure.Psi / Psychrometrics.SaturationPressure(DryBulb).Psi));
+
+    /// <summary>The temperature at which dew forms.</summary>
+    public Temperature DewPoint => Psychrometrics.DewPoint(VapourPressure);
+
+    /// <summary>The temperature a wet wick takes.</summary>
+    public Temperature WetBulb => Psychrometrics.WetBulb(DryBulb, Ratio, Pressure);
+
+    /// <summary>Heat content.</summary>
+    public SpecificEnthalpy Enthalpy => Psychrometrics.Enthalpy(DryBulb, Ratio);
+
+    /// <summary>Volume for each pound of dry air.</summary>
+    public SpecificVolume Volume => Psychrometrics.Volume(DryBulb, Ratio, Pressure);
+
+    /// <summary>Mass of the moist air in a cubic foot, lb/ft³ (equation 11).</summary>
+    public double DensityPoundsPerCubicFoot => (1 + Ratio.PoundsPerPound) / Volume.CubicFeetPerPound;
+
+    private static Checked<MoistAir> FromVapour(Temperature dryBulb, Pressure vapour, Pressure pressure, string input, string given) =>
+        vapour.Psi < pressure.Psi / 2
+            ? new MoistAir(dryBulb, Psychrometrics.HumidityRatio(vapour, pressure), pressure)
+            : new Refusal(input, given, $"a vapour pressure below half the air's {pressure.Psi:0.##} psi; at {dryBulb.Fahrenheit:0.#} °F that is steam, not room air");
+
+    private static Refusal AboveDryBulb(string input, Temperature given, Temperature dryBulb) =>
+        new(input, $"{given.Fahrenheit:0.##} °F", $"at most the dry bulb, {dryBulb.Fahrenheit:0.##} °F");
+}

@@ -1,0 +1,60 @@
+namespace Purlin.Reckoning.Electrical;
+
+/// <summary>NEC 220.82: one pool at 100 and 40 %, then the largest of the ways to heat or cool.</summary>
+internal static class OptionalMethod
+{
+    internal static double Total(DwellingLoads house, LoadRules rules, Worksheet sheet)
+    {
+        var apart = rules.Value("optional_vehicle_apart") > 0;
+        var pool = StandardMethod.Connected(house, rules, sheet)
+            + sheet.Step("Nameplates of cooking, drying and fixed appliances", house.NameplatesVoltAmperes, "VA")
+            + (apart ? 0 : house.Vehicle.VoltAmperes);
+        if (!apart && house.Vehicle.VoltAmperes > 0) sheet.Step("Vehicle supply, nameplate, in the pool", house.Vehicle.VoltAmperes, "VA");
+        var general = Tiers("General loads", pool, rules.Value("optional_first_va"), rules.Share("optional_rest_share"), sheet);
+        var comfort = sheet.Result("heating_or_cooling", Comfort(house, rules, sheet), "VA");
+        var vehicle = apart && house.Vehicle.VoltAmperes > 0
+            ? sheet.Step("Vehicle supply outside the pool, at 100 %, nameplate but at least the rule's figure", Math.Max(rules.Value("vehicle_least_va"), house.Vehicle.VoltAmperes), "VA")
+            : 0;
+        sheet.Result("general", general, "VA");
+        return general + comfort + vehicle;
+    }
+
+    /// <summary>A pool of loads, the first part whole and the rest at a share.</summary>
+    internal static double Tiers(string what, double pool, double first, double share, Worksheet sheet)
+    {
+        sheet.Step($"{what}, together", pool, "VA");
+        return sheet.Step($"First {first:#,0} VA at 100 %, the rest at {share:0 %}", Math.Min(pool, first) + share * Math.Max(0, pool - first), "VA");
+    }
+
+    // The items of 220.82(C) changed their numbers between editions, so each is known by its meaning.
+    private static double Comfort(DwellingLoads house, LoadRules rules, Worksheet sheet)
+    {
+        var cooling = rules.Share("optional_cooling_share") * (house.Cooling.VoltAmperes + RoomUnits(house));
+        var heating = house.Heating.VoltAmperes;
+        var (words, heat) = house.HeatingKind switch
+        {
+            null => ("no electric heat", 0),
+            "heat pump" => HeatPump(house, rules),
+            "separate" when house.HeatingUnits >= rules.Value("optional_separate_units") => ("separately controlled units, 40 %", rules.Share("optional_separate_share") * heating),
+            "storage" => ("heat that runs at full load, 100 %", rules.Share("optional_storage_share") * heating),
+            "separate" => ("fewer than four separately controlled units, 65 %", rules.Share("optional_central_share") * heating),
+            _ => ("central electric heat, 65 %", rules.Share("optional_central_share") * heating),
+        };
+        if (cooling <= 0 && heat <= 0) return 0;
+        sheet.Step("Cooling at 100 %", cooling, "VA");
+        sheet.Step($"Heating: {words}", heat, "VA");
+        return sheet.Step("The larger of the two", Math.Max(cooling, heat), "VA");
+    }
+
+    private static double RoomUnits(DwellingLoads house) => house.Appliances.Where(appliance => appliance.Comfort).Sum(appliance => appliance.Load.VoltAmperes);
+
+    private static (string Words, double Load) HeatPump(DwellingLoads house, LoadRules rules)
+    {
+        var supplement = rules.Share("optional_supplement_share") * house.Supplement.VoltAmperes;
+        var compressor = rules.Share("optional_heat_pump_share") * house.Heating.VoltAmperes;
+        if (house.Supplement.VoltAmperes <= 0) return ("heat pump compressor, 100 %", compressor);
+        return house.SupplementLocksOut
+            ? ("compressor or supplement, which lock each other out", Math.Max(compressor, supplement))
+            : ("heat pump compressor at 100 % and supplement at 65 %", compressor + supplement);
+    }
+}

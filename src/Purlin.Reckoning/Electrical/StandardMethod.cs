@@ -1,0 +1,89 @@
+using Purlin.Reckoning.Quantities;
+
+namespace Purlin.Reckoning.Electrical;
+
+/// <summary>NEC article 220 part III: each kind of load with a demand of its own. Its parts also serve the neutral of every method.</summary>
+internal static class StandardMethod
+{
+    internal static double Total(DwellingLoads house, string cookingColumns, LoadRules rules, Worksheet sheet)
+    {
+        var lighting = Lighting(house, rules, sheet);
+        var cooking = Cooking.Demand(house.RangesKilowatts, cookingColumns, rules, sheet).VoltAmperes;
+        var dryers = Dryers(house, rules, sheet);
+        var appliances = Appliances(house, rules, sheet);
+        var comfort = Comfort(house, rules, sheet);
+        var vehicle = Vehicle(house, rules, sheet);
+        var motor = house.LargestMotor.VoltAmperes > 0
+            ? sheet.Step("A quarter of the largest motor more", rules.Share("motor_share") * house.LargestMotor.VoltAmperes, "VA")
+            : 0;
+        foreach (var (name, value) in new[] { ("lighting", lighting), ("cooking", cooking), ("dryers", dryers), ("appliances", appliances), ("heating_or_cooling", comfort) })
+            sheet.Result(name, value, "VA");
+        return lighting + cooking + dryers + appliances + comfort + vehicle + motor;
+    }
+
+    /// <summary>Lighting, receptacles, kitchen and laundry circuits with their demand.</summary>
+    internal static double Lighting(DwellingLoads house, LoadRules rules, Worksheet sheet)
+    {
+        var connected = Connected(house, rules, sheet);
+        var first = rules.Value("lighting_first_va");
+        var next = rules.Value("lighting_next_to_va");
+        var demand = Math.Min(connected, first)
+            + rules.Share("lighting_next_share") * Math.Max(0, Math.Min(connected, next) - first)
+            + (connected > next ? rules.Share("lighting_rest_share") * (connected - next) : 0);
+        return sheet.Step($"Lighting demand: first {first:#,0} VA at 100 %, the next to {next:#,0} VA at 35 %, the rest at 25 %", demand, "VA");
+    }
+
+    /// <summary>The same without demand, as the optional methods pool it.</summary>
+    internal static double Connected(DwellingLoads house, LoadRules rules, Worksheet sheet)
+    {
+        var each = rules.Value("lighting_va_per_ft2");
+        var circuit = rules.Value("circuit_va");
+        var area = sheet.Step($"Lighting and receptacles: {house.FloorArea.SquareFeet:#,0.#} ft² × {each} VA/ft²", house.FloorArea.SquareFeet * each, "VA");
+        var circuits = sheet.Step($"{house.SmallApplianceCircuits} kitchen and {house.LaundryCircuits} laundry circuits × {circuit:#,0} VA", circuit * (house.SmallApplianceCircuits + house.LaundryCircuits), "VA");
+        return sheet.Step("Together", area + circuits, "VA");
+    }
+
+    internal static double Dryers(DwellingLoads house, LoadRules rules, Worksheet sheet)
+    {
+        if (house.Dryers.IsEmpty) return 0;
+        var least = rules.Value("dryer_least_va");
+        return sheet.Step($"Dryers: nameplate, but at least {least:#,0} VA each", house.Dryers.Sum(dryer => Math.Max(least, dryer.VoltAmperes)), "VA");
+    }
+
+    private static double Appliances(DwellingLoads house, LoadRules rules, Worksheet sheet)
+    {
+        if (house.Appliances.IsEmpty) return 0;
+        var comfort = house.Appliances.Where(appliance => appliance.Comfort).Sum(appliance => appliance.Load.VoltAmperes);
+        if (comfort > 0) sheet.Step("Room heaters and coolers, at nameplate", comfort, "VA");
+        var appliances = house.Appliances.Where(appliance => !appliance.Comfort).ToList();
+        var nameplate = sheet.Step($"{appliances.Count} fixed appliances, nameplate", appliances.Sum(appliance => appliance.Load.VoltAmperes), "VA");
+        var least = rules.Value("appliance_least_va");
+        var counted = appliances.Where(appliance => appliance.Load.VoltAmperes >= least).ToList();
+        var count = rules.Value("appliance_count");
+        if (counted.Count < count)
+        {
+            sheet.Say($"Fewer than {count:0} count{(least > 0 ? $" (of {least:0} VA or more)" : "")}: no reduction");
+            return nameplate + comfort;
+        }
+        var share = rules.Share("appliance_share");
+        var large = counted.Sum(appliance => appliance.Load.VoltAmperes);
+        return comfort + sheet.Step($"{counted.Count} count, {count:0} or more: those at {share:0 %}", nameplate - (1 - share) * large, "VA");
+    }
+
+    private static double Comfort(DwellingLoads house, LoadRules rules, Worksheet sheet)
+    {
+        var heating = house.Heating.VoltAmperes;
+        if (house.HeatingKind == "heat pump") heating = house.SupplementLocksOut ? Math.Max(heating, house.Supplement.VoltAmperes) : heating + house.Supplement.VoltAmperes;
+        var heat = rules.Share("heating_share") * heating;
+        var cooling = rules.Share("cooling_share") * house.Cooling.VoltAmperes;
+        if (heat <= 0 && cooling <= 0) return 0;
+        return sheet.Step($"Larger of heating ({heat:#,0} VA) and cooling ({cooling:#,0} VA), which do not run together", Math.Max(heat, cooling), "VA");
+    }
+
+    private static double Vehicle(DwellingLoads house, LoadRules rules, Worksheet sheet)
+    {
+        if (house.Vehicle.VoltAmperes <= 0) return 0;
+        var least = rules.Value("vehicle_least_va");
+        return sheet.Step(least > 0 ? $"Vehicle supply: nameplate, but at least {least:#,0} VA" : "Vehicle supply: nameplate", Math.Max(least, house.Vehicle.VoltAmperes), "VA");
+    }
+}
