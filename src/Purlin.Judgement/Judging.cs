@@ -1,10 +1,12 @@
 using Purlin.Journal;
 using Purlin.Journal.Fold;
 using Purlin.Judgement.Book;
+using Purlin.Judgement.Causes;
 using Purlin.Judgement.Evidence;
 using Purlin.Judgement.Findings;
 using Purlin.Judgement.FollowUp;
 using Purlin.Judgement.Readings;
+using Purlin.Judgement.ThenAndNow;
 
 namespace Purlin.Judgement;
 
@@ -26,19 +28,24 @@ public static class Judging
         List<Sighting> looks = [.. Gathering.Observed(evidence), .. readings.Judge()];
         var matters = Gathering.Matters(evidence, looks);
         var writing = new FindingWriting(evidence, photosFor);
-        List<Finding> findings = [.. matters.Select(writing.Write)];
+        var years = new Years(evidence);
+        List<Finding> written = [.. matters.Select(matter => writing.Write(matter) with { ThenAndNow = years.Of(matter) })];
+        List<Finding> single = [.. Escalating.Apply(book, written, matters).Select(finding => Overruled.Apply(inspection, finding))];
+        List<Finding> findings = [.. Grouping.Apply(book, single).Select(finding => finding.Grouped.Count == 0 ? finding : Overruled.Apply(inspection, finding))];
+        var leftOut = findings.Where(finding => finding.LeftOut).Select(finding => finding.Id).ToHashSet(StringComparer.Ordinal);
         var limitations = new LimitationWriting(evidence, photosFor).Write(looks);
 
         var judged = new JudgedInspection
         {
             RuleBook = book.Edition,
             Findings = InOrder(evidence, findings),
-            LooseEnds = new FollowingUp(evidence, looks, new Measured(evidence, readings)).Follow(matters),
+            LooseEnds = new FollowingUp(evidence, looks, new Measured(evidence, readings)).Follow(matters.Where(matter => !leftOut.Contains(matter.Id))),
             Coverage = [],
             Limitations = limitations,
             Workings = readings.Workings,
             Photos = PhotoSpeaking.Speak(evidence, findings, looks, limitations),
-            Alerts = [],
+            Alerts = Alerting.List(evidence),
+            Offers = Offering.List(evidence),
             Obstacles = [],
         };
         return judged with { Obstacles = Obstacles.List(evidence, judged) };

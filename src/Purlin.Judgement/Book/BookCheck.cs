@@ -40,6 +40,7 @@ internal static class BookCheck
                 foreach (var answer in follow.Answers) Known($"{line} look {follow.Id}", "answer", answer, draft.Conditions.ContainsKey(answer), draft);
         }
         Raised(draft);
+        Causes(draft);
         foreach (var (id, (limitation, path)) in draft.Limitations) Sources($"{path}: {id}", limitation.Sources, draft);
         foreach (var (id, (profile, path)) in draft.Profiles)
         {
@@ -58,6 +59,25 @@ internal static class BookCheck
         {
             Sources(line, sources, draft);
             foreach (var raise in raises) Known(line, "condition", raise.Condition, draft.Conditions.ContainsKey(raise.Condition), draft);
+        }
+    }
+
+    private static void Causes(BookDraft draft)
+    {
+        Dictionary<string, string> explained = new(StringComparer.Ordinal);
+        foreach (var (id, (cause, path)) in draft.Causes)
+        {
+            Sources($"{path}: {id}", cause.Sources, draft);
+            foreach (var condition in cause.Conditions)
+            {
+                Known($"{path}: {id}", "condition", condition, draft.Conditions.ContainsKey(condition), draft);
+                if (!explained.TryAdd(condition, id)) draft.Refuse($"{path}: {id}", $"condition {condition}", $"a condition of one cause only; {explained[condition]} explains it");
+            }
+        }
+        foreach (var (id, (rule, path)) in draft.Escalations)
+        {
+            Sources($"{path}: {id}", rule.Sources, draft);
+            foreach (var condition in rule.With.Append(rule.Condition)) Known($"{path}: {id}", "condition", condition, draft.Conditions.ContainsKey(condition), draft);
         }
     }
 

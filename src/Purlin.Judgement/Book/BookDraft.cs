@@ -23,6 +23,10 @@ internal sealed class BookDraft
 
     public Dictionary<string, (FactRule Rule, string Path)> FactRules { get; } = new(StringComparer.Ordinal);
 
+    public Dictionary<string, (CauseRule Rule, string Path)> Causes { get; } = new(StringComparer.Ordinal);
+
+    public Dictionary<string, (Escalation Rule, string Path)> Escalations { get; } = new(StringComparer.Ordinal);
+
     public Dictionary<string, ReadingAlias> Aliases { get; } = new(StringComparer.Ordinal);
 
     public Dictionary<string, string> Sentences { get; } = new(StringComparer.Ordinal);
@@ -51,6 +55,8 @@ internal sealed class BookDraft
         ReadingKinds = Frozen(ReadingKinds),
         Feeds = InOrder(Feeds),
         FactRules = InOrder(FactRules),
+        Causes = InOrder(Causes),
+        Escalations = InOrder(Escalations),
         Aliases = Aliases.ToFrozenDictionary(StringComparer.Ordinal),
         Words = new Wording(Sentences.ToFrozenDictionary(StringComparer.Ordinal)),
         Cautions = Cautions.ToFrozenDictionary(StringComparer.Ordinal),

@@ -16,16 +16,25 @@ internal sealed record ConditionFile
 /// <summary>A file of reading kinds, feeds, facts and aliases.</summary>
 internal sealed record ReadingFile
 {
-    public IReadOnlyList<JsonElement> Kinds { get; init => field = value ?? []; } = [];
+    public IReadOnlyList<JsonElement> Kinds { get => field ?? []; init; }
 
-    public IReadOnlyList<JsonElement> Feeds { get; init => field = value ?? []; } = [];
+    public IReadOnlyList<JsonElement> Feeds { get => field ?? []; init; }
 
-    public IReadOnlyList<JsonElement> Facts { get; init => field = value ?? []; } = [];
+    public IReadOnlyList<JsonElement> Facts { get => field ?? []; init; }
 
-    public IReadOnlyDictionary<string, ReadingAlias> Aliases { get; init => field = value ?? new Dictionary<string, ReadingAlias>(); } = new Dictionary<string, ReadingAlias>();
+    public IReadOnlyDictionary<string, ReadingAlias> Aliases { get => field ?? new Dictionary<string, ReadingAlias>(); init; }
 }
 
-/// <summary>The reading code of the rule book, made at build time so that it survives trimming. A member nobody knows is refused: it is a slip of the pen.</summary>
+/// <summary>A file of causes and escalations.</summary>
+internal sealed record CauseFile
+{
+    public IReadOnlyList<JsonElement> Causes { get => field ?? []; init; }
+
+    public IReadOnlyList<JsonElement> Escalations { get => field ?? []; init; }
+}
+
+/// <summary>The reading code of the rule book, made at build time so that it survives trimming. A member nobody knows is refused: it is a slip of the pen.
+/// Reading sets every <c>init</c> member, so what a member is when the file leaves it out stands in its getter.</summary>
 [JsonSourceGenerationOptions(
     PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase,
     UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow,
@@ -38,6 +47,9 @@ internal sealed record ReadingFile
 [JsonSerializable(typeof(LimitationRule))]
 [JsonSerializable(typeof(Profile))]
 [JsonSerializable(typeof(SourceLine))]
+[JsonSerializable(typeof(CauseFile))]
+[JsonSerializable(typeof(CauseRule))]
+[JsonSerializable(typeof(Escalation))]
 [JsonSerializable(typeof(ReadingFile))]
 [JsonSerializable(typeof(ReadingKind))]
 [JsonSerializable(typeof(Feed))]

@@ -33,6 +33,7 @@ public static class BookReader
             else if (folder == "sources") EachMember(file, draft, BookJson.Default.SourceLine, (id, source) => draft.Add(draft.Sources, id, source, file, null));
             else if (folder == "words") ReadWords(file, draft);
             else if (folder == "readings") ReadReadings(file, draft);
+            else if (folder == "causes") ReadCauses(file, draft);
         }
         catch (JsonException refused)
         {
@@ -68,6 +69,15 @@ public static class BookReader
         foreach (var element in read.Facts)
             if (TryRead(file, draft, element, BookJson.Default.FactRule) is { } rule) draft.Add(draft.FactRules, $"{rule.Component}/{rule.Fact} {rule.Raise.Condition}", rule, file, rule.Sources);
         foreach (var (name, alias) in read.Aliases) draft.Aliases[name] = alias;
+    }
+
+    private static void ReadCauses(BookFile file, BookDraft draft)
+    {
+        var read = JsonSerializer.Deserialize(file.Bytes.Span, BookJson.Default.CauseFile)!;
+        foreach (var element in read.Causes)
+            if (TryRead(file, draft, element, BookJson.Default.CauseRule) is { } cause) draft.Add(draft.Causes, cause.Id, cause, file, cause.Sources);
+        foreach (var element in read.Escalations)
+            if (TryRead(file, draft, element, BookJson.Default.Escalation) is { } rule) draft.Add(draft.Escalations, rule.Id, rule, file, rule.Sources);
     }
 
     private static void ReadWords(BookFile file, BookDraft draft)

@@ -10,31 +10,31 @@ public sealed record Condition
     public required string Name { get; init; }
 
     /// <summary>Kind of component, in words.</summary>
-    public string Component { get; init => field = value ?? ""; } = "";
+    public string Component { get => field ?? ""; init; }
 
     /// <summary>Building system.</summary>
-    public string System { get; init => field = value ?? ""; } = "";
+    public string System { get => field ?? ""; init; }
 
     /// <summary>Kinds of place where it is looked for.</summary>
-    public IReadOnlyList<string> Places { get; init => field = value ?? []; } = [];
+    public IReadOnlyList<string> Places { get => field ?? []; init; }
 
     /// <summary>Other words people use for it, for the search.</summary>
-    public IReadOnlyList<string> Words { get; init => field = value ?? []; } = [];
+    public IReadOnlyList<string> Words { get => field ?? []; init; }
 
     /// <summary>How it is recognised.</summary>
-    public IReadOnlyList<string> Signs { get; init => field = value ?? []; } = [];
+    public IReadOnlyList<string> Signs { get => field ?? []; init; }
 
     /// <summary>What it is, for a buyer.</summary>
     public required string Means { get; init; }
 
     /// <summary>What it leads to if left.</summary>
-    public string Leads { get; init => field = value ?? ""; } = "";
+    public string Leads { get => field ?? ""; init; }
 
     /// <summary>What one sees when it is not there.</summary>
-    public string Clears { get; init => field = value ?? ""; } = "";
+    public string Clears { get => field ?? ""; init; }
 
     /// <summary>What else to look at once it has been seen.</summary>
-    public IReadOnlyList<Follow> Look { get; init => field = value ?? []; } = [];
+    public IReadOnlyList<Follow> Look { get => field ?? []; init; }
 
     /// <summary>What its weight is worked out from.</summary>
     public required WeightRule Weight { get; init; }
@@ -49,13 +49,13 @@ public sealed record Condition
     public string? Era { get; init; }
 
     /// <summary>Ids of the cautions that go with it.</summary>
-    public IReadOnlyList<string> Cautions { get; init => field = value ?? []; } = [];
+    public IReadOnlyList<string> Cautions { get => field ?? []; init; }
 
     /// <summary>Whether it is looked for on many like things and so takes counts.</summary>
     public bool Sample { get; init; }
 
     /// <summary>Ids of sources, or <c>common practice</c>. Never empty.</summary>
-    public IReadOnlyList<string> Sources { get; init => field = value ?? []; } = [];
+    public IReadOnlyList<string> Sources { get => field ?? []; init; }
 
     /// <summary>True for one the inspector added.</summary>
     public bool Own { get; init; }
@@ -71,19 +71,19 @@ public sealed record Follow
     public required string Ask { get; init; }
 
     /// <summary>Kinds of place where the answer can be found; empty for anywhere.</summary>
-    public IReadOnlyList<string> In { get; init => field = value ?? []; } = [];
+    public IReadOnlyList<string> In { get => field ?? []; init; }
 
     /// <summary>Conditions of which a look, seen or clear, answers it.</summary>
-    public IReadOnlyList<string> Answers { get; init => field = value ?? []; } = [];
+    public IReadOnlyList<string> Answers { get => field ?? []; init; }
 
     /// <summary>Kinds of reading that answer it.</summary>
-    public IReadOnlyList<string> Readings { get; init => field = value ?? []; } = [];
+    public IReadOnlyList<string> Readings { get => field ?? []; init; }
 
     /// <summary>Facts that answer it, <c>water heater/year</c>.</summary>
-    public IReadOnlyList<string> Facts { get; init => field = value ?? []; } = [];
+    public IReadOnlyList<string> Facts { get => field ?? []; init; }
 
     /// <summary><c>any</c>: one of the places answers it; <c>all</c>: each place of these kinds that exists.</summary>
-    public string Need { get; init => field = value ?? "any"; } = "any";
+    public string Need { get => field ?? "any"; init; }
 
     /// <summary>Whether it must be tied before issue; otherwise <see cref="Refer"/> is printed.</summary>
     public bool Block { get; init; }
@@ -102,11 +102,11 @@ public sealed record WeightRule
     public required string Consequence { get; init; }
 
     /// <summary><c>now</c>, <c>soon</c> or <c>later</c>.</summary>
-    public string Timing { get; init => field = value ?? "now"; } = "now";
+    public string Timing { get => field ?? "now"; init; }
 
     /// <summary><c>raise</c> when several places make it matter more, else <c>same</c>.</summary>
-    public string Several { get; init => field = value ?? "same"; } = "same";
+    public string Several { get => field ?? "same"; init; }
 
     /// <summary><c>raise</c> when it matters more throughout, else <c>same</c>.</summary>
-    public string Throughout { get; init => field = value ?? "same"; } = "same";
+    public string Throughout { get => field ?? "same"; init; }
 }

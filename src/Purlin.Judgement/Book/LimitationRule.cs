@@ -10,13 +10,13 @@ public sealed record LimitationRule
     public required string Component { get; init; }
 
     /// <summary>Kinds of place; empty for any.</summary>
-    public IReadOnlyList<string> Places { get; init => field = value ?? []; } = [];
+    public IReadOnlyList<string> Places { get => field ?? []; init; }
 
     /// <summary>What was not looked at or tested.</summary>
     public required string What { get; init; }
 
     /// <summary>Usual reasons, four at most.</summary>
-    public IReadOnlyList<string> Reasons { get; init => field = value ?? []; } = [];
+    public IReadOnlyList<string> Reasons { get => field ?? []; init; }
 
     /// <summary>What the buyer should do.</summary>
     public required string Next { get; init; }
@@ -25,7 +25,7 @@ public sealed record LimitationRule
     public OfferWhen? When { get; init; }
 
     /// <summary>Ids of sources, or <c>common practice</c>.</summary>
-    public IReadOnlyList<string> Sources { get; init => field = value ?? []; } = [];
+    public IReadOnlyList<string> Sources { get => field ?? []; init; }
 }
 
 /// <summary>A reading beyond a limit, or a fact of a certain value.</summary>

@@ -7,7 +7,7 @@ public sealed record Profile
     public required string Id { get; init; }
 
     /// <summary>Kind of component.</summary>
-    public string Component { get; init => field = value ?? ""; } = "";
+    public string Component { get => field ?? ""; init; }
 
     /// <summary>Material, when it is about one.</summary>
     public string? Material { get; init; }
@@ -31,11 +31,11 @@ public sealed record Profile
     public required string Look { get; init; }
 
     /// <summary>1 to 100; the highest are listed first.</summary>
-    public int Rank { get; init; } = 50;
+    public int Rank { get => field == 0 ? 50 : field; init; }
 
     /// <summary>Conditions to look for.</summary>
-    public IReadOnlyList<string> Conditions { get; init => field = value ?? []; } = [];
+    public IReadOnlyList<string> Conditions { get => field ?? []; init; }
 
     /// <summary>Ids of sources, or <c>common practice</c>.</summary>
-    public IReadOnlyList<string> Sources { get; init => field = value ?? []; } = [];
+    public IReadOnlyList<string> Sources { get => field ?? []; init; }
 }

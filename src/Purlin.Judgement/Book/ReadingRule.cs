@@ -16,22 +16,22 @@ public sealed record ReadingKind
     public required double Most { get; init; }
 
     /// <summary>What it is measured with.</summary>
-    public string Instrument { get; init => field = value ?? ""; } = "";
+    public string Instrument { get => field ?? ""; init; }
 
     /// <summary>Kind of component it is taken on; empty when on none.</summary>
-    public string Component { get; init => field = value ?? ""; } = "";
+    public string Component { get => field ?? ""; init; }
 
     /// <summary>Kinds of place where it is taken; empty for any.</summary>
-    public IReadOnlyList<string> Places { get; init => field = value ?? []; } = [];
+    public IReadOnlyList<string> Places { get => field ?? []; init; }
 
     /// <summary>True when one reading speaks for the whole house, wherever it was taken.</summary>
     public bool House { get; init; }
 
     /// <summary>What the number says by itself, without a reckoning.</summary>
-    public IReadOnlyList<Raise> Raises { get; init => field = value ?? []; } = [];
+    public IReadOnlyList<Raise> Raises { get => field ?? []; init; }
 
     /// <summary>Ids of sources, or <c>common practice</c>.</summary>
-    public IReadOnlyList<string> Sources { get; init => field = value ?? []; } = [];
+    public IReadOnlyList<string> Sources { get => field ?? []; init; }
 }
 
 /// <summary>What a reading, fact or reckoning raises as a condition.</summary>
@@ -50,10 +50,10 @@ public sealed record Raise
     public double? Below { get; init; }
 
     /// <summary>Raised when the words are one of these.</summary>
-    public IReadOnlyList<string> Is { get; init => field = value ?? []; } = [];
+    public IReadOnlyList<string> Is { get => field ?? []; init; }
 
     /// <summary>Unit of the limit; the reading is converted to it.</summary>
-    public string Unit { get; init => field = value ?? ""; } = "";
+    public string Unit { get => field ?? ""; init; }
 
     /// <summary>Raised only when the reckoning's verdict is this; any when none.</summary>
     public string? Verdict { get; init; }
@@ -78,19 +78,19 @@ public sealed record Feed
     public required string By { get; init; }
 
     /// <summary>Kinds of component it is about; the first is named when the readings name none.</summary>
-    public IReadOnlyList<string> Components { get; init => field = value ?? []; } = [];
+    public IReadOnlyList<string> Components { get => field ?? []; init; }
 
     /// <summary>Where each input comes from.</summary>
     public required IReadOnlyDictionary<string, FeedInput> Inputs { get; init; }
 
     /// <summary>Conditions it raises.</summary>
-    public IReadOnlyList<Raise> Raises { get; init => field = value ?? []; } = [];
+    public IReadOnlyList<Raise> Raises { get => field ?? []; init; }
 
     /// <summary>Other names under which rules ask for its result: <c>temperature split</c>.</summary>
-    public IReadOnlyList<string> Answers { get; init => field = value ?? []; } = [];
+    public IReadOnlyList<string> Answers { get => field ?? []; init; }
 
     /// <summary>Ids of sources, or <c>common practice</c>.</summary>
-    public IReadOnlyList<string> Sources { get; init => field = value ?? []; } = [];
+    public IReadOnlyList<string> Sources { get => field ?? []; init; }
 }
 
 /// <summary>Where one input of a reckoning comes from; one of the ways is filled in.</summary>
@@ -152,15 +152,15 @@ public sealed record FactRule
     public required Raise Raise { get; init; }
 
     /// <summary>Ids of sources, or <c>common practice</c>.</summary>
-    public IReadOnlyList<string> Sources { get; init => field = value ?? []; } = [];
+    public IReadOnlyList<string> Sources { get => field ?? []; init; }
 }
 
 /// <summary>A name that rules use as a reading, and that facts answer: <c>water heater age</c>.</summary>
 public sealed record ReadingAlias
 {
     /// <summary>Facts that answer, <c>water heater/year</c>.</summary>
-    public IReadOnlyList<string> Facts { get; init => field = value ?? []; } = [];
+    public IReadOnlyList<string> Facts { get => field ?? []; init; }
 
     /// <summary>Kinds of reading that answer.</summary>
-    public IReadOnlyList<string> Readings { get; init => field = value ?? []; } = [];
+    public IReadOnlyList<string> Readings { get => field ?? []; init; }
 }

@@ -31,6 +31,12 @@ public sealed record RuleBook
     /// <summary>Facts that raise a condition by themselves.</summary>
     public ImmutableArray<FactRule> FactRules { get; init; } = [];
 
+    /// <summary>Causes that explain several conditions, in the order of their ids.</summary>
+    public ImmutableArray<CauseRule> Causes { get; init; } = [];
+
+    /// <summary>Conditions that matter more together, in the order of their ids.</summary>
+    public ImmutableArray<Escalation> Escalations { get; init; } = [];
+
     /// <summary>Names that rules use as readings and that facts answer.</summary>
     public FrozenDictionary<string, ReadingAlias> Aliases { get; init; } = FrozenDictionary<string, ReadingAlias>.Empty;
 

@@ -7,19 +7,19 @@ public sealed record SourceLine
     public required string Document { get; init; }
 
     /// <summary>Section or table.</summary>
-    public string Section { get; init => field = value ?? ""; } = "";
+    public string Section { get => field ?? ""; init; }
 
     /// <summary>Edition or year.</summary>
-    public string Edition { get; init => field = value ?? ""; } = "";
+    public string Edition { get => field ?? ""; init; }
 
     /// <summary>Who publishes it.</summary>
-    public string Publisher { get; init => field = value ?? ""; } = "";
+    public string Publisher { get => field ?? ""; init; }
 
     /// <summary>Page where it was seen; empty when it was not, or when the address would name a firm.</summary>
-    public string Seen { get; init => field = value ?? ""; } = "";
+    public string Seen { get => field ?? ""; init; }
 
     /// <summary><c>confirmed</c> or <c>from memory</c>.</summary>
-    public string Mark { get; init => field = value ?? ""; } = "";
+    public string Mark { get => field ?? ""; init; }
 
     /// <summary>In words: document, section, edition, and the mark when nobody has confirmed it.</summary>
     public string InWords()

@@ -1,0 +1,69 @@
+using Purlin.Judgement.Book;
+using Purlin.Judgement.Findings;
+
+namespace Purlin.Judgement.Causes;
+
+/// <summary>
+/// Groups findings under the cause that explains them. A group weighs what its heaviest member weighs, so grouping never makes anything
+/// smaller; what the inspector left out stays out of groups, so that leaving one out never hides another.
+/// </summary>
+internal static class Grouping
+{
+    public static List<Finding> Apply(RuleBook book, IReadOnlyList<Finding> findings)
+    {
+        List<Finding> left = [.. findings];
+        foreach (var cause in book.Causes)
+        {
+            var members = left.Where(finding => !finding.LeftOut && cause.Conditions.Contains(finding.Condition)).ToList();
+            foreach (var group in members.GroupBy(finding => Apart(finding.Id), StringComparer.Ordinal))
+            {
+                List<Finding> together = [.. group.OrderBy(finding => Rank(cause, finding.Condition))];
+                if (together.Select(finding => finding.Condition).Distinct(StringComparer.Ordinal).Count() < cause.AtLeast) continue;
+                left.RemoveAll(together.Contains);
+                left.Add(Merge(book, cause, together));
+            }
+        }
+        return left;
+    }
+
+    private static Finding Merge(RuleBook book, CauseRule cause, List<Finding> together)
+    {
+        var lead = together[0];
+        var heaviest = together.MaxBy(finding => finding.Weight)!;
+        return lead with
+        {
+            Grouped = [.. together.Skip(1).Select(finding => finding.Condition)],
+            Title = cause.Title,
+            Weight = heaviest.Weight,
+            Why = [.. heaviest.Why, new Contribution("together", cause.Means, heaviest.Weight)],
+            Spread = together.Max(finding => finding.Spread),
+            Places = [.. together.SelectMany(finding => finding.Places).Distinct()],
+            Components = [.. together.SelectMany(finding => finding.Components).Distinct()],
+            Evidence = [.. together.SelectMany(finding => finding.Evidence).Distinct()],
+            Photos = [.. together.SelectMany(finding => finding.Photos).Distinct()],
+            ThenAndNow = together.Select(finding => finding.ThenAndNow).FirstOrDefault(known => known is not null),
+            Where = string.Join(", ", together.SelectMany(finding => finding.Where.Split(", ")).Distinct(StringComparer.Ordinal)),
+            Observed = string.Join(' ', together.Select(finding => finding.Observed)),
+            Matters = FindingWriting.Join(cause.Means, string.Join(' ', together.Select(finding => finding.Matters).Distinct(StringComparer.Ordinal))),
+            Do = cause.Do ?? string.Join(' ', together.Select(finding => finding.Do).Distinct(StringComparer.Ordinal)),
+            Trade = cause.Trade ?? heaviest.Trade,
+            Cautions = [.. together.SelectMany(finding => finding.Cautions).Distinct(StringComparer.Ordinal)],
+            Workings = [.. together.SelectMany(finding => finding.Workings).Distinct()],
+            Sources = [.. together.SelectMany(finding => finding.Sources).Concat(cause.Sources.Select(book.SourceInWords)).Distinct(StringComparer.Ordinal)],
+            Overruled = [.. together.Skip(1).SelectMany(finding => finding.Overruled)],
+        };
+    }
+
+    private static string Apart(string id)
+    {
+        var at = id.IndexOf('@', StringComparison.Ordinal);
+        return at < 0 ? "" : id[at..];
+    }
+
+    private static int Rank(CauseRule cause, string condition)
+    {
+        for (var index = 0; index < cause.Conditions.Count; index++)
+            if (cause.Conditions[index] == condition) return index;
+        return cause.Conditions.Count;
+    }
+}

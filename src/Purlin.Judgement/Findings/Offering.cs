@@ -1,0 +1,52 @@
+using Purlin.Journal;
+using Purlin.Judgement.Book;
+using Purlin.Judgement.Evidence;
+using Purlin.Reckoning.Quantities;
+
+namespace Purlin.Judgement.Findings;
+
+/// <summary>Offers a limitation in the moment a reading or fact calls for it, until somebody has taken it up.</summary>
+internal static class Offering
+{
+    public static List<OfferedLimitation> List(EvidenceIndex evidence)
+    {
+        var taken = evidence.Inspection.Limitations.Select(limitation => limitation.Body.Rule).ToHashSet();
+        List<OfferedLimitation> offers = [];
+        foreach (var rule in evidence.Book.Limitations.Values.Where(rule => rule.When is not null && !taken.Contains(rule.Id)).OrderBy(rule => rule.Id, StringComparer.Ordinal))
+        {
+            if (rule.When!.Reading is { } kind) ByReading(evidence, rule, kind, offers);
+            else if (rule.When.Fact is { } fact) ByFact(evidence, rule, fact, offers);
+        }
+        return offers;
+    }
+
+    private static void ByReading(EvidenceIndex evidence, LimitationRule rule, string kind, List<OfferedLimitation> offers)
+    {
+        var when = rule.When!;
+        List<EntryName> because = [];
+        var words = "";
+        foreach (var reading in evidence.ReadingsOf(kind))
+        {
+            var number = reading.Body.Amount.Value;
+            if (when.Unit is { } unit && unit != reading.Body.Amount.Unit && !Units.TryConvert(number, reading.Body.Amount.Unit, unit, out number)) continue;
+            if (!(number < when.Below || number > when.Above)) continue;
+            because.Add(reading.Id);
+            words = evidence.Book.Words.Say("observed.reading", ("kind", kind), ("amount", reading.Body.Amount.ToString()));
+        }
+        if (because.Count > 0) offers.Add(new OfferedLimitation(rule.Id, rule.What, Cause(rule, words), rule.Next, because));
+    }
+
+    private static void ByFact(EvidenceIndex evidence, LimitationRule rule, string fact, List<OfferedLimitation> offers)
+    {
+        var slash = fact.LastIndexOf('/');
+        var (kind, name) = slash < 0 ? ("house", fact) : (fact[..slash], fact[(slash + 1)..]);
+        // The house itself may state a fact of its utilities, before anybody has added them as a component.
+        var stated = evidence.ComponentsOf(kind).Select(component => component.Facts.GetValueOrDefault(name))
+            .Concat(evidence.ComponentsOf("house").Select(house => house.Facts.GetValueOrDefault(fact)))
+            .FirstOrDefault(slot => slot is not null && string.Equals(slot.Value.Value.Text, rule.When!.Is, StringComparison.OrdinalIgnoreCase));
+        if (stated is null) return;
+        offers.Add(new OfferedLimitation(rule.Id, rule.What, Cause(rule, $"{kind}, {name}: {stated.Value.Value.Text}"), rule.Next, [stated.Standing[0].By]));
+    }
+
+    private static string Cause(LimitationRule rule, string words) => rule.Reasons.Count == 0 ? words : FindingWriting.Join(FindingWriting.Sentence(rule.Reasons[0], stop: true), words);
+}

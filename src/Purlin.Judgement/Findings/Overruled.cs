@@ -1,0 +1,35 @@
+using Purlin.Journal;
+using Purlin.Journal.Fold;
+
+namespace Purlin.Judgement.Findings;
+
+/// <summary>The inspector decides: puts their weight, sentence, recommendation or trade in place of the program's, and keeps both with the reason.</summary>
+internal static class Overruled
+{
+    /// <summary>The parts that can be overruled, in the order in which they are applied.</summary>
+    public static IReadOnlyList<string> Parts { get; } = ["weight", "title", "text", "recommendation", "trade", "left out"];
+
+    public static Finding Apply(Inspection inspection, Finding finding)
+    {
+        foreach (var part in Parts)
+            if (inspection.Overrulings.TryGetValue((finding.Id, part), out var slot)) finding = Apply(finding, part, slot.Standing[0]);
+        return finding;
+    }
+
+    private static Finding Apply(Finding finding, string part, Stated<EntryBody.JudgementOverruled> stated)
+    {
+        var (value, reason) = (stated.Value.Value, stated.Value.Reason);
+        var (from, changed) = part switch
+        {
+            "weight" when WeightWords.TryRead(value, out var weight) =>
+                (finding.Weight.Word(), finding with { Weight = weight, Why = [.. finding.Why, new Contribution("overruled", reason, weight)] }),
+            "title" when value.Length > 0 => (finding.Title, finding with { Title = value }),
+            "text" when value.Length > 0 => (finding.Matters, finding with { Matters = value }),
+            "recommendation" when value.Length > 0 => (finding.Do, finding with { Do = value }),
+            "trade" when value.Length > 0 => (finding.Trade, finding with { Trade = value }),
+            "left out" => ("", finding with { LeftOut = true }),
+            _ => ("", finding),
+        };
+        return ReferenceEquals(changed, finding) ? finding : changed with { Overruled = [.. finding.Overruled, new Overruling(part, from, value, reason, stated.By)] };
+    }
+}

@@ -1,0 +1,66 @@
+using System.Text.Json.Nodes;
+using Purlin.Journal;
+using Purlin.Judgement.Evidence;
+using Purlin.Judgement.Findings;
+using Purlin.Reckoning;
+
+namespace Purlin.Judgement.ThenAndNow;
+
+/// <summary>Judges a finding by the year of its thing: the rule of its day and the hazard whatever the rule are two matters.</summary>
+internal sealed class Years(EvidenceIndex evidence)
+{
+    /// <summary>It was asked for when this was put in.</summary>
+    public const string Broke = "broke the rule of its day";
+
+    /// <summary>It was not asked for then; it is today.</summary>
+    public const string Advised = "not required then, advised now";
+
+    /// <summary>No rule of any year asks for it, and it hurts people all the same.</summary>
+    public const string Hazard = "never a rule but a known hazard";
+
+    /// <summary>The years do not decide.</summary>
+    public const string CannotSay = "cannot say";
+
+    private readonly Dictionary<(string, int), ThenAndNowSentence?> known = [];
+
+    public ThenAndNowSentence? Of(Matter matter)
+    {
+        if (matter.Condition.Era is not { } rule || YearOf(matter) is not { } year) return null;
+        if (!known.TryGetValue((rule, year), out var sentence)) known[(rule, year)] = sentence = Reckon(rule, year);
+        return sentence;
+    }
+
+    /// <summary>The year on the thing itself, else that of the house.</summary>
+    private int? YearOf(Matter matter)
+    {
+        foreach (var look in matter.Seen)
+            if (evidence.Component(look.Component)?.Fact("year")?.Value.Number is { } year) return (int)year;
+        foreach (var component in evidence.ComponentsOf(matter.Condition.Component))
+            if (component.Fact("year")?.Value.Number is { } year) return (int)year;
+        return evidence.Property?.YearBuilt;
+    }
+
+    private static ThenAndNowSentence? Reckon(string rule, int year)
+    {
+        var reckoned = Reckonings.Reckon("then-and-now", new JsonObject { ["rule"] = rule, ["year_installed"] = year });
+        return reckoned.Match<ThenAndNowSentence?>(working => Read(rule, working), _ => null);
+    }
+
+    private static ThenAndNowSentence Read(string rule, Working working)
+    {
+        var result = working.Result;
+        var first = result["first_year"] is JsonValue value && value.TryGetValue<int>(out var year) ? year : (int?)null;
+        var words = result["sentence"] is JsonValue sentence && sentence.TryGetValue<string>(out var said) ? said : working.Verdict.Because;
+        return new ThenAndNowSentence(rule, KindOf(result, first), first, words, [.. working.Sources]);
+    }
+
+    private static string KindOf(JsonObject result, int? first) => (Word(result["required_then"]), Word(result["required_now"]), first) switch
+    {
+        ("yes" or "true", _, _) => Broke,
+        ("no" or "false", _, not null) => Advised,
+        ("no" or "false" or "never", _, null) => Hazard,
+        _ => CannotSay,
+    };
+
+    private static string Word(JsonNode? node) => node is null ? "" : node.GetValueKind() == System.Text.Json.JsonValueKind.String ? node.GetValue<string>() : node.ToJsonString();
+}

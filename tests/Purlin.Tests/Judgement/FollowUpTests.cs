@@ -1,0 +1,132 @@
+using Purlin.Journal;
+using Purlin.Judgement;
+
+namespace Purlin.Tests.Judgement;
+
+public sealed class FollowUpTests
+{
+    private readonly SmallHouse house = new();
+    private readonly EntryName garage;
+    private readonly EntryName kitchen;
+    private readonly EntryName attic;
+
+    public FollowUpTests() => (garage, kitchen, attic) = (house.Place(PlaceKind.Garage), house.Place(PlaceKind.Kitchen), house.Place(PlaceKind.Attic));
+
+    private LooseEnd End(string id) => Judging.Judge(house.Build(), SmallBook.Book, 2026).LooseEnds.Single(end => end.Id == id);
+
+    [Fact]
+    public void The_look_that_opens_a_question_does_not_answer_it()
+    {
+        var crust = house.Seen("pipe.crust", garage);
+        var end = End("pipe.crust/others");
+        Assert.Null(end.Tied);
+        Assert.Equal([crust], end.OpenedBy);
+        Assert.Equal([kitchen, attic], end.StillToLook.Order());
+    }
+
+    [Fact]
+    public void A_second_spot_in_the_same_place_does_not_say_how_the_others_are()
+    {
+        house.Seen("pipe.crust", garage, spot: "above the heater");
+        house.Seen("pipe.crust", garage, spot: "at the softener");
+        Assert.Null(End("pipe.crust/others").Tied);
+    }
+
+    [Theory]
+    [InlineData(Outcome.Seen)]
+    [InlineData(Outcome.Clear)]
+    public void A_look_in_another_place_answers_whatever_it_found(string outcome)
+    {
+        house.Seen("pipe.crust", garage);
+        var answer = house.Observe(new EntryBody.ObservationMade { Place = kitchen, Condition = "pipe.crust", Outcome = outcome });
+        var tied = End("pipe.crust/others").Tied;
+        Assert.Equal(Tie.Evidence, tied?.How);
+        Assert.Contains(answer, tied!.By);
+    }
+
+    [Fact]
+    public void It_opens_again_when_its_answer_is_taken_back()
+    {
+        house.Seen("pipe.crust", garage);
+        var answer = house.Clear("pipe.crust", kitchen);
+        Assert.NotNull(End("pipe.crust/others").Tied);
+        house.Withdraw(answer);
+        Assert.Null(End("pipe.crust/others").Tied);
+    }
+
+    [Fact]
+    public void It_goes_when_what_opened_it_is_taken_back()
+    {
+        var crust = house.Seen("pipe.crust", garage);
+        house.Withdraw(crust);
+        Assert.Empty(Judging.Judge(house.Build(), SmallBook.Book, 2026).LooseEnds);
+    }
+
+    [Fact]
+    public void A_reading_answers_wherever_it_was_taken_when_it_speaks_for_the_house()
+    {
+        house.Seen("pipe.crust", garage);
+        Assert.Null(End("pipe.crust/pressure").Tied);
+        var pressure = house.Read("static water pressure", 62, "psi", attic);
+        Assert.Equal([pressure], End("pipe.crust/pressure").Tied?.By);
+    }
+
+    [Fact]
+    public void A_blocking_question_stands_in_the_way_and_another_becomes_a_referral()
+    {
+        house.Seen("pipe.crust", garage);
+        var judged = Judging.Judge(house.Build(), SmallBook.Book, 2026);
+        Assert.Equal("pipe.crust/pressure", Assert.Single(judged.Obstacles.OfType<Obstacle.LooseEndOpen>()).LooseEnd);
+        Assert.Equal("Have the plumber look at the others.", judged.LooseEnds.Single(end => end.Id == "pipe.crust/others").Referral);
+    }
+
+    [Fact]
+    public void All_means_every_place_of_its_kinds_that_is_there()
+    {
+        var bath = house.Place(PlaceKind.Bathroom, "Bathroom 1");
+        house.Seen("pipe.stain", garage);
+        house.Clear("pipe.crust", kitchen);
+        Assert.Equal([bath], End("pipe.stain/each").StillToLook);
+        Assert.Null(End("pipe.stain/each").Tied);
+        house.Clear("pipe.crust", bath);
+        Assert.Equal(Tie.Evidence, End("pipe.stain/each").Tied?.How);
+    }
+
+    [Fact]
+    public void Places_that_could_not_be_seen_tie_it_by_limitation()
+    {
+        house.Seen("pipe.stain", garage);
+        house.NotVisible("pipe.crust", kitchen, "cabinet full");
+        var tied = End("pipe.stain/each").Tied;
+        Assert.Equal(Tie.Limitation, tied?.How);
+        Assert.Contains("cabinet full", tied!.Words);
+    }
+
+    [Fact]
+    public void A_referral_by_hand_ties_it()
+    {
+        house.Seen("pipe.crust", garage);
+        house.Tie("pipe.crust/pressure", Tie.Referral, reason: "No gauge fits this tap.");
+        Assert.Equal(Tie.Referral, End("pipe.crust/pressure").Tied?.How);
+        Assert.Empty(Judging.Judge(house.Build(), SmallBook.Book, 2026).Obstacles.OfType<Obstacle.LooseEndOpen>());
+    }
+
+    [Fact]
+    public void A_tie_by_hand_falls_with_its_evidence()
+    {
+        house.Seen("pipe.crust", garage);
+        var look = house.Observe(new EntryBody.ObservationMade { Place = attic, Words = "gauge at the heater read 60", Outcome = Outcome.Clear });
+        house.Tie("pipe.crust/pressure", Tie.Evidence, look);
+        Assert.NotNull(End("pipe.crust/pressure").Tied);
+        house.Withdraw(look);
+        Assert.Null(End("pipe.crust/pressure").Tied);
+    }
+
+    [Fact]
+    public void The_opening_look_is_no_evidence_for_a_tie_by_hand()
+    {
+        var crust = house.Seen("pipe.crust", garage);
+        house.Tie("pipe.crust/pressure", Tie.Evidence, crust);
+        Assert.Null(End("pipe.crust/pressure").Tied);
+    }
+}
