@@ -45,6 +45,13 @@ internal sealed class BookDraft
         else into.Add(id, (rule, file.Path));
     }
 
+    /// <summary>The same document may stand in several files of sources, as long as it is the same.</summary>
+    public void AddSource(string id, SourceLine source, BookFile file)
+    {
+        if (Sources.TryGetValue(id, out var first) && (first.Rule.Document, first.Rule.Section, first.Rule.Edition) == (source.Document, source.Section, source.Edition)) return;
+        Add(Sources, id, source, file, null);
+    }
+
     public RuleBook ToBook(string edition) => new()
     {
         Edition = edition,

@@ -30,7 +30,7 @@ public static class BookReader
             if (folder == "conditions") ReadConditions(file, draft);
             else if (folder == "limitations") EachElement(file, draft, BookJson.Default.LimitationRule, rule => draft.Add(draft.Limitations, rule.Id, rule, file, rule.Sources));
             else if (folder == "profiles") EachElement(file, draft, BookJson.Default.Profile, rule => draft.Add(draft.Profiles, rule.Id, rule, file, rule.Sources));
-            else if (folder == "sources") EachMember(file, draft, BookJson.Default.SourceLine, (id, source) => draft.Add(draft.Sources, id, source, file, null));
+            else if (folder == "sources") EachMember(file, draft, BookJson.Default.SourceLine, (id, source) => draft.AddSource(id, source, file));
             else if (folder == "words") ReadWords(file, draft);
             else if (folder == "readings") ReadReadings(file, draft);
             else if (folder == "causes") ReadCauses(file, draft);
