@@ -67,8 +67,11 @@ public enum LineClass
     /// <summary>Where the plane of the cut shifts: dash and dot.</summary>
     Shift,
 
-    /// <summary>The ground line and footings: thickest.</summary>
+    /// <summary>The ground line: thickest.</summary>
     Heavy,
+
+    /// <summary>Paper laid around a line that crosses others.</summary>
+    Halo,
 }
 
 /// <summary>What a mark is drawn with. A theme gives each its colour; no meaning rests on it alone.</summary>

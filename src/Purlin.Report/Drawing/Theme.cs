@@ -74,6 +74,7 @@ public sealed record Theme
         var width = line switch
         {
             LineClass.Heavy => 2.6,
+            LineClass.Halo => 6,
             LineClass.Cut => 2,
             LineClass.Beyond => 1.1,
             LineClass.Hidden => 0.9,

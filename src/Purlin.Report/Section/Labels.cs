@@ -15,13 +15,16 @@ internal static class Labels
     /// <summary>One or two lines for a width.</summary>
     public static IReadOnlyList<string> For(string name, double size, double width, int most = 2)
     {
-        foreach (var candidate in (string[])[name, Shorten(name)])
+        var brief = Shorten(name);
+        // A number alone on a second line reads worse than a short form on one.
+        (string Text, int Most)[] tries = char.IsAsciiDigit(name.LastOrDefault()) ? [(name, 1), (brief, 1), (name, most), (brief, most)] : [(name, most), (brief, most)];
+        foreach (var (text, lines) in tries)
         {
-            var lines = Setting.Lines(candidate, size, Cut.Regular, width);
-            if (lines.Count <= most && candidate.Split(' ').All(word => Setting.Width(word, size) <= width)) return lines;
+            var broken = Setting.Lines(text, size, Cut.Bold, width);
+            if (broken.Count <= lines && text.Split(' ').All(word => Setting.Width(word, size, Cut.Bold) <= width)) return broken;
         }
-        var cut = Setting.Lines(Shorten(name), size, Cut.Regular, width).Take(most).ToList();
-        if (cut.Count > 0) cut[^1] = Setting.Fit(cut[^1] + "…", size, Cut.Regular, width);
+        var cut = Setting.Lines(brief, size, Cut.Bold, width).Take(most).ToList();
+        if (cut.Count > 0) cut[^1] = Setting.Fit(cut[^1] + "…", size, Cut.Bold, width);
         return cut;
     }
 

@@ -9,9 +9,14 @@ internal static class PinPart
 {
     private const double Pitch = 29;
 
+    /// <summary>More leaders than this cross one another; then balloons stand in their places instead.</summary>
+    public const int MostLeaders = 24;
+
+    private const double Small = 10.6;
+
     public static void Knots(Draughting sheet)
     {
-        foreach (var cell in sheet.Plan.All.Where(cell => sheet.Of(cell.Place).OpenEnds > 0)) Knot(sheet, Corner(cell));
+        foreach (var cell in sheet.Plan.All.Where(cell => sheet.Of(cell.Place).OpenEnds > 0)) Knot(sheet, OnLine(sheet.Plan, cell));
     }
 
     public static void InPlace(Draughting sheet)
@@ -19,18 +24,32 @@ internal static class PinPart
         foreach (var cell in sheet.Plan.All)
         {
             var pins = sheet.Of(cell.Place).Pins;
-            if (pins.Count == 0) continue;
-            var strip = Strip(sheet.Plan, cell);
-            var room = Math.Max(1, (int)((strip.Width + 2) / (2 * Callout.Radius + 2)));
-            var shown = pins.Count <= room ? pins.Count : room - 1;
-            for (var index = 0; index < shown; index++)
-            {
-                var pin = pins[index];
-                sheet.Float(Callout.Balloon(pin.Number, pin.Bars, At(strip, index, Math.Min(pins.Count, room)), pin.Words));
-            }
-            if (shown < pins.Count) More(sheet, At(strip, room - 1, room), pins.Count - shown);
+            if (pins.Count > 0) InPlace(sheet, pins, Strip(sheet.Plan, cell), Rows(sheet.Plan, cell));
         }
     }
+
+    // One row of full balloons where they fit, else rows of smaller ones; what then does not fit is counted.
+    private static void InPlace(Draughting sheet, IReadOnlyList<Pin> pins, Box strip, int most)
+    {
+        var fits = pins.Count <= Across(strip, Callout.Radius);
+        var radius = fits ? Callout.Radius : Small;
+        var across = Across(strip, radius);
+        var rows = fits ? 1 : Math.Min(most, (pins.Count + across - 1) / across);
+        var room = across * rows;
+        var shown = pins.Count <= room ? pins.Count : Math.Max(1, room - 1);
+        var used = Math.Min(pins.Count, room);
+        for (var index = 0; index < used; index++)
+        {
+            int row = index / across, inRow = Math.Min(across, used - row * across);
+            Spot at = new(strip.Centre.X + (index % across - (inRow - 1) / 2.0) * (2 * radius + 1.2), strip.Bottom - radius - (rows - 1 - row) * (2 * radius + 1.2));
+            if (index < shown) sheet.Float(Callout.Balloon(pins[index].Number, pins[index].Bars, at, pins[index].Words, radius));
+            else More(sheet, at, pins.Count - shown, radius);
+        }
+    }
+
+    private static int Across(Box strip, double radius) => Math.Max(1, (int)((strip.Width + 1.2) / (2 * radius + 1.2)));
+
+    private static int Rows(SectionPlan plan, Cell cell) => plan.Sites.Contains(cell) || plan.Attics.Contains(cell) ? 1 : cell.Box.Height >= 90 && plan.Garage != cell ? 3 : 2;
 
     public static void InMargins(Draughting sheet, IReadOnlyList<Pin> pins)
     {
@@ -98,36 +117,38 @@ internal static class PinPart
     private static Box Strip(SectionPlan plan, Cell cell)
     {
         var tall = 2 * Callout.Radius;
-        if (plan.Roofs.Contains(cell)) return new Box(plan.House.X + plan.House.Width * 0.7 + 24, plan.RoofBox.Y + plan.RoofBox.Height * 0.12, plan.Measures.Width - plan.Measures.Right - plan.House.X - plan.House.Width * 0.7 - 24, tall);
+        if (plan.Roofs.Contains(cell)) return new Box(plan.House.X + plan.House.Width * 0.7 + 24, plan.RoofBox.Y + plan.RoofBox.Height * 0.05, plan.Measures.Width - plan.Measures.Right - plan.House.X - plan.House.Width * 0.7 - 24, tall * 1.9);
         if (plan.Attics.Contains(cell)) return new Box(cell.Box.X + cell.Box.Width * 0.14, cell.Box.Bottom - tall - 2, cell.Box.Width * 0.72, tall);
         if (plan.Sites.Contains(cell)) return new Box(cell.Box.X + 6, cell.Box.Bottom - tall - 4, cell.Box.Width * 0.38, tall);
-        if (plan.Tiles.Contains(cell)) return new Box(cell.Box.X + 1, cell.Box.Y + 12, cell.Box.Width - 2, tall);
+        if (plan.Tiles.Contains(cell)) return new Box(cell.Box.X + 1, cell.Box.Y + 10, cell.Box.Width - 2, tall * 1.75);
         return new Box(cell.Box.X + 2, cell.Box.Bottom - tall - 3, cell.Box.Width - 4, tall);
     }
 
-    private static Spot At(Box strip, int index, int count)
+    private static void More(Draughting sheet, Spot at, int count, double radius)
     {
-        var pitch = 2 * Callout.Radius + 2;
-        return new Spot(strip.Centre.X + (index - (count - 1) / 2.0) * pitch, strip.Centre.Y);
-    }
-
-    private static void More(Draughting sheet, Spot at, int count)
-    {
-        sheet.Float(new Mark.Area(Trace.Circle(at.X, at.Y, Callout.Radius - 1), Ink.Paper));
-        sheet.Float(new Mark.Stroke(Trace.Circle(at.X, at.Y, Callout.Radius - 1), LineClass.Hidden, Ink.Line));
+        sheet.Float(new Mark.Area(Trace.Circle(at.X, at.Y, radius - 1), Ink.Paper));
+        sheet.Float(new Mark.Stroke(Trace.Circle(at.X, at.Y, radius - 1), LineClass.Hidden, Ink.Line));
         sheet.Float(new Mark.Lettering($"+{count}", new Spot(at.X, at.Y + 4), 11) { Cut = Fonts.Cut.Bold });
     }
 
-    private static Spot Corner(Cell cell) => new(cell.Box.Right - 13, cell.Box.Bottom - 39);
+    /// <summary>The line of a place on which its knot hangs.</summary>
+    private static Spot OnLine(SectionPlan plan, Cell cell) => cell switch
+    {
+        _ when plan.Roofs.Contains(cell) => OnSlope(plan, 0.2),
+        _ when plan.Deck == cell => new Spot(cell.Box.X + 10, plan.Floor),
+        _ when plan.Sites.Contains(cell) => new Spot(cell.Box.Right - 16, plan.Ground),
+        _ when plan.Tiles.Contains(cell) => new Spot(cell.Box.Right - 9, cell.Box.Bottom - plan.Measures.Letter - 8),
+        _ => new Spot(cell.Box.Right - 12, cell.Box.Bottom - 1),
+    };
 
     // A thread that was picked up and not tied: it loops once and hangs.
     private static void Knot(Draughting sheet, Spot at)
     {
-        var thread = Trace.At(at.X + 9, at.Y - 8)
-            .By(at.X + 2, at.Y - 9, at.X - 7, at.Y - 3, at.X - 4, at.Y + 3)
-            .By(at.X - 1, at.Y + 9, at.X + 7, at.Y + 3, at.X + 2, at.Y - 2)
-            .By(at.X - 2, at.Y - 6, at.X - 8, at.Y + 4, at.X - 6, at.Y + 11);
-        sheet.Float(new Mark.Area(Trace.Circle(at.X, at.Y + 1, 10), Ink.Paper));
+        var thread = Trace.At(at.X - 8, at.Y + 1)
+            .By(at.X - 3, at.Y - 6, at.X + 5, at.Y - 6, at.X + 4, at.Y - 0.5)
+            .By(at.X + 3, at.Y + 4, at.X - 4, at.Y + 3, at.X - 3, at.Y - 2)
+            .By(at.X - 2, at.Y - 7, at.X + 7, at.Y - 2, at.X + 6, at.Y + 8);
+        sheet.Float(new Mark.Stroke(thread, LineClass.Halo, Ink.Paper));
         sheet.Float(new Mark.Stroke(thread, LineClass.Cut, Ink.Line));
     }
 }

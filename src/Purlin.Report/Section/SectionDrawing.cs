@@ -20,17 +20,18 @@ public static class SectionDrawing
         ArgumentNullException.ThrowIfNull(inspection);
         ArgumentNullException.ThrowIfNull(options);
         var plan = SectionLayout.Of(inspection, options.Wide ? SectionMeasures.Wide : SectionMeasures.Upright);
-        var standings = Standing.Of(inspection, judged);
+        var standings = Standing.Of(inspection, judged, options);
         Draughting sheet = new(plan, standings);
         GroundPart.Draw(sheet);
         RoofPart.Draw(sheet);
         StoreyPart.Draw(sheet);
         WingPart.Draw(sheet);
         SidePart.Draw(sheet);
-        PinPart.Knots(sheet);
         if (options.Here is { } here && plan.All.FirstOrDefault(cell => cell.Place.Id == here) is { } cell) Here(sheet, cell.Box);
-        if (options.Pins && options.Wide) PinPart.InMargins(sheet, Pin.All(judged));
+        var pins = Pin.All(judged, options.Least);
+        if (options.Pins && options.Wide && pins.Count <= PinPart.MostLeaders) PinPart.InMargins(sheet, pins);
         else if (options.Pins) PinPart.InPlace(sheet);
+        if (options.Knots) PinPart.Knots(sheet);
         return new Sheet
         {
             Width = plan.Measures.Width,

@@ -46,7 +46,7 @@ internal static class SectionLayout
             Earth = earth,
             Sites = Columns(sorted.Sites, earth),
             Garage = garage > 0 ? new Cell(sorted.Garages[0], GarageBox(house, shape, measures, ground)) : null,
-            Deck = deck > 0 ? new Cell(sorted.Decks[0], new Box(left - deck, house.Bottom - 50, deck - 2, Math.Max(ground + 2 - house.Bottom, 2) + 50)) : null,
+            Deck = deck > 0 ? new Cell(sorted.Decks[0], new Box(left - deck, house.Bottom - 56, deck - 2, Math.Max(ground + 2 - house.Bottom, 2) + 56)) : null,
             Tiles = Tiles(sorted, measures, width, earth.Bottom + 14, out var height),
             Height = height,
         };

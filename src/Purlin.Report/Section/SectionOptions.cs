@@ -1,4 +1,5 @@
 using Purlin.Journal;
+using Purlin.Judgement;
 
 namespace Purlin.Report.Section;
 
@@ -16,6 +17,12 @@ public sealed record SectionOptions
 
     /// <summary>Whether findings are pinned.</summary>
     public bool Pins { get; init; } = true;
+
+    /// <summary>The lightest weight that is pinned; numbers stay those of the whole list.</summary>
+    public Weight Least { get; init; } = Weight.KnowAbout;
+
+    /// <summary>Whether open loose ends are drawn as knots; a sealed report has none open.</summary>
+    public bool Knots { get; init; } = true;
 
     /// <summary>The place where the inspector is, marked by corner ticks; none when not wanted.</summary>
     public EntryName? Here { get; init; }

@@ -10,13 +10,13 @@ internal sealed record Standing(bool Looked, int OpenEnds, IReadOnlyList<Pin> Pi
     public static Standing Untouched { get; } = new(false, 0, []);
 
     /// <summary>How every place stands.</summary>
-    public static IReadOnlyDictionary<EntryName, Standing> Of(Inspection inspection, JudgedInspection? judged)
+    public static IReadOnlyDictionary<EntryName, Standing> Of(Inspection inspection, JudgedInspection? judged, SectionOptions options)
     {
         var looked = LookedAt(inspection);
         var open = (judged?.LooseEnds ?? []).Where(end => end.Tied is null)
             .SelectMany(end => (end.StillToLook.Count > 0 ? end.StillToLook : OpenedIn(inspection, end)).Distinct())
             .GroupBy(place => place).ToDictionary(group => group.Key, group => group.Count());
-        var pins = Pin.All(judged);
+        var pins = options.Pins ? Pin.All(judged, options.Least) : [];
         return inspection.Places.ToDictionary(place => place.Id, place => new Standing(
             looked.Contains(place.Id), open.GetValueOrDefault(place.Id), [.. pins.Where(pin => pin.Places.Contains(place.Id))]));
     }
@@ -44,6 +44,6 @@ internal sealed record Pin(int Number, Weight Weight, string Title, IReadOnlyLis
     public string Words => $"{Number}: {Weight.Word()}, {Title}";
 
     /// <summary>Every finding that is in the report, heaviest first.</summary>
-    public static IReadOnlyList<Pin> All(JudgedInspection? judged) =>
-        [.. (judged?.Findings ?? []).Where(finding => !finding.LeftOut).Select((finding, index) => new Pin(index + 1, finding.Weight, finding.Title, finding.Places))];
+    public static IReadOnlyList<Pin> All(JudgedInspection? judged, Weight least = Weight.KnowAbout) =>
+        [.. (judged?.Findings ?? []).Where(finding => !finding.LeftOut).Select((finding, index) => new Pin(index + 1, finding.Weight, finding.Title, finding.Places)).Where(pin => pin.Weight >= least)];
 }

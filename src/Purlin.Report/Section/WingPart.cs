@@ -65,6 +65,6 @@ internal static class WingPart
         sheet.Solid(Trace.Around(boards), ink);
         sheet.Line(Hatching.WoodGrain(boards), LineClass.Fine, Draughting.Lighter(ink));
         var size = sheet.Plan.Measures.Letter;
-        Labels.Put(sheet, deck.Place.Name, ink == Ink.Line, new Spot(box.Centre.X, rail - 7), box.Width - 2, size);
+        Labels.Put(sheet, deck.Place.Name, ink == Ink.Line, new Spot(box.Centre.X, rail - 13), box.Width - 2, size);
     }
 }
