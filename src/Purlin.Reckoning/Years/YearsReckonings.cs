@@ -6,5 +6,5 @@ namespace Purlin.Reckoning.Years;
 public static class YearsReckonings
 {
     /// <summary>In the order of the documents.</summary>
-    public static ImmutableArray<Calculation> All { get; } = [];
+    public static ImmutableArray<Calculation> All { get; } = [ServiceLife.Calculation, CostHorizon.Calculation, ThenAndNow.Calculation];
 }
