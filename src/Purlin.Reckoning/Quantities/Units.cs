@@ -31,7 +31,7 @@ public static class Units
         ["in/h"] = new("rain", 0.0254), ["mm/h"] = new("rain", 0.001),
         ["in/ft"] = new("slope", 1.0 / 12), ["mm/m"] = new("slope", 0.001),
         ["lb/ft²"] = new("load", 0.45359237 * 9.80665 / (0.3048 * 0.3048)), ["psf"] = new("load", 0.45359237 * 9.80665 / (0.3048 * 0.3048)),
-        ["s"] = new("time", 1), ["min"] = new("time", 60), ["h"] = new("time", 3600), ["years"] = new("years", 1),
+        ["s"] = new("time", 1), ["min"] = new("time", 60), ["h"] = new("time", 3600), ["years"] = new("years", 1), ["$"] = new("money", 1),
         ["lb"] = new("mass", 0.45359237), ["oz"] = new("mass", 0.45359237 / 16), ["kg"] = new("mass", 1), ["g"] = new("mass", 0.001),
     }.ToFrozenDictionary(StringComparer.Ordinal);
 

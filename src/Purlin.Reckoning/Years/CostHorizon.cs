@@ -10,7 +10,6 @@ namespace Purlin.Reckoning.Years;
 public static class CostHorizon
 {
     private const int MostComponents = 200;
-    private const int MostYears = 50;
 
     /// <summary>The reckoning.</summary>
     public static Calculation Calculation { get; } = new()
@@ -27,7 +26,7 @@ public static class CostHorizon
                 new Input.Quantity("low", "your own low life: a tenth have failed by then", "years", 0.5, 500),
                 new Input.Quantity("high", "your own high life: nine tenths have failed by then", "years", 0.6, 1000)], 1, MostComponents) { Required = true },
             new Input.Whole("year_now", "the year to reckon from", 1900, 2200) { Required = true },
-            new Input.Whole("years", "how many years ahead", 1, MostYears) { Required = true },
+            new Input.Whole("years", "how many years ahead", 1, Renewal.MostYears) { Required = true },
             new Input.Quantity("reserve", "what is to be set aside, to be held against the sum", "$", 0, 1_000_000_000),
             new Input.Whole("seed", "runs a simulation beside the exact reckoning, as a check, from this seed", 0, int.MaxValue),
         ],
@@ -82,7 +81,8 @@ public static class CostHorizon
 
     private static void WriteYears(Worksheet sheet, Renewal[] renewals, CostSums sums, int years)
     {
-        var expected = Enumerable.Range(0, years).Select(year => renewals.Sum(renewal => renewal.Price * renewal.Expected(years)[year])).ToArray();
+        var replacements = renewals.Select(renewal => renewal.Expected(years)).ToArray();
+        var expected = Enumerable.Range(0, years).Select(year => renewals.Select((renewal, at) => renewal.Price * replacements[at][year]).Sum()).ToArray();
         sheet.Result("expected_a_year", sheet.Step($"Expected cost a year, mean of {years} years", expected.Average(), "$"), "$");
         sheet.Result("expected_total", sheet.Step("Expected cost in all", expected.Sum(), "$"), "$");
         foreach (var (name, share) in CostSums.Shares) sheet.Result(name, sheet.Step($"Sum that {share:0 %} of such houses stay within", sums.Quantile(years, share), "$"), "$");

@@ -3,6 +3,11 @@ namespace Purlin.Reckoning.Years;
 /// <summary>One component that fails, is replaced at a price, and fails again: a renewal process in whole years.</summary>
 internal sealed class Renewal(string component, Weibull lives, int ageYears, double price, string source)
 {
+    /// <summary>The longest horizon.</summary>
+    public const int MostYears = 50;
+
+    private readonly double[] first = Chances(lives, ageYears), fresh = Chances(lives, 0);
+
     public string Component { get; } = component;
 
     public int AgeYears { get; } = ageYears;
@@ -12,10 +17,10 @@ internal sealed class Renewal(string component, Weibull lives, int ageYears, dou
     public string Source { get; } = source;
 
     /// <summary>Chance that the one in place, alive now, fails in the k-th year from now (k from 1).</summary>
-    public double FirstFails(int year) => lives.FailsWithin(AgeYears, year) - lives.FailsWithin(AgeYears, year - 1);
+    public double FirstFails(int year) => first[year];
 
     /// <summary>Chance that a new one fails in its k-th year.</summary>
-    public double NewFails(int year) => lives.FailsWithin(0, year) - lives.FailsWithin(0, year - 1);
+    public double NewFails(int year) => fresh[year];
 
     /// <summary>Replacements expected in each year: m(t) = first(t) + Σ m(s)·new(t − s).</summary>
     public double[] Expected(int years)
@@ -50,4 +55,7 @@ internal sealed class Renewal(string component, Weibull lives, int ageYears, dou
             return Enumerable.Range(0, years + 1).Select(n => Math.Max(0, atLeast[n] - atLeast[n + 1])).ToArray();
         })];
     }
+
+    private static double[] Chances(Weibull lives, int age) =>
+        [0, .. Enumerable.Range(1, MostYears).Select(year => lives.FailsWithin(age, year) - lives.FailsWithin(age, year - 1))];
 }

@@ -70,7 +70,7 @@ public static class ServiceLife
         var tenth = sheet.Result("years_left_10", sheet.Step("A tenth of them after", lives.YearsLeft(age, 0.1), "years"), "years");
         var ninetieth = sheet.Result("years_left_90", sheet.Step("Nine tenths of them after", lives.YearsLeft(age, 0.9), "years"), "years");
         var middle = lives.YearsLeft(0, 0.5);
-        var band = $"of those working today, most last another {Years(tenth)} to {Years(ninetieth)} years, half of them more than {Years(median)}";
+        var band = $"of those working today, one in ten fails within {Years(tenth)}, half last more than {Years(median)} and one in ten lasts more than {Years(ninetieth)}";
         return age <= middle
             ? sheet.Within($"At {age} years it has not passed the age by which half of its kind have been replaced, about {middle:0}; {band}.")
             : sheet.Outside($"At {age} years it has passed the age by which half of its kind have been replaced, about {middle:0}; {band}.");
@@ -80,10 +80,10 @@ public static class ServiceLife
     {
         foreach (var name in new[] { "shape", "scale", "delay", "survival", "fails_within_1", "fails_within_5", "fails_within_10", "years_left_median", "years_left_10", "years_left_90" }) sheet.Result(name, null);
         sheet.Say("No distribution is published, so no chance of failure is reckoned");
-        return life.HighYears is { } high && age > high && life.LowYears is null
-            ? sheet.Outside($"At {age} years it has passed the {high:0} years after which it is to be replaced.")
+        return life.HighYears is { } high && age > high
+            ? sheet.Outside($"At {age} years it has passed the longest life that is named, {high:0} years.")
             : sheet.CannotSay($"Too little is published on how long this lasts to say how likely it is to fail{(life.LowYears is { } low ? $"; {low:0} years is the least that is named" : "")}.");
     }
 
-    private static string Years(double years) => years < 1 ? "less than 1" : $"{years:0}";
+    private static string Years(double years) => Math.Round(years) <= 1 ? "a year" : $"{years:0} years";
 }
