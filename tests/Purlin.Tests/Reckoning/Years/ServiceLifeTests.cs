@@ -90,7 +90,7 @@ public sealed class ServiceLifeTests
     {
         var furnace = Life("furnace-gas", 18);
         Assert.Equal("outside", furnace.Verdict);
-        Assert.Contains("one in ten fails within a year, half last more than 3 years and one in ten lasts more than 6 years", furnace.Because, StringComparison.Ordinal);
+        Assert.Contains("one in ten fails within a year, half last more than 3 years and one in ten lasts more than 7 years", furnace.Because, StringComparison.Ordinal);
         Assert.Contains(furnace.Working.Steps, step => step.Text.StartsWith("Condition not given", StringComparison.Ordinal));
         Assert.Contains(furnace.Working.Sources, source => source.StartsWith("derived here: low taken as the 10th", StringComparison.Ordinal));
         Assert.Equal("within", Life("furnace-gas", 5).Verdict);
