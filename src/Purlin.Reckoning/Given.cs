@@ -90,7 +90,7 @@ public sealed class Given
         {
             Input.Quantity quantity => Quantity(quantity, node),
             Input.Whole whole => Whole(whole, node),
-            Input.Choice choice => node is JsonValue word && word.TryGetValue<string>(out var text) && choice.Words.Contains(text) ? text : null,
+            Input.Choice choice => Word(choice, node),
             Input.Text free => node is JsonValue word && word.TryGetValue<string>(out var text) && text.Length >= 1 && text.Length <= free.Most ? text : null,
             Input.Flag => node is JsonValue flag && flag.TryGetValue<bool>(out var yes) ? yes : null,
             Input.List list => Elements(list, node, path, refusals),
@@ -99,6 +99,14 @@ public sealed class Given
         };
         if (value is not null) into[known.Name] = value;
         else refusals.Add(new Refusal(path, AsWritten(node), known.Allowed));
+    }
+
+    // A word may look like a number (a conductor of size 12): it may be written as one.
+    private static string? Word(Input.Choice choice, JsonNode node)
+    {
+        if (node is not JsonValue value) return null;
+        var text = value.GetValueKind() == JsonValueKind.Number && double.IsFinite(Finite(value)) ? value.ToJsonString() : value.TryGetValue<string>(out var word) ? word : "";
+        return choice.Words.Contains(text) ? text : null;
     }
 
     private static object? Quantity(Input.Quantity quantity, JsonNode node)

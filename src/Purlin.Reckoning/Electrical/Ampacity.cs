@@ -1,0 +1,85 @@
+namespace Purlin.Reckoning.Electrical;
+
+/// <summary>
+/// What a conductor may carry: its table value at the rating of its insulation, corrected for heat around it and company beside it,
+/// and never more than its terminals bear.
+/// </summary>
+internal sealed record Ampacity
+{
+    private const string File = "electrical/ampacity.csv";
+
+    // NEC 240.4(B): the next standard rating above an odd ampacity may be used up to this.
+    private const double NextSizeUpTo = 800;
+
+    /// <summary>The table at the insulation's rating.</summary>
+    internal required double Table { get; init; }
+
+    /// <summary>After correction for ambient temperature and number.</summary>
+    internal required double Adjusted { get; init; }
+
+    /// <summary>The adjusted value or that of the terminals, whichever is less.</summary>
+    internal required double Usable { get; init; }
+
+    internal static TableRow? Row(string material, string size) => Tables.Read(File).Rows.FirstOrDefault(row => row["material"] == material && row["size"] == size);
+
+    /// <summary>None when the insulation may not be used in that heat.</summary>
+    internal static Ampacity? Of(Given given, Worksheet sheet)
+    {
+        var row = Row(given.Text("material"), given.Text("size"))!;
+        var edition = (int)sheet.Or("edition", 2023, "", "the figures have not changed since 2011");
+        var prefix = edition < 2011 ? "before_2011_" : "amps_";
+        var insulation = (int)Math.Round(given.Number("insulation"));
+        var termination = (int)Math.Round(sheet.Or("termination", Presumed(given.Text("size")), "°C", "NEC 110.14(C)(1): 60 °C to 1 AWG, 75 °C above, unless marked"));
+        sheet.From(row.IsFromMemory && insulation == 90 ? row.Source : Tables.Read(File).Source);
+        var table = sheet.Step($"{ConductorSize.Words(given.Text("size"))} {given.Text("material")}, {insulation} °C column", row.Number(prefix + insulation), "A");
+        if (Ambient(given, sheet, insulation) is not { } factor) return null;
+        var adjusted = sheet.Step("Adjusted: table × ambient factor × number factor", table * factor * Company(given, sheet), "A");
+        var terminal = row.Number(prefix + Math.Min(insulation, termination));
+        sheet.From("NEC (NFPA 70) 110.14(C)");
+        return new Ampacity { Table = table, Adjusted = adjusted, Usable = sheet.Step($"Not more than the terminals bear, {termination} °C: {terminal:0} A", Math.Min(adjusted, terminal), "A") };
+    }
+
+    /// <summary>The largest breaker a conductor of this ampacity may have; the small conductors have limits of their own.</summary>
+    internal double LargestDevice(Given given, Worksheet sheet, int edition)
+    {
+        sheet.From("NEC (NFPA 70) 240.4(B), 240.6(A)");
+        var standard = StandardRatings.In(edition).Select(row => row.Number("amps")).ToList();
+        var device = Usable <= NextSizeUpTo && standard.Exists(rating => rating >= Usable)
+            ? standard.First(rating => rating >= Usable)
+            : standard.LastOrDefault(rating => rating <= Usable);
+        sheet.Step("Next standard rating (240.4(B))", device, "A");
+        var small = Tables.Read("electrical/small_conductors.csv").Rows.FirstOrDefault(row => row["size"] == given.Text("size") && row["material"] == given.Text("material"));
+        if (small is null || small.Number("amps") >= device) return device;
+        sheet.From($"NEC (NFPA 70) {small["section"]}");
+        return sheet.Step($"Small conductor: not more, {small["section"]}", small.Number("amps"), "A");
+    }
+
+    private static double Presumed(string size) => ConductorSize.AtLeast(size, "1/0") ? 75 : 60;
+
+    private static double? Ambient(Given given, Worksheet sheet, int insulation)
+    {
+        // The table's base, 30 °C.
+        var fahrenheit = sheet.Or("ambient", 86, "°F", "the table's own base");
+        var celsius = (fahrenheit - 32) / 1.8;
+        var table = Tables.Read("electrical/ambient_correction.csv");
+        var row = table.Rows.FirstOrDefault(row => celsius <= row.Number("up_to_celsius") + 1e-9);
+        if (row?.NumberOrNone($"factor_{insulation}") is not { } factor)
+        {
+            sheet.From(table.Source);
+            sheet.Say($"At {celsius:0.#} °C the code has no factor for {insulation} °C insulation: it may not be used there");
+            return null;
+        }
+        if (factor.Equals(1)) return factor;
+        sheet.From(table.Source);
+        return sheet.Step($"Ambient factor at {celsius:0.#} °C", factor);
+    }
+
+    private static double Company(Given given, Worksheet sheet)
+    {
+        var count = sheet.Or("current_carrying", 3, "", "the table's own limit");
+        var row = Tables.Read("electrical/count_adjustment.csv").Rows.First(row => count <= row.Number("up_to_count"));
+        if (row.Number("percent").Equals(100)) return 1;
+        sheet.From(row.Source);
+        return sheet.Step($"Number factor for {count:0} current-carrying conductors", row.Number("percent") / 100);
+    }
+}
