@@ -214,6 +214,9 @@ public sealed record DutyState(string Id, string Section, string System, string 
 {
     /// <summary>Places where it can be closed.</summary>
     public IReadOnlyList<EntryName> Places { get; init; } = [];
+
+    /// <summary>Things of the common core that are still open, <c>core:S-01</c>; closing one by hand closes it for every standard.</summary>
+    public IReadOnlyList<string> OpenCore { get; init; } = [];
 }
 
 /// <summary>How a duty stands.</summary>

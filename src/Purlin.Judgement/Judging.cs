@@ -2,6 +2,7 @@ using Purlin.Journal;
 using Purlin.Journal.Fold;
 using Purlin.Judgement.Book;
 using Purlin.Judgement.Causes;
+using Purlin.Judgement.Duties;
 using Purlin.Judgement.Evidence;
 using Purlin.Judgement.Findings;
 using Purlin.Judgement.FollowUp;
@@ -40,7 +41,7 @@ public static class Judging
             RuleBook = book.Edition,
             Findings = InOrder(evidence, findings),
             LooseEnds = new FollowingUp(evidence, looks, new Measured(evidence, readings)).Follow(matters.Where(matter => !leftOut.Contains(matter.Id))),
-            Coverage = [],
+            Coverage = new Covering(evidence, new CoreCovering(evidence, looks)).Cover(),
             Limitations = limitations,
             Workings = readings.Workings,
             Photos = PhotoSpeaking.Speak(evidence, findings, looks, limitations),

@@ -12,6 +12,7 @@ internal static class Obstacles
         List<Obstacle> all = [];
         foreach (var end in judged.LooseEnds.Where(end => end.Tied is null && end.Blocks))
             all.Add(new Obstacle.LooseEndOpen(end.Id) { Words = end.Question, Place = end.StillToLook.Count > 0 ? end.StillToLook[0] : null });
+        foreach (var unknown in judged.Coverage.Where(coverage => coverage.Duties.Count == 0)) all.Add(new Obstacle.Unsettled([]) { Words = unknown.Title });
         foreach (var duty in judged.Coverage.SelectMany(coverage => coverage.Duties).Where(duty => duty.State == DutyStanding.Open))
             all.Add(new Obstacle.DutyOpen(duty.Id) { Words = words.Say("obstacle.duty", ("text", duty.Text), ("missing", duty.Words)), Place = duty.Places.Count > 0 ? duty.Places[0] : null });
         foreach (var photo in judged.Photos.Where(photo => photo.Use is null))

@@ -41,6 +41,9 @@ internal static class BookCheck
         }
         Raised(draft);
         Causes(draft);
+        foreach (var (id, (standard, path)) in draft.Standards)
+            foreach (var duty in standard.Duties)
+                foreach (var core in duty.Core) Known($"{path}: {id}:{duty.Id}", "core duty", core, draft.Core.ContainsKey(core), draft);
         foreach (var (id, (limitation, path)) in draft.Limitations) Sources($"{path}: {id}", limitation.Sources, draft);
         foreach (var (id, (profile, path)) in draft.Profiles)
         {

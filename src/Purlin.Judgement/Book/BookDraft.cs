@@ -27,6 +27,10 @@ internal sealed class BookDraft
 
     public Dictionary<string, (Escalation Rule, string Path)> Escalations { get; } = new(StringComparer.Ordinal);
 
+    public Dictionary<string, (Standard Rule, string Path)> Standards { get; } = new(StringComparer.Ordinal);
+
+    public Dictionary<string, (CoreDuty Rule, string Path)> Core { get; } = new(StringComparer.Ordinal);
+
     public Dictionary<string, ReadingAlias> Aliases { get; } = new(StringComparer.Ordinal);
 
     public Dictionary<string, string> Sentences { get; } = new(StringComparer.Ordinal);
@@ -64,6 +68,8 @@ internal sealed class BookDraft
         FactRules = InOrder(FactRules),
         Causes = InOrder(Causes),
         Escalations = InOrder(Escalations),
+        Standards = Frozen(Standards),
+        Core = Frozen(Core),
         Aliases = Aliases.ToFrozenDictionary(StringComparer.Ordinal),
         Words = new Wording(Sentences.ToFrozenDictionary(StringComparer.Ordinal)),
         Cautions = Cautions.ToFrozenDictionary(StringComparer.Ordinal),

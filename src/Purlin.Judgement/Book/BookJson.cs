@@ -33,6 +33,12 @@ internal sealed record CauseFile
     public IReadOnlyList<JsonElement> Escalations { get => field ?? []; init; }
 }
 
+/// <summary>The file of the common core.</summary>
+internal sealed record CoreFile
+{
+    public required IReadOnlyList<JsonElement> Core { get; init; }
+}
+
 /// <summary>The reading code of the rule book, made at build time so that it survives trimming. A member nobody knows is refused: it is a slip of the pen.
 /// Reading sets every <c>init</c> member, so what a member is when the file leaves it out stands in its getter.</summary>
 [JsonSourceGenerationOptions(
@@ -47,6 +53,9 @@ internal sealed record CauseFile
 [JsonSerializable(typeof(LimitationRule))]
 [JsonSerializable(typeof(Profile))]
 [JsonSerializable(typeof(SourceLine))]
+[JsonSerializable(typeof(CoreFile))]
+[JsonSerializable(typeof(CoreDuty))]
+[JsonSerializable(typeof(Standard))]
 [JsonSerializable(typeof(CauseFile))]
 [JsonSerializable(typeof(CauseRule))]
 [JsonSerializable(typeof(Escalation))]

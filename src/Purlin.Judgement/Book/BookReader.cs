@@ -34,6 +34,7 @@ public static class BookReader
             else if (folder == "words") ReadWords(file, draft);
             else if (folder == "readings") ReadReadings(file, draft);
             else if (folder == "causes") ReadCauses(file, draft);
+            else if (folder == "duties") ReadDuties(file, draft);
         }
         catch (JsonException refused)
         {
@@ -78,6 +79,19 @@ public static class BookReader
             if (TryRead(file, draft, element, BookJson.Default.CauseRule) is { } cause) draft.Add(draft.Causes, cause.Id, cause, file, cause.Sources);
         foreach (var element in read.Escalations)
             if (TryRead(file, draft, element, BookJson.Default.Escalation) is { } rule) draft.Add(draft.Escalations, rule.Id, rule, file, rule.Sources);
+    }
+
+    /// <summary>A standard is its own source: document, section and edition stand in it.</summary>
+    private static void ReadDuties(BookFile file, BookDraft draft)
+    {
+        if (file.Path.EndsWith("/core.json", StringComparison.Ordinal))
+        {
+            foreach (var element in JsonSerializer.Deserialize(file.Bytes.Span, BookJson.Default.CoreFile)!.Core)
+                if (TryRead(file, draft, element, BookJson.Default.CoreDuty) is { } core) draft.Add(draft.Core, core.Id, core, file, null);
+            return;
+        }
+        var standard = JsonSerializer.Deserialize(file.Bytes.Span, BookJson.Default.Standard)!;
+        draft.Add(draft.Standards, standard.Id, standard, file, null);
     }
 
     private static void ReadWords(BookFile file, BookDraft draft)

@@ -37,6 +37,12 @@ public sealed record RuleBook
     /// <summary>Conditions that matter more together, in the order of their ids.</summary>
     public ImmutableArray<Escalation> Escalations { get; init; } = [];
 
+    /// <summary>Standards of practice by id.</summary>
+    public FrozenDictionary<string, Standard> Standards { get; init; } = FrozenDictionary<string, Standard>.Empty;
+
+    /// <summary>The common core of all standards by id.</summary>
+    public FrozenDictionary<string, CoreDuty> Core { get; init; } = FrozenDictionary<string, CoreDuty>.Empty;
+
     /// <summary>Names that rules use as readings and that facts answer.</summary>
     public FrozenDictionary<string, ReadingAlias> Aliases { get; init; } = FrozenDictionary<string, ReadingAlias>.Empty;
 

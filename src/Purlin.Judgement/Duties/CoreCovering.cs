@@ -1,0 +1,129 @@
+using Purlin.Journal;
+using Purlin.Journal.Fold;
+using Purlin.Judgement.Book;
+using Purlin.Judgement.Evidence;
+
+namespace Purlin.Judgement.Duties;
+
+/// <summary>Works out from an ordinary walk which things of the common core have been looked at, described, limited, or are not there.</summary>
+internal sealed class CoreCovering
+{
+    private readonly EvidenceIndex evidence;
+    private readonly ILookup<string, Sighting> looksByKind;
+    private readonly HashSet<EntryName?> lookedIn;
+    private readonly Presence presence;
+    private readonly Dictionary<(string, bool), CoreStanding> known = [];
+
+    public CoreCovering(EvidenceIndex evidence, IReadOnlyList<Sighting> looks)
+    {
+        this.evidence = evidence;
+        presence = new Presence(evidence);
+        looksByKind = looks.SelectMany(look => KindsOf(look).Select(kind => (kind, look))).ToLookup(pair => pair.kind, pair => pair.look, StringComparer.Ordinal);
+        lookedIn = [.. looks.Where(look => look.Looked).Select(look => look.Place)];
+    }
+
+    /// <summary>How it stands; a description asks for facts, everything else for a look.</summary>
+    public CoreStanding Of(CoreDuty core, string verb)
+    {
+        var describe = verb == "describe";
+        if (!known.TryGetValue((core.Id, describe), out var standing)) known[(core.Id, describe)] = standing = Work(core, describe);
+        return standing;
+    }
+
+    /// <summary>Places where it can be closed.</summary>
+    public IEnumerable<EntryName> PlacesOf(CoreDuty core) => core.Places.Count > 0
+        ? core.Places.SelectMany(evidence.PlacesOf).Select(place => place.Id)
+        : core.Components.SelectMany(evidence.ComponentsOf).Where(component => component.Place is not null).Select(component => component.Place!.Value);
+
+    private CoreStanding Work(CoreDuty core, bool describe)
+    {
+        if (ByHand(core, describe) is { } closed) return closed;
+        var met = describe ? Described(core) : Looked(core);
+        if (met is not null) return met;
+        if (presence.WhyAbsent(core) is { } why) return new CoreStanding(core.Id, DutyStanding.NotPresent, evidence.House is { } house ? [house] : [], why);
+        return Limited(core) ?? new CoreStanding(core.Id, DutyStanding.Open, [], core.Name);
+    }
+
+    private CoreStanding? ByHand(CoreDuty core, bool describe)
+    {
+        if (!evidence.Inspection.DutiesMet.TryGetValue("core:" + core.Id, out var slot)) return null;
+        return Hand.Close(slot, describe) is { } closed ? new CoreStanding(core.Id, closed.State, [slot.Standing[0].By], closed.Words) : null;
+    }
+
+    private CoreStanding? Looked(CoreDuty core)
+    {
+        var looks = LooksFor(core).Where(look => look.Looked).ToList();
+        var readings = ReadingsFor(core);
+        if (looks.Count == 0 && readings.Count == 0) return null;
+        IEnumerable<EntryName> entries = [.. looks.SelectMany(look => look.Entries), .. readings.Select(reading => reading.Id)];
+        return new CoreStanding(core.Id, DutyStanding.Met, [.. entries.Distinct()], Words(looks, readings));
+    }
+
+    private CoreStanding? Described(CoreDuty core)
+    {
+        List<EntryName> by = [];
+        List<string> words = [];
+        foreach (var component in core.Components.SelectMany(evidence.ComponentsOf))
+            foreach (var fact in core.Facts)
+            {
+                if (!component.Facts.TryGetValue(fact, out var slot) || string.IsNullOrWhiteSpace(slot.Value.Value.Text)) continue;
+                by.Add(slot.Standing[0].By);
+                words.Add($"{component.Kind}, {fact}: {slot.Value.Value.Text}{(slot.Value.Unit is { Length: > 0 } unit ? " " + unit : "")} ({slot.Value.Basis})");
+            }
+        var readings = core.Verbs.Contains("describe") ? ReadingsFor(core) : [];
+        foreach (var reading in readings) (by, words) = ([.. by, reading.Id], [.. words, $"{reading.Body.Kind}: {reading.Body.Amount}"]);
+        return by.Count == 0 ? null : new CoreStanding(core.Id, DutyStanding.Met, by, string.Join("; ", words.Distinct(StringComparer.Ordinal)) + ".");
+    }
+
+    private CoreStanding? Limited(CoreDuty core)
+    {
+        var hidden = LooksFor(core).Where(look => look.Outcome == Outcome.NotVisible).ToList();
+        if (hidden.Count > 0) return new CoreStanding(core.Id, DutyStanding.Limited, [.. hidden.SelectMany(look => look.Entries)], Reasons(hidden.Select(look => look.Reason)));
+        var limits = evidence.Inspection.Limitations.Where(limitation => Limits(core, limitation)).ToList();
+        return limits.Count == 0 ? null : new CoreStanding(core.Id, DutyStanding.Limited, [.. limits.Select(limitation => limitation.Id)], Reasons(limits.Select(limitation => limitation.Cause ?? limitation.Body.Cause ?? limitation.Body.What)));
+    }
+
+    /// <summary>A limitation that names only a place speaks for everything there when nothing there was looked at; else it limits a part.</summary>
+    private bool Limits(CoreDuty core, Limitation limitation)
+    {
+        if (evidence.Component(limitation.Body.Component) is { } component) return core.Components.Contains(component.Kind) && InPlace(core, limitation.Body.Place ?? component.Place);
+        if (limitation.Body.Rule is { } id && evidence.Book.Limitations.TryGetValue(id, out var rule) && rule.Component.Length > 0)
+            return core.Components.Contains(rule.Component) && InPlace(core, limitation.Body.Place);
+        return limitation.Body.Place is { } place && !lookedIn.Contains(place) && core.Places.Count > 0 && core.Places.All(kind => kind == evidence.Place(place)?.Kind);
+    }
+
+    private IEnumerable<Sighting> LooksFor(CoreDuty core) => core.Components.SelectMany(kind => looksByKind[kind]).Distinct()
+        .Where(look => InPlace(core, look.Place) && Matches(core, look.Condition));
+
+    private List<Reading> ReadingsFor(CoreDuty core) => [.. core.Readings.SelectMany(evidence.ReadingsOf)
+        .Where(reading => evidence.Book.IsOfHouse(reading.Body.Kind) || InPlace(core, evidence.PlaceOf(reading)))];
+
+    private bool InPlace(CoreDuty core, EntryName? place) => core.Places.Count == 0 || place is null || core.Places.Contains(evidence.Place(place)?.Kind ?? "");
+
+    /// <summary>Words of the inspector's own on a component count for it as a whole.</summary>
+    private static bool Matches(CoreDuty core, string condition) => core.Conditions.Count == 0 || condition.StartsWith(Findings.Gathering.Own, StringComparison.Ordinal)
+        || core.Conditions.Any(pattern => Globs.Matches(pattern, condition));
+
+    private IEnumerable<string> KindsOf(Sighting look)
+    {
+        var on = evidence.Component(look.Component)?.Kind;
+        if (on is not null) yield return on;
+        if (evidence.Book.Conditions.TryGetValue(look.Condition, out var condition) && condition.Component != on) yield return condition.Component;
+    }
+
+    private string Words(List<Sighting> looks, List<Reading> readings)
+    {
+        List<string> parts = [];
+        var places = looks.Select(look => look.Place).Where(place => place is not null).Distinct().OrderBy(place => evidence.Walk(place)).Select(place => evidence.NameOf(place)).ToList();
+        if (places.Count > 0) parts.Add(evidence.Book.Words.Say("duty.looked", ("places", string.Join(", ", places))));
+        foreach (var sample in looks.Where(look => look.Sample is not null).GroupBy(look => look.Condition))
+        {
+            var name = evidence.Book.Conditions.TryGetValue(sample.Key, out var condition) ? condition.Name : condition?.Component ?? "";
+            parts.Add(evidence.Book.Words.Say("duty.sample", ("tried", $"{sample.Sum(look => look.Sample!.Tried)}"), ("of", $"{sample.Sum(look => look.Sample!.Of)}"), ("failed", $"{sample.Sum(look => look.Sample!.Failed)}"), ("what", name)));
+        }
+        parts.AddRange(readings.Select(reading => $"{Findings.FindingWriting.Sentence(reading.Body.Kind, stop: false)}: {reading.Body.Amount}.").Distinct(StringComparer.Ordinal).Take(6));
+        return string.Join(" ", parts);
+    }
+
+    private static string Reasons(IEnumerable<string?> reasons) => string.Join("; ", reasons.Where(reason => !string.IsNullOrWhiteSpace(reason)).Distinct(StringComparer.Ordinal));
+}

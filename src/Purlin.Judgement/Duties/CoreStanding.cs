@@ -1,0 +1,6 @@
+using Purlin.Journal;
+
+namespace Purlin.Judgement.Duties;
+
+/// <summary>How one thing of the common core stands, for one way of closing it.</summary>
+internal sealed record CoreStanding(string Core, DutyStanding State, IReadOnlyList<EntryName> Evidence, string Words);

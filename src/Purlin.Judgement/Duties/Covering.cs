@@ -1,0 +1,61 @@
+using Purlin.Journal;
+using Purlin.Judgement.Book;
+using Purlin.Judgement.Evidence;
+
+namespace Purlin.Judgement.Duties;
+
+/// <summary>Says for each standard chosen how each of its duties stands. A duty over several things stands open while one of them does.</summary>
+internal sealed class Covering(EvidenceIndex evidence, CoreCovering core)
+{
+    public List<Coverage> Cover()
+    {
+        List<Coverage> all = [];
+        foreach (var chosen in (evidence.Inspection.Opening?.Body.Standards ?? []).Select(Id).Distinct(StringComparer.Ordinal))
+        {
+            if (evidence.Book.Standards.TryGetValue(chosen, out var standard))
+                all.Add(new Coverage(standard.Id, $"{standard.Title}, {standard.Edition}", [.. standard.Duties.Where(Counts).Select(duty => State(standard, duty))]));
+            else
+                all.Add(new Coverage(chosen, evidence.Book.Words.Say("duty.unknown-standard", ("standard", chosen)), []));
+        }
+        return all;
+    }
+
+    /// <summary>Standards are called <c>new-york</c>; older journals may say <c>new_york</c>.</summary>
+    public static string Id(string chosen) => chosen.Trim().ToLowerInvariant().Replace('_', '-').Replace(' ', '-');
+
+    private bool Counts(Duty duty) => duty.Verb != "not-required" && (duty.Coverage == "always" || (duty.Coverage == "if agreed" && IsThere(duty)));
+
+    /// <summary>An optional system counts once there is one on record: it was put there because it was agreed.</summary>
+    private bool IsThere(Duty duty) => duty.Core.Any(id => evidence.Book.Core.TryGetValue(id, out var thing) && thing.Components.Any(kind => evidence.ComponentsOf(kind).Any()));
+
+    private DutyState State(Standard standard, Duty duty)
+    {
+        var id = $"{standard.Id}:{duty.Id}";
+        List<CoreDuty> things = [.. duty.Core.Where(evidence.Book.Core.ContainsKey).Select(name => evidence.Book.Core[name])];
+        var state = ByHand(id, duty) ?? Together(id, duty, [.. things.Select(thing => core.Of(thing, duty.Verb))]);
+        return state with { Places = [.. things.SelectMany(core.PlacesOf).Distinct().OrderBy(place => evidence.Walk(place))] };
+    }
+
+    private DutyState? ByHand(string id, Duty duty)
+    {
+        if (!evidence.Inspection.DutiesMet.TryGetValue(id, out var slot)) return null;
+        return Hand.Close(slot, duty.Verb == "describe") is { } closed ? Of(id, duty, closed.State, [slot.Standing[0].By], closed.Words) : null;
+    }
+
+    private DutyState Together(string id, Duty duty, IReadOnlyList<CoreStanding> standings)
+    {
+        var open = standings.Where(standing => standing.State == DutyStanding.Open).ToList();
+        if (open.Count > 0 || standings.Count == 0)
+        {
+            var missing = string.Join("; ", open.Select(standing => standing.Words).Distinct(StringComparer.Ordinal));
+            return Of(id, duty, DutyStanding.Open, [], evidence.Book.Words.Say("duty.open", ("missing", missing))) with { OpenCore = [.. open.Select(standing => "core:" + standing.Core)] };
+        }
+        var state = standings.Any(standing => standing.State == DutyStanding.Met) ? DutyStanding.Met
+            : standings.Any(standing => standing.State == DutyStanding.Limited) ? DutyStanding.Limited : DutyStanding.NotPresent;
+        var words = string.Join(" ", standings.Select(standing => standing.Words).Where(text => text.Length > 0).Distinct(StringComparer.Ordinal));
+        return Of(id, duty, state, [.. standings.SelectMany(standing => standing.Evidence).Distinct()], words);
+    }
+
+    private static DutyState Of(string id, Duty duty, DutyStanding state, IReadOnlyList<EntryName> by, string words) =>
+        new(id, duty.Id, duty.System, duty.Text, duty.Verb, state, by, words, duty.Mark);
+}

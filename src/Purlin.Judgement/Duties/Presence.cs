@@ -1,0 +1,39 @@
+using Purlin.Journal;
+using Purlin.Judgement.Book;
+using Purlin.Judgement.Evidence;
+
+namespace Purlin.Judgement.Duties;
+
+/// <summary>Knows what a house does not have, from its facts: a house on a slab has no crawl space to look into.</summary>
+internal sealed class Presence(EvidenceIndex evidence)
+{
+    private static readonly HashSet<string> Particular = [PlaceKind.CrawlSpace, PlaceKind.Basement, PlaceKind.Garage, PlaceKind.Attic, PlaceKind.Deck, PlaceKind.Stairs];
+    private static readonly HashSet<string> None = new(["none", "no", "not present"], StringComparer.OrdinalIgnoreCase);
+
+    /// <summary>Why it is not there, in words; none when it is or when nobody knows.</summary>
+    public string? WhyAbsent(CoreDuty core)
+    {
+        if (core.Components.Any(kind => evidence.ComponentsOf(kind).Any())) return null;
+        foreach (var kind in core.Components)
+            if (evidence.Component(evidence.House)?.Fact(kind) is { } fact && (fact.Value.Flag == false || None.Contains(fact.Value.Text)))
+                return evidence.Book.Words.Say("duty.absent.fact", ("what", kind));
+        if (core.Places.Any(kind => Particular.Contains(kind) && evidence.PlacesOf(kind).Any())) return null;
+        foreach (var test in core.Absent)
+        {
+            var equals = test.IndexOf('=', StringComparison.Ordinal);
+            if (Property(test[..equals]) == test[(equals + 1)..]) return evidence.Book.Words.Say("duty.absent", ("fact", test[..equals]), ("value", test[(equals + 1)..]));
+        }
+        return null;
+    }
+
+    private string? Property(string name) => evidence.Property is not { } property ? null : name switch
+    {
+        "foundation" => property.Foundation,
+        "attic" => property.Attic,
+        "garage" => property.Garage,
+        "deck" => property.Deck is { } deck ? deck ? "yes" : "no" : null,
+        "chimney" => property.Chimney is { } chimney ? chimney ? "yes" : "no" : null,
+        "storeys" => property.Storeys?.ToString(),
+        _ => null,
+    };
+}
