@@ -90,26 +90,42 @@ public sealed class EntrySet(string inspection)
         return heads;
     }
 
-    /// <summary>
-    /// What the other side lacks, in causal order. A forked device is sent from the split on whatever the other side says it has, because one
-    /// number cannot tell which branch it means; such lines come last, so that pages always get on.
-    /// </summary>
+    /// <summary>What the other side lacks, in causal order; lines of forked devices from the split on come last, whatever is had.</summary>
     /// <param name="have">The other side's heads.</param>
     public IReadOnlyList<(EntryName Name, Entry Entry)> Lacking(IReadOnlyDictionary<string, int> have)
+    {
+        var (lacking, forked) = Split(have);
+        return [.. lacking, .. forked];
+    }
+
+    /// <summary>
+    /// One page of what the other side lacks. Lines of a forked device from the split on are sent whole with the last page, because one number
+    /// cannot tell which branch the other side means; so every page before it brings something new.
+    /// </summary>
+    /// <param name="have">The other side's heads.</param>
+    /// <param name="size">Lines of a page, forked ones not counted.</param>
+    public (IReadOnlyList<Entry> Lines, bool More) Page(IReadOnlyDictionary<string, int> have, int size)
+    {
+        var (lacking, forked) = Split(have);
+        var more = lacking.Count > size;
+        return ([.. (more ? lacking.Take(size) : lacking.Concat(forked)).Select(line => line.Entry)], more);
+    }
+
+    private (List<(EntryName Name, Entry Entry)> Lacking, List<(EntryName Name, Entry Entry)> Forked) Split(IReadOnlyDictionary<string, int> have)
     {
         ArgumentNullException.ThrowIfNull(have);
         var splits = Told().Where(strand => strand.Parent is not null)
             .GroupBy(strand => strand.Stem, StringComparer.Ordinal)
             .ToDictionary(group => group.Key, group => group.Min(strand => strand.From), StringComparer.Ordinal);
         List<(EntryName, Entry)> lacking = [];
-        List<(EntryName, Entry)> again = [];
+        List<(EntryName, Entry)> forked = [];
         foreach (var (name, entry) in InOrder())
         {
-            if (entry.Name.Seq > have.GetValueOrDefault(name.Device)) lacking.Add((name, entry));
-            else if (splits.TryGetValue(entry.Name.Device, out var split) && entry.Name.Seq >= split) again.Add((name, entry));
+            if (splits.TryGetValue(entry.Name.Device, out var split) && entry.Name.Seq >= split) forked.Add((name, entry));
+            else if (entry.Name.Seq > have.GetValueOrDefault(name.Device)) lacking.Add((name, entry));
         }
 
-        return [.. lacking, .. again];
+        return (lacking, forked);
     }
 
     /// <summary>The entries that these heads cover.</summary>

@@ -1,0 +1,21 @@
+using System.Collections;
+using Purlin.Journal;
+
+namespace Purlin.Tests.Journal.Fold;
+
+/// <summary>The names in a body, found by looking at its members: the check's own way, apart from the fold's list of them.</summary>
+internal static class Naming
+{
+    public static IReadOnlySet<EntryName> In(EntryBody body)
+    {
+        HashSet<EntryName> names = [];
+        foreach (var property in body.GetType().GetProperties())
+        {
+            var value = property.GetValue(body);
+            if (value is EntryName name) names.Add(name);
+            if (value is not string and IEnumerable items) names.UnionWith(items.OfType<EntryName>());
+        }
+
+        return names;
+    }
+}
