@@ -12,6 +12,18 @@ public static class Limits
     /// <summary>Photographs of an inspection.</summary>
     public const int Photos = 2_000;
 
+    /// <summary>Bytes of one inspection's lines together, in an archive or in memory.</summary>
+    public const int JournalBytes = 128 * 1024 * 1024;
+
+    /// <summary>Files in one archive: photographs, sounds, editions and the rest.</summary>
+    public const int ArchiveFiles = 6_000;
+
+    /// <summary>Bytes of one file in an archive that is no photograph: a page or PDF of an edition.</summary>
+    public const long ArchiveFileBytes = 512L * 1024 * 1024;
+
+    /// <summary>How many times its own size an archive may unfold to. Photographs do not shrink; text does, about tenfold.</summary>
+    public const int ArchiveUnfolds = 50;
+
     /// <summary>Bytes of one photograph.</summary>
     public const int PhotoBytes = 25 * 1024 * 1024;
 

@@ -1,0 +1,134 @@
+using System.IO.Compression;
+using System.Security.Cryptography;
+using System.Text.Json;
+using Purlin.Journal.Merge;
+
+namespace Purlin.Journal.Archive;
+
+/// <summary>
+/// Opens <c>NAME.purlin</c>, trusting nothing in it: names by pattern, sizes as claimed and as they turn out, every hash. What cannot be trusted is
+/// refused with all the reasons; nothing is written anywhere.
+/// </summary>
+public static class ArchiveReader
+{
+    /// <summary>Opens and checks an archive.</summary>
+    /// <param name="from">Readable and seekable; stays open and in use while the archive is.</param>
+    public static Checked<OpenedArchive> Open(Stream from)
+    {
+        ArgumentNullException.ThrowIfNull(from);
+        if (!from.CanSeek) throw new ArgumentException("an archive is read from a stream that can seek", nameof(from));
+        ZipArchive? zip = null;
+        var keep = false;
+        try
+        {
+            var refusals = ZipDirectory.Check(from);
+            if (refusals.Count > 0) return Checked<OpenedArchive>.Refused(refusals);
+            from.Position = 0;
+            zip = new ZipArchive(from, ZipArchiveMode.Read, leaveOpen: true);
+            var opened = Verify(zip);
+            keep = opened.IsAccepted;
+            return opened;
+        }
+        catch (Exception wrong) when (wrong is InvalidDataException or EndOfStreamException or NotSupportedException or ArgumentException)
+        {
+            return new Refusal("archive", "a damaged zip", "the whole file, unaltered; copy it again");
+        }
+        finally
+        {
+            if (!keep) zip?.Dispose();
+        }
+    }
+
+    private static Checked<OpenedArchive> Verify(ZipArchive zip)
+    {
+        if (zip.GetEntry(ArchiveNames.Manifest) is not { } listed) return new Refusal(ArchiveNames.Manifest, "nothing", "a manifest; this zip is not an archive of ours");
+        if (zip.GetEntry(ArchiveNames.Journal) is not { } lines) return new Refusal(ArchiveNames.Journal, "nothing", "the lines of one inspection");
+        if (Bytes(listed) is not { } text) return TooLong(listed);
+        var parsed = Parse(text);
+        if (!parsed.IsAccepted) return Checked<OpenedArchive>.Refused(parsed.Refusals);
+        var manifest = parsed.OrThrow();
+        if (Bytes(lines) is not { } journal) return TooLong(lines);
+        if (Sha.Of(journal) != manifest.Journal) return new Refusal(ArchiveNames.Journal, "other bytes than the manifest says", "the lines as they were written; something was altered or lost");
+        var block = LineBlock.Read(journal, manifest.Inspection);
+        List<Refusal> refusals = [.. Lines(manifest, block), .. Files(zip, manifest)];
+        return refusals.Count > 0 ? Checked<OpenedArchive>.Refused(refusals) : new OpenedArchive(zip, manifest, block);
+    }
+
+    private static Checked<Manifest> Parse(byte[] text)
+    {
+        try
+        {
+            var manifest = JsonSerializer.Deserialize(text, ManifestContext.Default.Manifest);
+            if (manifest is null || manifest.Format != Manifest.FormatName) return new Refusal(ArchiveNames.Manifest, BodyJson.Short(manifest?.Format ?? "null"), $"format {Manifest.FormatName}");
+            if (manifest.Version > 1) return new Refusal(ArchiveNames.Manifest, $"version {manifest.Version}", "version 1; a newer program wrote this archive, use it to read it");
+            if (manifest.Files.Any(file => file is null)) return new Refusal(ArchiveNames.Manifest, "null in files", "files only");
+            return manifest;
+        }
+        catch (JsonException wrong)
+        {
+            return new Refusal(ArchiveNames.Manifest, BodyJson.Short(wrong.Path ?? "$"), "JSON as docs/schema/manifest.schema.json has it");
+        }
+    }
+
+    private static IEnumerable<Refusal> Lines(Manifest manifest, LineBlock block)
+    {
+        if (block.Torn is not null) yield return new Refusal(ArchiveNames.Journal, "a last line cut off", "whole lines");
+        if (block.Entries.Count + block.Held.Count > Limits.Entries) yield return new Refusal(ArchiveNames.Journal, $"{block.Entries.Count + block.Held.Count} lines", $"at most {Limits.Entries}");
+        if (block.Entries.Select(entry => entry.Name.Device).Distinct(StringComparer.Ordinal).Count() > Limits.Devices) yield return new Refusal(ArchiveNames.Journal, "lines of too many devices", $"at most {Limits.Devices}");
+        if (block.Held.Any(line => line.Why.Any(why => why.Input == "insp"))) yield return new Refusal(ArchiveNames.Journal, "lines of another inspection", $"lines of {manifest.Inspection}");
+        if (Merkle.Root([.. block.Entries.Select(entry => entry.Hash), .. block.Held.Select(line => line.Hash)]) != manifest.LinesRoot)
+            yield return new Refusal(ArchiveNames.Manifest, "another root than its lines have", "the manifest that was written with these lines");
+        // A program of another age may read more or fewer of the lines; only with as many are the heads the same.
+        if (block.Held.Count == manifest.Held && !EntrySet.Of(manifest.Inspection, block.Entries.Where(entry => entry.Inspection == manifest.Inspection), block.Held).Heads().OrderBy(head => head.Key, StringComparer.Ordinal).SequenceEqual(manifest.Heads.OrderBy(head => head.Key, StringComparer.Ordinal)))
+            yield return new Refusal(ArchiveNames.Manifest, "other heads than its lines have", "the manifest that was written with these lines");
+    }
+
+    private static IEnumerable<Refusal> Files(ZipArchive zip, Manifest manifest)
+    {
+        HashSet<string> listed = new(StringComparer.Ordinal) { ArchiveNames.Manifest, ArchiveNames.Journal };
+        foreach (var file in manifest.Files)
+        {
+            if (!listed.Add(file.Name)) yield return new Refusal(ArchiveNames.Manifest, $"{BodyJson.Short(file.Name)} twice", "every file once");
+            else if (One(zip, file) is { } refusal) yield return refusal;
+        }
+
+        foreach (var stranger in zip.Entries.Where(entry => !listed.Contains(entry.FullName)))
+            yield return new Refusal(stranger.FullName, "a file the manifest does not list", "only listed files");
+    }
+
+    private static Refusal? One(ZipArchive zip, ArchivedFile file)
+    {
+        if (zip.GetEntry(file.Name) is not { } entry) return new Refusal(BodyJson.Short(file.Name), "nothing", "the file that the manifest lists");
+        if (entry.Length != file.Size) return new Refusal(file.Name, $"{entry.Length} bytes", $"{file.Size}, as the manifest says");
+        if (ArchiveNames.Blob(file.Name) is { } sha && sha != file.Sha256) return new Refusal(file.Name, "a name that is not its hash", $"photos/{BodyJson.Short(file.Sha256)}");
+        return Hash(entry) is not { } hash ? new Refusal(file.Name, "more bytes than it claims", $"{entry.Length}")
+            : hash != file.Sha256 ? new Refusal(file.Name, $"bytes with the hash {hash[..12]}...", "the bytes that were put in; it was altered or damaged") : null;
+    }
+
+    private static Refusal TooLong(ZipArchiveEntry entry) => new(entry.FullName, "more bytes than it claims", $"{entry.Length}");
+
+    private static byte[]? Bytes(ZipArchiveEntry entry)
+    {
+        using var from = entry.Open();
+        var bytes = new byte[entry.Length];
+        var read = from.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false);
+        return read == bytes.Length && from.ReadByte() < 0 ? bytes : null;
+    }
+
+    /// <summary>Hash of a file as it turns out to be, read no further than one byte beyond what it claims.</summary>
+    private static string? Hash(ZipArchiveEntry entry)
+    {
+        using var from = entry.Open();
+        using var hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
+        var buffer = new byte[81920];
+        long size = 0;
+        for (int read; (read = from.Read(buffer)) > 0;)
+        {
+            size += read;
+            if (size > entry.Length) return null;
+            hash.AppendData(buffer, 0, read);
+        }
+
+        return size == entry.Length ? Convert.ToHexStringLower(hash.GetHashAndReset()) : null;
+    }
+}
