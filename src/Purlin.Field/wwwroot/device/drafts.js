@@ -1,0 +1,75 @@
+// Words in progress and where the person is: kept every 300 ms of quiet and whenever the page may be about to end, so that a flat
+// battery costs at most the last word, and the next start is exactly here again.
+
+import { get, putMeta } from './store.js';
+
+const QUIET_MS = 300;
+
+/** @type {Map<string, string>} */
+const unsaved = new Map();
+let timer = 0;
+
+/** @param {string} key @param {string} text */
+export function keepDraft(key, text) {
+  unsaved.set(key, text);
+  later();
+}
+
+function later() {
+  clearTimeout(timer);
+  timer = setTimeout(flush, QUIET_MS);
+}
+
+export function flush() {
+  clearTimeout(timer);
+  const writes = [...unsaved].map(([key, text]) => putMeta(`draft:${key}`, text || null));
+  unsaved.clear();
+  if (whereChanged) {
+    whereChanged = false;
+    writes.push(putMeta('where', where));
+  }
+  return Promise.all(writes).then(() => undefined);
+}
+
+/** @param {string} key @returns {Promise<string>} */
+export async function draft(key) {
+  return unsaved.get(key) ?? await get('meta', `draft:${key}`) ?? '';
+}
+
+/** @param {string} key */
+export function clearDraft(key) {
+  unsaved.delete(key);
+  return putMeta(`draft:${key}`, null);
+}
+
+/** Whether words are half typed anywhere: a new version then waits. */
+export function isHalfTyped() {
+  return [...document.querySelectorAll('[data-draft]')].some(field => /** @type {HTMLInputElement} */ (field).value !== '');
+}
+
+/** @typedef {{url:string, scroll:number, insp?:string, place?:string, name?:string}} Where */
+/** @type {Where} */
+let where = { url: '/', scroll: 0 };
+let whereChanged = false;
+
+/** @param {Partial<Where>} change */
+export function noteWhere(change) {
+  where = { ...where, ...change };
+  whereChanged = true;
+  later();
+}
+
+/** @returns {Promise<Where|null>} */
+export async function lastWhere() {
+  return await get('meta', 'where') ?? null;
+}
+
+document.addEventListener('input', event => {
+  const field = /** @type {HTMLInputElement} */ (event.target);
+  const key = field.dataset?.draft;
+  if (key) keepDraft(key, field.value);
+});
+addEventListener('scroll', () => noteWhere({ scroll: Math.round(scrollY) }), { passive: true });
+addEventListener('blur', () => void flush(), true);
+addEventListener('pagehide', () => void flush());
+document.addEventListener('visibilitychange', () => void flush());

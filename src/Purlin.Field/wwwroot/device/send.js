@@ -1,0 +1,260 @@
+// Sending to the office and taking what others wrote. Every request may be repeated; nothing is asked of the person except to sign in
+// again, and then everything is kept meanwhile. What stands where is said in words and figures.
+
+import { transact, get, putMeta } from './store.js';
+import { changeVisit, device, mintAnew, receive, rows, visits } from './writing.js';
+import { joinLines, readLine } from './chain.js';
+
+const CHUNK = 1024 * 1024;
+const LINES_AT_ONCE = 1000;
+const HASHES_AT_ONCE = 500;
+const FIRST_WAIT_MS = 1000;
+const LONGEST_WAIT_MS = 5 * 60 * 1000;
+
+/** @typedef {{state:'idle'|'sending'|'waiting'|'signed out', words:string, last:number}} Sending */
+
+/** @type {Sending} */
+let sending = { state: 'idle', words: '', last: 0 };
+/** @type {Set<() => void>} */
+const listeners = new Set();
+let tries = 0;
+let timer = 0;
+let isRunning = false;
+let isAsked = false;
+
+export function state() { return sending; }
+
+/** @param {() => void} listener */
+export function onSending(listener) { listeners.add(listener); }
+
+/** @param {Partial<Sending>} change */
+function tell(change) {
+  sending = { ...sending, ...change };
+  listeners.forEach(listener => listener());
+}
+
+/** An answer of the office that is not a success. */
+class Answer extends Error {
+  /** @param {number} status @param {string} words */
+  constructor(status, words) {
+    super(words);
+    this.status = status;
+  }
+}
+
+/** @param {string} path @param {RequestInit} [init] @returns {Promise<Response>} */
+async function ask(path, init = {}) {
+  const answer = await fetch(path, { ...init, credentials: 'same-origin', cache: 'no-store', headers: { 'X-Field': '1', ...init.headers } });
+  if (answer.ok || answer.status === 409) return answer;
+  throw new Answer(answer.status, wordsOf(answer.status));
+}
+
+/** @param {number} status */
+function wordsOf(status) {
+  if (status === 401 || status === 403) return 'Signed out of the office. Everything is kept here; sign in to send it.';
+  if (status === 507) return 'The office has no room left. Everything is kept here and will be sent when there is room.';
+  if (status === 429) return 'The office asks to wait a little. Everything is kept here.';
+  if (status === 404) return 'No office answers at this address. Everything is kept here.';
+  return `The office answered with an error (${status}). Everything is kept here and will be tried again.`;
+}
+
+/** Sends now, and again whenever there is reason to. */
+export function keepSending() {
+  addEventListener('online', () => sendSoon(0));
+  document.addEventListener('visibilitychange', () => { if (document.visibilityState === 'visible') sendSoon(0); });
+  sendSoon(0);
+}
+
+/** @param {number} wait */
+export function sendSoon(wait) {
+  clearTimeout(timer);
+  timer = setTimeout(() => void sendNow(), wait);
+}
+
+/** Tries the whole of it once; asked for while it runs, it runs once more. */
+export async function sendNow() {
+  if (isRunning) { isAsked = true; return; }
+  isRunning = true;
+  clearTimeout(timer);
+  try {
+    await sendAll();
+    tries = 0;
+    tell({ state: 'idle', words: '', last: Date.now() });
+    await putMeta('lastContact', Date.now());
+    sendSoon(LONGEST_WAIT_MS);
+  } catch (error) {
+    afterFailure(error);
+  } finally {
+    isRunning = false;
+  }
+  if (isAsked) { isAsked = false; sendSoon(0); }
+}
+
+/** @param {unknown} error */
+function afterFailure(error) {
+  if (error instanceof Answer && (error.status === 401 || error.status === 403)) {
+    tell({ state: 'signed out', words: error.message });
+    return;
+  }
+  tell({ state: 'waiting', words: error instanceof Answer ? error.message : 'No contact with the office. Everything is kept here and goes by itself when there is a signal.' });
+  sendSoon(Math.random() * Math.min(LONGEST_WAIT_MS, FIRST_WAIT_MS * 2 ** tries++));
+}
+
+async function sendAll() {
+  if (await get('meta', 'alone')) return;
+  const ours = (await visits()).sort((a, b) => a.opened - b.opened);
+  for (const visit of ours) {
+    tell({ state: 'sending', words: '' });
+    await exchange(visit.insp);
+  }
+  for (const visit of ours) await sendBlobs(visit.insp);
+}
+
+/** Entries both ways. @param {string} insp */
+async function exchange(insp) {
+  const first = await (await ask(`/sync/${insp}/heads`)).json();
+  await compareClock(first.now);
+  const own = await device();
+  /** @type {import('./writing.js').Visit} */
+  const visit = await get('visits', insp);
+  if ((first.heads?.[own] ?? 0) > (visit.heads[own] ?? 0)) await mintAnew();
+  let answer = first;
+  for (const batch of await lacking(insp, first.heads ?? {})) {
+    answer = await (await ask(`/sync/${insp}/entries`, { method: 'POST', body: batch, headers: { 'Content-Type': 'application/x-ndjson' } })).json();
+  }
+  await pull(insp);
+  await changeVisit(insp, one => {
+    one.office = answer.heads ?? {};
+    one.checked = Date.now();
+    one.held = (answer.held ?? []).map((/** @type {any} */ held) => `${held.name}: ${held.why}`);
+    one.receipt = answer.receipt ?? one.receipt;
+  });
+}
+
+/** What the office does not have, of every device, in batches. @param {string} insp @param {Record<string, number>} heads */
+async function lacking(insp, heads) {
+  const missing = (await rows(insp)).filter(row => row.seq > (heads[row.dev] ?? 0));
+  missing.sort((a, b) => a.dev < b.dev ? -1 : a.dev > b.dev ? 1 : a.seq - b.seq);
+  const batches = [];
+  for (let at = 0; at < missing.length; at += LINES_AT_ONCE) batches.push(joinLines(missing.slice(at, at + LINES_AT_ONCE).map(row => row.line)));
+  return batches;
+}
+
+/** @param {string} insp */
+async function pull(insp) {
+  for (; ;) {
+    /** @type {import('./writing.js').Visit} */
+    const visit = await get('visits', insp);
+    const have = Object.entries(visit.heads).map(([dev, seq]) => `${dev}:${seq}`).join(',');
+    const answer = await ask(`/sync/${insp}/entries?have=${encodeURIComponent(have)}`);
+    const bytes = new Uint8Array(await answer.arrayBuffer());
+    if (bytes.length === 0 || await receive(insp, bytes) === 0) return;
+  }
+}
+
+/** The pictures and sounds that the journal names. @param {string} insp @returns {Promise<string[]>} */
+export async function namedBlobs(insp) {
+  const shas = new Set();
+  for (const row of await rows(insp)) {
+    const envelope = readLine(row.line);
+    if (envelope && (envelope.type === 'photo.taken' || envelope.type === 'sound.taken') && typeof envelope.body?.sha === 'string') shas.add(envelope.body.sha);
+  }
+  return [...shas];
+}
+
+/** @param {string} insp */
+async function sendBlobs(insp) {
+  const named = await namedBlobs(insp);
+  for (let at = 0; at < named.length; at += HASHES_AT_ONCE) {
+    const asked = named.slice(at, at + HASHES_AT_ONCE);
+    const answer = await (await ask(`/sync/${insp}/blobs/missing`, { method: 'POST', body: JSON.stringify(asked), headers: { 'Content-Type': 'application/json' } })).json();
+    /** @type {string[]} */
+    const missing = Array.isArray(answer) ? answer : answer.missing ?? [];
+    await markAtOffice(asked.filter(sha => !missing.includes(sha)));
+    for (const sha of missing) {
+      await sendBlob(insp, sha);
+      tell({ state: 'sending' });
+    }
+  }
+}
+
+/** @param {string[]} shas */
+async function markAtOffice(shas) {
+  for (const sha of shas) {
+    const blob = await get('blobs', sha);
+    if (blob && !blob.office) await transact(['blobs'], 'readwrite', tx => { tx.objectStore('blobs').put({ ...blob, office: true }); });
+    if (!blob) await noteElsewhere(sha);
+  }
+}
+
+/** A picture of another device: not here, but safe at the office. @param {string} sha */
+async function noteElsewhere(sha) {
+  const known = await get('meta', 'elsewhere') ?? [];
+  if (!known.includes(sha)) await putMeta('elsewhere', [...known, sha]);
+}
+
+/** Goes on where the office stopped; never sends a picture whole twice. @param {string} insp @param {string} sha */
+async function sendBlob(insp, sha) {
+  const blob = await get('blobs', sha);
+  if (!blob) return;
+  const query = `?insp=${encodeURIComponent(insp)}&size=${blob.size}&type=${encodeURIComponent(blob.type)}`;
+  const head = await fetch(`/blobs/${sha}${query}`, { method: 'HEAD', credentials: 'same-origin', cache: 'no-store', headers: { 'X-Field': '1' } });
+  if (head.status === 401) throw new Answer(401, wordsOf(401));
+  let offset = head.ok ? Number(head.headers.get('Upload-Offset') ?? 0) : 0;
+  while (offset < blob.size) {
+    const answer = await ask(`/blobs/${sha}${query}`, {
+      method: 'PATCH', body: blob.bytes.slice(offset, offset + CHUNK),
+      headers: { 'Content-Type': 'application/offset+octet-stream', 'Upload-Offset': String(offset), 'Upload-Length': String(blob.size) },
+    });
+    const next = Number(answer.headers.get('Upload-Offset') ?? offset + CHUNK);
+    if (answer.status === 409 && next === offset) throw new Answer(409, wordsOf(409));
+    offset = next;
+  }
+  await transact(['blobs'], 'readwrite', tx => { tx.objectStore('blobs').put({ ...blob, office: true }); });
+}
+
+/** Fetches a picture that another device took. @param {string} sha @param {string} insp @returns {Promise<boolean>} */
+export async function fetchBlob(sha, insp) {
+  try {
+    const answer = await ask(`/blobs/${sha}?insp=${encodeURIComponent(insp)}`);
+    const bytes = await answer.arrayBuffer();
+    const type = answer.headers.get('Content-Type') ?? 'image/jpeg';
+    await transact(['blobs'], 'readwrite', tx => { tx.objectStore('blobs').put({ sha, insp, bytes, type, size: bytes.byteLength, office: true }); });
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+/** @param {string|undefined} now */
+async function compareClock(now) {
+  const office = Date.parse(now ?? '');
+  if (Number.isFinite(office)) await putMeta('clockAhead', Date.now() - office);
+}
+
+/**
+ * What is safe where, for one inspection, in figures.
+ * @param {import('./writing.js').Visit} visit
+ * @returns {Promise<{entries:number, entriesAtOffice:number, photos:number, photosAtOffice:number, held:number, checked:number, words:string}>}
+ */
+export async function standing(visit) {
+  const named = await namedBlobs(visit.insp);
+  const elsewhere = new Set(await get('meta', 'elsewhere') ?? []);
+  const atOffice = await transact(['blobs'], 'readonly', tx => {
+    const found = named.map(sha => tx.objectStore('blobs').get(sha));
+    return () => named.filter((sha, at) => found[at].result?.office || elsewhere.has(sha)).length;
+  });
+  const entries = Object.values(visit.heads).reduce((sum, seq) => sum + seq, 0);
+  const entriesAtOffice = Object.entries(visit.heads).reduce((sum, [dev, seq]) => sum + Math.min(seq, visit.office[dev] ?? 0), 0);
+  const standing = { entries, entriesAtOffice, photos: named.length, photosAtOffice: atOffice, held: visit.held.length, checked: visit.checked ?? 0 };
+  return { ...standing, words: inWords(standing) };
+}
+
+/** @param {{entries:number, entriesAtOffice:number, photos:number, photosAtOffice:number, held:number, checked:number}} s */
+function inWords(s) {
+  if (s.held > 0) return `${s.held} held at the office for a look; nothing is lost`;
+  if (s.checked === 0 || s.entriesAtOffice === 0) return 'Only on this phone';
+  if (s.entriesAtOffice < s.entries) return `${s.entries - s.entriesAtOffice} notes to go, ${s.photosAtOffice} of ${s.photos} photographs at the office`;
+  if (s.photosAtOffice < s.photos) return `${s.photosAtOffice} of ${s.photos} photographs at the office`;
+  return `All at the office, checked ${new Date(s.checked).toTimeString().slice(0, 5)}`;
+}

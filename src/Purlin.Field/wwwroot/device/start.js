@@ -1,0 +1,41 @@
+// The first thing that runs: it opens the capture screen where the person was, at once, and lets the rest of the program start behind it.
+
+import { lastWhere, noteWhere } from './drafts.js';
+import { openCapture, closeCapture, offerClose, newestVisit } from './capture.js';
+import { get, tellVersion } from './store.js';
+import { keepSending } from './send.js';
+
+const capture = /** @type {HTMLElement} */ (document.getElementById('capture'));
+const opening = document.getElementById('opening');
+const isAlone = document.documentElement.dataset.program === 'capture';
+let isTouched = false;
+
+capture.addEventListener('pointerdown', () => { isTouched = true; }, { once: true });
+capture.addEventListener('keydown', () => { isTouched = true; }, { once: true });
+tellVersion(words => { const line = document.getElementById('version-line'); if (line) { line.textContent = words; line.hidden = false; } });
+
+async function begin() {
+  const where = await lastWhere();
+  if (!isAlone && location.pathname === '/' && where && where.url !== '/') history.replaceState(null, '', where.url);
+  if (where) noteWhere({ ...where, url: location.pathname });
+  const insp = where?.insp ?? await newestVisit();
+  const known = insp ? await get('visits', insp) : null;
+  if (known && (isAlone || location.pathname.includes('/place/'))) await openCapture(capture, { insp: known.insp, place: where?.place ?? null, words: where?.name ?? '' });
+  if (isAlone && !known) location.replace('/');
+  if (isAlone) offerClose(() => location.assign(`/visit/${insp}`));
+}
+
+/** The program is there: it takes over, unless the person is already at work here. */
+export function programReady() {
+  opening?.remove();
+  document.documentElement.dataset.ready = 'yes';
+  if (capture.hidden) return;
+  if (!isTouched) closeCapture();
+  else offerClose(() => { closeCapture(); document.dispatchEvent(new CustomEvent('purlin:back')); });
+}
+
+document.addEventListener('purlin:ready', programReady);
+// Nothing waits for this: a camera prompt may stay unanswered for long.
+void begin();
+keepSending();
+if ('serviceWorker' in navigator) void navigator.serviceWorker.register('/service-worker.js', { updateViaCache: 'none' });

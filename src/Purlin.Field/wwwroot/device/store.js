@@ -1,0 +1,172 @@
+// The phone's own tables. A write is acknowledged only by its transaction's `complete` under durability 'strict': that is the moment
+// the bytes are on the disk, and the only moment a tick may be shown. Nothing here knows what an entry means.
+
+/** @typedef {{insp:string, dev:string, seq:number, hash:string, line:Uint8Array}} StoredEntry */
+/** @typedef {{sha:string, insp:string, bytes:ArrayBuffer, type:string, size:number, office:boolean}} StoredBlob */
+/** @typedef {'meta'|'visits'|'entries'|'blobs'|'views'} Table */
+
+const NAME = 'purlin';
+const VERSION = 1;
+const BALLAST_BYTES = 16 * 1024 * 1024;
+
+/** @type {Promise<IDBDatabase>|null} */
+let opening = null;
+
+/** Told when another window upgrades the tables, or holds an old version open. @type {(words: string) => void} */
+let onVersion = () => { };
+
+/** @param {(words: string) => void} listener */
+export function tellVersion(listener) { onVersion = listener; }
+
+/** @returns {Promise<IDBDatabase>} */
+function open() {
+  opening ??= new Promise((resolve, reject) => {
+    const request = indexedDB.open(NAME, VERSION);
+    request.onupgradeneeded = () => upgrade(request.result);
+    request.onblocked = () => onVersion('Another window of Purlin holds an older version open. Close it; nothing is lost.');
+    request.onerror = () => { opening = null; reject(request.error); };
+    request.onsuccess = () => {
+      const database = request.result;
+      database.onclose = () => { opening = null; };
+      database.onversionchange = () => {
+        database.close();
+        opening = null;
+        onVersion('A newer version of Purlin was opened in another window. Open this one again.');
+      };
+      resolve(database);
+    };
+  });
+  return opening;
+}
+
+/** Upgrades only ever add. @param {IDBDatabase} database */
+function upgrade(database) {
+  if (database.objectStoreNames.contains('meta')) return;
+  database.createObjectStore('meta');
+  database.createObjectStore('visits', { keyPath: 'insp' });
+  database.createObjectStore('entries', { keyPath: ['insp', 'dev', 'seq', 'hash'] });
+  database.createObjectStore('blobs', { keyPath: 'sha' }).createIndex('insp', 'insp');
+  database.createObjectStore('views', { keyPath: ['sha', 'size'] });
+}
+
+/**
+ * Runs one transaction and gives its result after `complete`. The work issues its requests at once and returns a value, or a function
+ * that is called at the end to read what the requests found.
+ * @template T
+ * @param {Table[]} tables
+ * @param {'readonly'|'readwrite'} mode
+ * @param {(tx: IDBTransaction) => T | (() => T)} work
+ * @returns {Promise<T>}
+ */
+export async function transact(tables, mode, work) {
+  for (let turn = 1; ; turn++) {
+    const database = await open();
+    try {
+      return await once(database, tables, mode, work);
+    } catch (error) {
+      // Some browsers close the database under a page that slept. Every write here may be repeated, so it is.
+      if (turn === 3 || !wasClosed(error)) throw error;
+      if (opening && await opening === database) opening = null;
+    }
+  }
+}
+
+/** @param {unknown} error */
+function wasClosed(error) {
+  return error instanceof DOMException && (error.name === 'InvalidStateError' || error.name === 'UnknownError');
+}
+
+/**
+ * @template T
+ * @param {IDBDatabase} database @param {Table[]} tables @param {'readonly'|'readwrite'} mode @param {(tx: IDBTransaction) => T | (() => T)} work
+ * @returns {Promise<T>}
+ */
+function once(database, tables, mode, work) {
+  return new Promise((resolve, reject) => {
+    const tx = database.transaction(tables, mode, mode === 'readwrite' ? { durability: 'strict' } : {});
+    /** @type {any} */
+    let result;
+    tx.oncomplete = () => resolve(typeof result === 'function' ? result() : result);
+    tx.onabort = () => reject(tx.error ?? new DOMException('The database was closed', 'UnknownError'));
+    result = work(tx);
+  });
+}
+
+/** @param {Table} table @param {IDBValidKey} key @returns {Promise<any>} */
+export function get(table, key) {
+  return transact([table], 'readonly', tx => {
+    const request = tx.objectStore(table).get(key);
+    return () => request.result;
+  });
+}
+
+/** @param {string} key @param {unknown} value @returns {Promise<void>} */
+export function putMeta(key, value) {
+  return transact(['meta'], 'readwrite', tx => {
+    if (value === undefined || value === null) tx.objectStore('meta').delete(key);
+    else tx.objectStore('meta').put(value, key);
+  });
+}
+
+/** @param {string} insp @param {string} [dev] */
+export function entryRange(insp, dev) {
+  return dev === undefined ? IDBKeyRange.bound([insp], [insp, []]) : IDBKeyRange.bound([insp, dev], [insp, dev, []]);
+}
+
+/** @param {unknown} error */
+export function isFull(error) {
+  return error instanceof DOMException && error.name === 'QuotaExceededError';
+}
+
+/** Room held back so that notes outlive photographs: let go at the first refusal. */
+export async function holdBallast() {
+  if (await hasBallast()) return true;
+  try {
+    await putMeta('ballast', new ArrayBuffer(BALLAST_BYTES));
+    return true;
+  } catch (error) {
+    if (isFull(error)) return false;
+    throw error;
+  }
+}
+
+export async function dropBallast() {
+  await putMeta('ballast', null);
+}
+
+/** Counts the key, so that 16 MB are not read to learn that they are there. @returns {Promise<boolean>} */
+export function hasBallast() {
+  return transact(['meta'], 'readonly', tx => {
+    const request = tx.objectStore('meta').count('ballast');
+    return () => request.result > 0;
+  });
+}
+
+/** Writes, reads back and compares: a private window or a store that forgets is found at the door, not in the attic. @returns {Promise<boolean>} */
+export async function probe() {
+  try {
+    const written = crypto.getRandomValues(new Uint8Array(1024));
+    await putMeta('probe', written);
+    const read = await get('meta', 'probe');
+    await putMeta('probe', null);
+    return read instanceof Uint8Array && read.length === written.length && read.every((value, at) => value === written[at]);
+  } catch {
+    return false;
+  }
+}
+
+/** @returns {Promise<{used:number, free:number, kept:boolean, works:boolean}>} */
+export async function meter() {
+  const estimate = await navigator.storage?.estimate?.() ?? {};
+  const used = estimate.usage ?? 0;
+  return {
+    used, free: Math.max(0, (estimate.quota ?? 0) - used),
+    kept: await navigator.storage?.persisted?.() ?? false,
+    works: await probe(),
+  };
+}
+
+/** Asks the browser not to clear our tables by itself. Must be called from a tap. @returns {Promise<boolean>} */
+export async function askToKeep() {
+  return await navigator.storage?.persist?.() ?? false;
+}

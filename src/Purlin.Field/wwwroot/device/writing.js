@@ -1,0 +1,240 @@
+// The one pen of this phone. Every act is written at once, in one strict transaction with the bytes of its photograph, and the promise
+// returned here settles only after the disk has it. One writer at a time, by a lock that all windows share.
+
+import { transact, get, putMeta, entryRange, isFull, dropBallast, holdBallast, hasBallast } from './store.js';
+import { lineOf, sha256, mint, hlcNext, hlcMeet, readLine, cutLines, joinLines } from './chain.js';
+
+/** @typedef {{type:string, body:any}} Act */
+/** @typedef {{bytes:ArrayBuffer, type:string, sha:string}} Bytes */
+/** @typedef {{insp:string, title:string, opened:number, date:string, demo:boolean, heads:Record<string, number>, seenWritten:Record<string, number>, hlc?:string,
+ *   photos:number, office:Record<string, number>, checked?:number, held:string[], receipt?:any}} Visit */
+
+const channel = 'BroadcastChannel' in globalThis ? new BroadcastChannel('purlin') : null;
+/** @type {Set<(insp: string) => void>} */
+const listeners = new Set();
+if (channel) channel.onmessage = event => listeners.forEach(listener => listener(String(event.data)));
+
+/** Called after any window wrote or received entries. @param {(insp: string) => void} listener */
+export function onWritten(listener) { listeners.add(listener); }
+
+/** @param {string} insp */
+function tellWritten(insp) {
+  channel?.postMessage(insp);
+  listeners.forEach(listener => listener(insp));
+}
+
+/** @type {Promise<unknown>} */
+let queue = Promise.resolve();
+
+/** @template T @param {() => Promise<T>} work @returns {Promise<T>} */
+async function alone(work) {
+  if (navigator.locks) return await navigator.locks.request('purlin-pen', work);
+  const turn = queue.then(work, work);
+  queue = turn.catch(() => undefined);
+  return turn;
+}
+
+/** This phone's name as a writer; minted once, and anew when the tables were wiped. @returns {Promise<string>} */
+export async function device() {
+  const known = await get('meta', 'device');
+  if (known) return known;
+  await alone(async () => {
+    if (!await get('meta', 'device')) await putMeta('device', mint());
+  });
+  return await get('meta', 'device');
+}
+
+/** The office knows more of us than we do (a copied profile, a restored backup): go on under a new name. */
+export async function mintAnew() {
+  await alone(() => putMeta('device', mint()));
+  return await get('meta', 'device');
+}
+
+/** @param {string} title @param {string} date @param {boolean} demo @returns {Promise<string>} */
+export async function newVisit(title, date, demo) {
+  const insp = `i${mint()}`;
+  await putVisit(emptyVisit(insp, title, date, demo));
+  return insp;
+}
+
+/** @param {string} insp @param {string} title @param {string} date @param {boolean} demo @returns {Visit} */
+function emptyVisit(insp, title, date, demo) {
+  return { insp, title, date, demo, opened: Date.now(), heads: {}, seenWritten: {}, photos: 0, office: {}, held: [] };
+}
+
+/** @param {Visit} visit @returns {Promise<void>} */
+export function putVisit(visit) {
+  return transact(['visits'], 'readwrite', tx => { tx.objectStore('visits').put(visit); });
+}
+
+/** Changes a visit's row under the lock. @param {string} insp @param {(visit: Visit) => void} change @returns {Promise<void>} */
+export function changeVisit(insp, change) {
+  return alone(async () => {
+    const visit = await get('visits', insp);
+    if (!visit) return;
+    change(visit);
+    await putVisit(visit);
+  });
+}
+
+/** @returns {Promise<Visit[]>} */
+export async function visits() {
+  const all = await transact(['visits'], 'readonly', tx => {
+    const request = tx.objectStore('visits').getAll();
+    return () => request.result;
+  });
+  return all.sort((a, b) => b.opened - a.opened);
+}
+
+/** @param {string} insp @param {string} dev @returns {Promise<import('./store.js').StoredEntry|undefined>} */
+function lastOf(insp, dev) {
+  return transact(['entries'], 'readonly', tx => {
+    const request = tx.objectStore('entries').openCursor(entryRange(insp, dev), 'prev');
+    return () => request.result?.value;
+  });
+}
+
+/**
+ * Writes acts, with the bytes that belong to them, in one strict transaction. Gives their names once the disk has them.
+ * @param {string} insp @param {Act[]} acts @param {Bytes[]} [blobs] @returns {Promise<string[]>}
+ */
+export async function write(insp, acts, blobs = []) {
+  const dev = await device();
+  const names = await alone(() => writeAlone(insp, dev, acts, blobs));
+  tellWritten(insp);
+  return names;
+}
+
+/** @param {string} insp @param {string} dev @param {Act[]} acts @param {Bytes[]} blobs @returns {Promise<string[]>} */
+async function writeAlone(insp, dev, acts, blobs) {
+  /** @type {Visit|undefined} */
+  const visit = await get('visits', insp);
+  if (!visit) throw new Error('This inspection is not on this phone.');
+  const rows = await linesFor(visit, dev, acts);
+  visit.photos += acts.filter(act => act.type === 'photo.taken').length;
+  await putRoomFor(blobs.length > 0, () => transact(['entries', 'visits', 'blobs'], 'readwrite', tx => {
+    for (const row of rows) tx.objectStore('entries').put(row);
+    for (const blob of blobs) tx.objectStore('blobs').put({ sha: blob.sha, insp, bytes: blob.bytes, type: blob.type, size: blob.bytes.byteLength, office: false });
+    tx.objectStore('visits').put(visit);
+  }));
+  return rows.map(row => `${row.dev}.${row.seq}`);
+}
+
+/** @param {Visit} visit @param {string} dev @param {Act[]} acts */
+async function linesFor(visit, dev, acts) {
+  const last = await lastOf(visit.insp, dev);
+  let seq = last?.seq ?? 0;
+  let prev = last?.hash;
+  const rows = [];
+  for (const act of acts) {
+    visit.hlc = hlcNext(visit.hlc, Date.now());
+    const seen = newlySeen(visit, dev);
+    const body = replaceOwnNames(act.body, dev, rows.length, (last?.seq ?? 0));
+    const line = lineOf({ v: 1, insp: visit.insp, dev, seq: ++seq, hlc: visit.hlc, prev, seen, type: act.type, body });
+    prev = await sha256(line);
+    rows.push({ insp: visit.insp, dev, seq, hash: prev, line });
+    Object.assign(visit.seenWritten, seen);
+    visit.heads[dev] = seq;
+  }
+  return rows;
+}
+
+/** Acts written together may name one another before they have names: `writtentogether.1` is the first of them. @param {any} body @param {string} dev @param {number} written @param {number} from @returns {any} */
+function replaceOwnNames(body, dev, written, from) {
+  if (written === 0) return body;
+  return JSON.parse(JSON.stringify(body), (_, value) => {
+    const match = typeof value === 'string' ? /^writtentogether\.(\d+)$/.exec(value) : null;
+    return match && Number(match[1]) <= written ? `${dev}.${from + Number(match[1])}` : value;
+  });
+}
+
+/** @param {Visit} visit @param {string} dev */
+function newlySeen(visit, dev) {
+  return Object.fromEntries(Object.entries(visit.heads).filter(([other, seq]) => other !== dev && (visit.seenWritten[other] ?? 0) < seq));
+}
+
+/**
+ * At the first refusal the ballast goes and a write without photographs is tried again; a photograph is refused in words until
+ * there is room for the ballast once more, so that it cannot eat what was kept for the notes.
+ * @param {boolean} isLarge @param {() => Promise<void>} work
+ */
+async function putRoomFor(isLarge, work) {
+  if (isLarge && await get('meta', 'full') && !await refill()) throw new DOMException('full', 'QuotaExceededError');
+  try {
+    await work();
+  } catch (error) {
+    if (!isFull(error)) throw error;
+    const held = await hasBallast();
+    if (held) await dropBallast();
+    await putMeta('full', true);
+    if (isLarge || !held) throw error;
+    await work();
+  }
+}
+
+async function refill() {
+  if (!await holdBallast()) return false;
+  await putMeta('full', null);
+  return true;
+}
+
+/** Every line of an inspection, as newline-delimited bytes. @param {string} insp @returns {Promise<Uint8Array<ArrayBuffer>>} */
+export async function lines(insp) {
+  return joinLines((await rows(insp)).map(row => row.line));
+}
+
+/** The lines beyond what somebody has, of every device. @param {string} insp @param {Record<string, number>} heads @returns {Promise<Uint8Array<ArrayBuffer>>} */
+export async function linesBeyond(insp, heads) {
+  return joinLines((await rows(insp)).filter(row => row.seq > (heads[row.dev] ?? 0)).map(row => row.line));
+}
+
+/** @param {string} insp @param {string} [dev] @returns {Promise<import('./store.js').StoredEntry[]>} */
+export function rows(insp, dev) {
+  return transact(['entries'], 'readonly', tx => {
+    const request = tx.objectStore('entries').getAll(entryRange(insp, dev));
+    return () => request.result;
+  });
+}
+
+/**
+ * Takes lines of other devices (or our own, back from the office) into the tables. Lines already there change nothing; another line
+ * under a known name is kept beside it: a fork, which the fold shows.
+ * @param {string} insp @param {Uint8Array} bytes @returns {Promise<number>} how many were new
+ */
+export async function receive(insp, bytes) {
+  const { lines: cut } = cutLines(bytes);
+  /** @type {{envelope: import('./chain.js').Envelope, row: import('./store.js').StoredEntry}[]} */
+  const taken = [];
+  for (const line of cut) {
+    const envelope = readLine(line);
+    if (envelope && envelope.insp === insp) taken.push({ envelope, row: { insp, dev: envelope.dev, seq: envelope.seq, hash: await sha256(line), line } });
+  }
+  const fresh = await alone(() => receiveAlone(insp, taken));
+  if (fresh > 0) tellWritten(insp);
+  return fresh;
+}
+
+/** @param {string} insp @param {{envelope: import('./chain.js').Envelope, row: import('./store.js').StoredEntry}[]} taken */
+async function receiveAlone(insp, taken) {
+  const known = new Set((await rows(insp)).map(row => row.hash));
+  const fresh = taken.filter(one => !known.has(one.row.hash));
+  if (fresh.length === 0) return 0;
+  const visit = await get('visits', insp) ?? emptyVisit(insp, 'Inspection', '', false);
+  for (const { envelope } of fresh) note(visit, envelope);
+  await transact(['entries', 'visits'], 'readwrite', tx => {
+    for (const { row } of fresh) tx.objectStore('entries').put(row);
+    tx.objectStore('visits').put(visit);
+  });
+  return fresh.length;
+}
+
+/** What the list of visits shows of a line. @param {Visit} visit @param {import('./chain.js').Envelope} envelope */
+function note(visit, envelope) {
+  visit.heads[envelope.dev] = Math.max(visit.heads[envelope.dev] ?? 0, envelope.seq);
+  visit.hlc = hlcMeet(visit.hlc, envelope.hlc, Date.now());
+  if (envelope.type === 'photo.taken') visit.photos++;
+  if (envelope.type !== 'inspection.opened') return;
+  visit.title = String(envelope.body?.property?.address ?? visit.title);
+  visit.date = String(envelope.body?.date ?? visit.date);
+  visit.demo = envelope.body?.demo === true;
+}
