@@ -1,4 +1,15 @@
 using Microsoft.AspNetCore.Components.WebAssembly.Hosting;
+using Microsoft.Extensions.DependencyInjection;
+using Purlin.Field.Device;
+using Purlin.Field.Shell;
+using Purlin.Field.Visits;
 
 var builder = WebAssemblyHostBuilder.CreateDefault(args);
+builder.RootComponents.Add<App>("#app");
+builder.Services.AddSingleton(TimeProvider.System);
+builder.Services.AddScoped<Phone>();
+builder.Services.AddScoped<OpenVisit>();
+builder.Services.AddScoped<Hand>();
+builder.Services.AddScoped<Opening>();
+builder.Services.AddScoped(_ => new HttpClient { BaseAddress = new Uri(builder.HostEnvironment.BaseAddress) });
 await builder.Build().RunAsync();

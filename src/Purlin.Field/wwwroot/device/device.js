@@ -226,6 +226,12 @@ export async function largeViewfinder(insp, place, words) {
   await openCapture(element, { insp, place, words, onClose: () => { closeCapture(); document.dispatchEvent(new CustomEvent('purlin:back')); } });
 }
 
+/** Asks the office to seal; it answers what it lacks when it cannot. @param {string} insp @returns {Promise<string>} in words */
+export async function askToSeal(insp) {
+  await sender.sendNow();
+  return sender.askToSeal(insp);
+}
+
 /** @param {string} insp @param {string} name */
 export function saveArchive(insp, name) {
   return kept('The archive', async () => {

@@ -226,6 +226,19 @@ export async function fetchBlob(sha, insp) {
   }
 }
 
+/** @param {string} insp @returns {Promise<string>} */
+export async function askToSeal(insp) {
+  try {
+    const answer = await fetch(`/office/inspections/${insp}/seal`, { method: 'POST', credentials: 'same-origin', headers: { 'X-Field': '1', 'Content-Type': 'application/json' }, body: '{}' });
+    const told = await answer.json().catch(() => ({}));
+    if (!answer.ok) return told.words ?? wordsOf(answer.status);
+    await pull(insp);
+    return `Edition ${told.number ?? ''} is sealed.`;
+  } catch {
+    return 'No contact with the office. Nothing is lost; ask again when there is a signal.';
+  }
+}
+
 /** @param {string|undefined} now */
 async function compareClock(now) {
   const office = Date.parse(now ?? '');

@@ -1,0 +1,16 @@
+using Purlin.Field.Device;
+using Purlin.Journal;
+
+namespace Purlin.Field.Visits;
+
+/// <summary>Opens an inspection: the opening entry, the places a house of these facts has, and this phone, in one transaction.</summary>
+public sealed class Opening(Phone phone)
+{
+    public async Task<(string Inspection, string Words)> OpenAsync(EntryBody.InspectionOpened opened)
+    {
+        var inspection = await phone.AskAsync<string>("newVisit", opened.Property.Address, opened.Date.ToString("yyyy-MM-dd"), opened.Demo);
+        List<EntryBody> bodies = [opened, new EntryBody.DeviceJoined { Name = "Phone" }, .. StartingPlaces.For(opened.Property)];
+        var kept = await phone.WriteAsync(inspection, "The inspection", bodies);
+        return kept.Ok ? (inspection, "") : ("", kept.Words ?? "The inspection was not kept.");
+    }
+}
