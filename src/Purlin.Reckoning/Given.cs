@@ -115,7 +115,9 @@ public sealed class Given
         double number;
         if (value.GetValueKind() == JsonValueKind.Number) number = Finite(value);
         else if (!value.TryGetValue<string>(out var text) || !Units.TryRead(text, quantity.Unit, out number)) return null;
-        return double.IsFinite(number) && number >= quantity.Least && number <= quantity.Most ? number : null;
+        // 30.48 cm is 12 in, though not to the last binary place: a limit given in another unit is still the limit.
+        var rounding = 1e-12 * Math.Max(Math.Abs(quantity.Least), Math.Abs(quantity.Most));
+        return double.IsFinite(number) && number >= quantity.Least - rounding && number <= quantity.Most + rounding ? Math.Clamp(number, quantity.Least, quantity.Most) : null;
     }
 
     private static object? Whole(Input.Whole whole, JsonNode node)

@@ -1,0 +1,112 @@
+using Purlin.Journal;
+
+namespace Purlin.Reckoning.Water;
+
+/// <summary>Whether the pressure of a house is right, what the supply can carry, and whether heated water has somewhere to grow.</summary>
+public static class WaterPressure
+{
+    // NFPA 291: flow grows with the pressure drop to the power 0.54 (Hazen and Williams, 1/1.85).
+    private const double FlowExponent = 0.54;
+
+    private static readonly Table Limits = Tables.Read("water/pressure.csv");
+
+    /// <summary>The reckoning.</summary>
+    public static Calculation Calculation { get; } = new()
+    {
+        Name = "water-pressure",
+        Title = "Water: pressure at the house",
+        Purpose = "Whether static pressure is within limits and whether heated water needs control of its expansion.",
+        Inputs =
+        [
+            new Input.Quantity("static", "pressure with no water running", "psi", 0, 400) { Required = true },
+            new Input.Quantity("residual", "pressure while water runs", "psi", 0, 400),
+            new Input.Quantity("flow", "how much water was running then", "gpm", 0.1, 500),
+            new Input.Quantity("peak", "highest pressure seen while the heater fired with nothing running", "psi", 0, 600),
+            new Input.Flag("storage_heater", "there is a tank water heater"),
+            new Input.Flag("check_valve", "a check valve, backflow preventer or pressure-reducing valve stands between heater and street"),
+            new Input.Flag("expansion_control", "there is an expansion tank or another listed control"),
+        ],
+        Sources = [.. Limits.Rows.Select(row => row.Source).Distinct()],
+        Work = Work,
+    };
+
+    private static Checked<Working> Work(Given given)
+    {
+        var measured = given.Number("static");
+        if (given.NumberOrNone("residual") > measured) return new Refusal("residual", $"{given.Number("residual"):0.##} psi", $"the static pressure, {measured:0.##} psi, or less");
+        if (given.Has("flow") && !given.Has("residual")) return new Refusal("residual", "missing", "the pressure while that flow ran");
+        if (given.NumberOrNone("peak") < measured) return new Refusal("peak", $"{given.Number("peak"):0.##} psi", $"the static pressure, {measured:0.##} psi, or more");
+        var sheet = new Worksheet(Calculation, given);
+        var said = new List<(bool Good, string Words)> { Static(sheet, measured) };
+        if (given.NumberOrNone("residual") is { } residual) said.Add(Residual(sheet, measured, residual, given.NumberOrNone("flow")));
+        if (Expansion(sheet, given, measured) is { } growth) said.Add(growth);
+        sheet.Caution("Pressure changes with the hour and the season. One reading is one moment.");
+        var wrong = said.Where(one => !one.Good).ToArray();
+        return wrong.Length > 0 ? sheet.Outside(Sentence(wrong)) : sheet.Within(Sentence(said));
+    }
+
+    private static (bool, string) Static(Worksheet sheet, double measured)
+    {
+        var (least, most, urgent) = (Limit(sheet, "static-least"), Limit(sheet, "static-most"), Limits.Rows.Single(row => row["limit"] == "static-urgent").Number("value"));
+        sheet.Result("static", sheet.Step("Static pressure, nothing running", measured, "psi"), "psi");
+        sheet.Result("least", least, "psi");
+        sheet.Result("most", most, "psi");
+        var level = measured < least ? "low" : measured <= most ? "usual" : measured <= urgent ? "high" : "very high";
+        sheet.Result("level", level);
+        sheet.Result("regulator_needed", measured > most);
+        if (measured > urgent)
+        {
+            Limit(sheet, "static-urgent");
+            sheet.Caution("At this pressure hoses and the water heater can burst. A plumber should be called soon.");
+        }
+        return level switch
+        {
+            "low" => (false, $"{measured:0.#} psi is less than {least:0} psi"),
+            "usual" => (true, $"{measured:0.#} psi is between {least:0} and {most:0} psi"),
+            _ => (false, $"{measured:0.#} psi is more than {most:0} psi, so a pressure-reducing valve is needed"),
+        };
+    }
+
+    private static (bool, string) Residual(Worksheet sheet, double measured, double residual, double? flow)
+    {
+        var least = Limit(sheet, "residual-least");
+        sheet.Result("drop", sheet.Step("Drop while water ran = static − residual", measured - residual, "psi"), "psi");
+        sheet.Result("drop_share", measured == 0 ? 0 : sheet.Step("Share of the static pressure lost", (measured - residual) / measured));
+        if (flow is { } gallons && measured > residual)
+        {
+            var at = Limit(sheet, "flow-test");
+            if (measured > at) sheet.Result("flow_at_20", sheet.Step($"Flow at {at:0} psi = flow·((static − {at:0})/(static − residual))^{FlowExponent}", gallons * Math.Pow((measured - at) / (measured - residual), FlowExponent), "gpm"), "gpm");
+        }
+        return (residual >= least, $"{residual:0.#} psi is left while water runs, {(residual >= least ? "at least" : "less than")} {least:0} psi");
+    }
+
+    private static (bool, string)? Expansion(Worksheet sheet, Given given, double measured)
+    {
+        var most = Limits.Rows.Single(row => row["limit"] == "static-most").Number("value");
+        var peak = given.NumberOrNone("peak");
+        var closed = given.Has("check_valve") ? given.Flag("check_valve") : (bool?)null;
+        var needed = given.Flag("storage_heater") && closed == true;
+        var known = given.Has("storage_heater") && (closed is not null || !given.Flag("storage_heater"));
+        sheet.Result("expansion_control", known ? needed ? "needed" : "not needed" : "cannot say");
+        if (peak is { } reached) sheet.Result("rise", sheet.Step("Rise while the heater fired", reached - measured, "psi"), "psi");
+        if (peak > most && peak > measured) return (false, $"the pressure rises to {peak:0} psi as water heats, so the control of expansion is missing or has failed");
+        if (!needed) return null;
+        sheet.Say("A tank heater behind a check valve is a closed system: heated water needs an expansion tank or another control (IRC P2903.4, UPC 608.3)");
+        sheet.From("IRC P2903.4; UPC 608.3: thermal expansion control in closed systems");
+        if (!given.Has("expansion_control")) return (true, "expansion control is needed and was not recorded");
+        return given.Flag("expansion_control") ? (true, "expansion control is there, as a closed system needs") : (false, "a closed system has no expansion control");
+    }
+
+    private static double Limit(Worksheet sheet, string name)
+    {
+        var row = Limits.Rows.Single(row => row["limit"] == name);
+        sheet.From(row.Source);
+        return row.Number("value");
+    }
+
+    private static string Sentence(IEnumerable<(bool Good, string Words)> said)
+    {
+        var text = string.Join("; ", said.Select(one => one.Words));
+        return char.ToUpperInvariant(text[0]) + text[1..] + ".";
+    }
+}
