@@ -61,6 +61,9 @@ public sealed record Raise
     /// <summary>The sentence to print with it; the reckoning's own when none.</summary>
     public string? Because { get; init; }
 
+    /// <summary>Kinds of place where it is raised; empty for anywhere.</summary>
+    public IReadOnlyList<string> In { get => field ?? []; init; }
+
     /// <summary>Whether the contrary counts as a look that found nothing.</summary>
     public bool Clears { get; init; }
 }
@@ -105,6 +108,9 @@ public sealed record FeedInput
     /// <summary>Readings of a kind with points on a plan.</summary>
     public string? Points { get; init; }
 
+    /// <summary>Readings of a kind with points, as distance from the wall and level.</summary>
+    public string? Distances { get; init; }
+
     /// <summary>A fact of the component the working is for, or <c>kind/fact</c> of another.</summary>
     public string? Fact { get; init; }
 
@@ -117,10 +123,10 @@ public sealed record FeedInput
     /// <summary>Kind of the component itself.</summary>
     public bool Kind { get; init; }
 
-    /// <summary>Fixed words.</summary>
+    /// <summary>Fixed words, or what is presumed where the fact is not on record.</summary>
     public string? Text { get; init; }
 
-    /// <summary>A fixed number.</summary>
+    /// <summary>A fixed number, or what is presumed where the fact is not on record.</summary>
     public double? Number { get; init; }
 
     /// <summary>True when the reading may come from anywhere in the house, not only from the same set.</summary>
@@ -147,6 +153,9 @@ public sealed record FactRule
 
     /// <summary>Which fact.</summary>
     public required string Fact { get; init; }
+
+    /// <summary>True when the number is a year, and its age is what counts.</summary>
+    public bool Age { get; init; }
 
     /// <summary>What it raises, when its words or number are so.</summary>
     public required Raise Raise { get; init; }

@@ -54,7 +54,7 @@ internal static class FeedGroups
     {
         foreach (var input in inputs)
         {
-            if ((input.Reading ?? input.Readings ?? input.Points) is { } kind) yield return kind;
+            if ((input.Reading ?? input.Readings ?? input.Points ?? input.Distances) is { } kind) yield return kind;
             if (input.Group is { } inner)
                 foreach (var deeper in Kinds(inner.Values)) yield return deeper;
         }

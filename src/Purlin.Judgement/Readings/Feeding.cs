@@ -32,17 +32,28 @@ internal sealed class Feeding(EvidenceIndex evidence)
         if (input.Reading is { } kind) return Reading(kind, input, group, fed);
         if (input.Readings is { } many) return Many(many, input, group, fed);
         if (input.Points is { } points) return Points(points, group, fed);
-        if (input.Fact is { } fact) return Fact(fact, input, group, fed);
+        if (input.Distances is { } distances) return Distances(distances, group, fed);
+        if (input.Fact is { } fact) return Fact(fact, input, group, fed) ?? Presumed(input);
         if (input.Property is { } property) return PropertyFact(property, fed);
         if (input.Now) return evidence.YearNow;
-        if (input.Kind) return Mapped(input, group.Component?.Kind);
+        if (input.Kind) return KindOf(input, group.Component);
         if (input.Group is { } inner)
         {
             var made = new JsonObject();
             return Fill(inner, group, fed, made) && made.Count > 0 ? made : null;
         }
-        if (input.Text is { } text) return text;
-        return input.Number is { } number ? number : null;
+        return Presumed(input);
+    }
+
+    private static JsonNode? Presumed(FeedInput input) => input.Text is { } text ? text : input.Number is { } number ? number : null;
+
+    /// <summary>The reckoning's name for this kind of thing, by fuel where it tells them apart.</summary>
+    private static JsonNode? KindOf(FeedInput input, Component? component)
+    {
+        if (component is null) return null;
+        return component.Fact("fuel") is { } fuel && input.Words?.ContainsKey($"{component.Kind}/{fuel.Value.Text}") == true
+            ? Mapped(input, $"{component.Kind}/{fuel.Value.Text}")
+            : Mapped(input, component.Kind);
     }
 
     private JsonNode? Reading(string kind, FeedInput input, FeedGroup group, Fed fed)
@@ -84,6 +95,19 @@ internal sealed class Feeding(EvidenceIndex evidence)
             };
             if (!string.IsNullOrWhiteSpace(reading.Body.Label)) one["label"] = reading.Body.Label;
             list.Add((JsonNode?)one);
+        }
+        return list.Count == 0 ? null : list;
+    }
+
+    private static JsonNode? Distances(string kind, FeedGroup group, Fed fed)
+    {
+        var list = new JsonArray();
+        foreach (var reading in group.Readings.Where(reading => reading.Body.Kind == kind && reading.Body.Point is not null).OrderBy(reading => reading.Body.Point!.X).ThenBy(reading => reading.Id))
+        {
+            fed.Take(reading.Id);
+            fed.Own = true;
+            JsonNode one = new JsonObject { ["distance"] = $"{reading.Body.Point!.X:R} {reading.Body.Point.Unit}", ["level"] = Written(reading.Body.Amount, bare: false) };
+            list.Add(one);
         }
         return list.Count == 0 ? null : list;
     }

@@ -44,6 +44,7 @@ internal sealed class ReadingJudging(EvidenceIndex evidence)
         List<Sighting> looks = [];
         foreach (var raise in feed.Raises)
         {
+            if (!InPlace(raise, group.Place)) continue;
             var verdict = raise.Verdict is null || raise.Verdict == working.Verdict.Word;
             var raised = verdict && (raise.On is null || Meets(raise, At(working, raise.On)));
             if (!raised && !(raise.Clears && working.Verdict is not Verdict.CannotSay)) continue;
@@ -56,7 +57,7 @@ internal sealed class ReadingJudging(EvidenceIndex evidence)
     {
         foreach (var raise in kind.Raises)
         {
-            if (!Number(reading.Body.Amount, raise.Unit.Length > 0 ? raise.Unit : kind.Unit, out var number)) continue;
+            if (!InPlace(raise, evidence.PlaceOf(reading)) || !Number(reading.Body.Amount, raise.Unit.Length > 0 ? raise.Unit : kind.Unit, out var number)) continue;
             var raised = Beyond(raise, number);
             if (!raised && !raise.Clears) continue;
             var words = evidence.Book.Words.Say("observed.reading", ("kind", kind.Kind), ("amount", reading.Body.Amount.ToString()));
@@ -68,11 +69,13 @@ internal sealed class ReadingJudging(EvidenceIndex evidence)
     {
         if (!component.Facts.TryGetValue(rule.Fact, out var slot)) yield break;
         var fact = slot.Value;
-        var raised = fact.Value.Number is { } number ? Beyond(rule.Raise, number) : rule.Raise.Is.Contains(fact.Value.Text, StringComparer.OrdinalIgnoreCase);
+        var raised = fact.Value.Number is { } number ? Beyond(rule.Raise, rule.Age ? evidence.YearNow - number : number) : rule.Raise.Is.Contains(fact.Value.Text, StringComparer.OrdinalIgnoreCase);
         if (!raised && !rule.Raise.Clears) yield break;
         var words = evidence.Book.Words.Say("observed.fact", ("component", rule.Component), ("fact", rule.Fact), ("value", fact.Value.Text), ("basis", fact.Basis));
         yield return Look(rule.Raise, raised, [slot.Standing[0].By], component.Place, component.Id, Findings.FindingWriting.Join(words, rule.Raise.Because ?? ""));
     }
+
+    private bool InPlace(Raise raise, EntryName? place) => raise.In.Count == 0 || raise.In.Contains(evidence.Place(place)?.Kind ?? "");
 
     private static Sighting Look(Raise raise, bool raised, IReadOnlyList<EntryName> entries, EntryName? place, EntryName? component, string words) => new()
     {

@@ -54,11 +54,13 @@ internal sealed class Years(EvidenceIndex evidence)
         return new ThenAndNowSentence(rule, KindOf(result, first), first, words, [.. working.Sources]);
     }
 
-    private static string KindOf(JsonObject result, int? first) => (Word(result["required_then"]), Word(result["required_now"]), first) switch
+    /// <summary>A row about what was sold or permitted is no rule; what it leaves is the hazard.</summary>
+    private static string KindOf(JsonObject result, int? first) => (Word(result["required_then"]), Word(result["required_now"]), first, result["hazard"] is not null) switch
     {
-        ("yes" or "true", _, _) => Broke,
-        ("no" or "false", _, not null) => Advised,
-        ("no" or "false" or "never", _, null) => Hazard,
+        (_, "permitted" or "no" or "no longer used" or "partly" or "where adopted", _, true) => Hazard,
+        ("yes", _, _, _) => Broke,
+        ("no", "yes" or "when work is done", _, _) => Advised,
+        (_, _, null, true) => Hazard,
         _ => CannotSay,
     };
 

@@ -1,0 +1,129 @@
+using System.Text.RegularExpressions;
+using Purlin.Journal;
+using Purlin.Judgement.Book;
+using Purlin.Reckoning;
+using Purlin.Tests.House;
+
+namespace Purlin.Tests.Judgement;
+
+/// <summary>What every line of the built-in rule book must keep to, beyond what its reader refuses.</summary>
+public sealed partial class RuleBookLint
+{
+    private static readonly RuleBook Book = RuleBook.BuiltIn;
+
+    private static IEnumerable<(string Where, string Text)> Texts()
+    {
+        foreach (var condition in Book.Conditions.Values)
+        {
+            foreach (var (part, text) in new[] { ("name", condition.Name), ("means", condition.Means), ("leads", condition.Leads), ("clears", condition.Clears), ("do", condition.Do) }) yield return ($"{condition.Id} {part}", text);
+            foreach (var follow in condition.Look)
+                foreach (var (part, text) in new[] { ("ask", follow.Ask), ("refer", follow.Refer) }) yield return ($"{condition.Id}/{follow.Id} {part}", text);
+        }
+        foreach (var limitation in Book.Limitations.Values) foreach (var text in new[] { limitation.What, limitation.Next }) yield return (limitation.Id, text);
+        foreach (var profile in Book.Profiles) foreach (var text in new[] { profile.Title, profile.Reason, profile.Look }) yield return (profile.Id, text);
+        foreach (var cause in Book.Causes) foreach (var text in new[] { cause.Title, cause.Means, cause.Do ?? "" }) yield return (cause.Id, text);
+        foreach (var (key, sentence) in Book.Words.Sentences) yield return (key, sentence);
+        foreach (var (key, sentence) in Book.Cautions) yield return (key, sentence);
+    }
+
+    private static void Nothing(IEnumerable<string> wrong)
+    {
+        var all = wrong.Order(StringComparer.Ordinal).ToList();
+        Assert.True(all.Count == 0, $"{all.Count}:\n{string.Join('\n', all.Take(40))}");
+    }
+
+    [GeneratedRegex(@"\b(perfectly safe|is safe|are safe|be safe|safe to use|no problems?|guarantee[ds]?|is fine|are fine|will never|nothing to worry)\b", RegexOptions.IgnoreCase)]
+    private static partial Regex Promise { get; }
+
+    [GeneratedRegex(@"\b(monitor|watch|keep an eye)\b", RegexOptions.IgnoreCase)]
+    private static partial Regex Watching { get; }
+
+    [Fact]
+    public void No_text_promises() => Nothing(Texts().Where(text => Promise.IsMatch(text.Text)).Select(text => $"{text.Where}: {text.Text}"));
+
+    [Fact]
+    public void No_text_shouts() => Nothing(Texts().Where(text => text.Text.Contains('!', StringComparison.Ordinal)).Select(text => $"{text.Where}: {text.Text}"));
+
+    // The mildest advice that insurers dispute is to watch without saying what, how and when to act.
+    [Fact]
+    public void Watching_says_when_to_act() => Nothing(Book.Conditions.Values
+        .Where(condition => Watching.IsMatch(condition.Do) && !Regex.IsMatch(condition.Do, @"\b(if|when|once|until|at|after|before|each|every)\b", RegexOptions.IgnoreCase))
+        .Select(condition => $"{condition.Id}: {condition.Do}"));
+
+    [Fact]
+    public void No_text_speaks_of_violated_codes() => Nothing(Texts().Where(text => Regex.IsMatch(text.Text, @"\b(code violation|violat\w+)\b", RegexOptions.IgnoreCase)).Select(text => $"{text.Where}: {text.Text}"));
+
+    [Fact]
+    public void Every_condition_has_a_place_to_be_reached_from() => Nothing(Book.Conditions.Values.Where(condition => condition.Places.Count == 0).Select(condition => condition.Id));
+
+    [Fact]
+    public void Every_condition_tells_how_it_is_recognised_and_what_clears_it() => Nothing(Book.Conditions.Values
+        .Where(condition => condition.Signs.Count == 0 || condition.Clears.Length == 0 || condition.Means.Length == 0 || condition.Do.Length == 0)
+        .Select(condition => condition.Id));
+
+    [Fact]
+    public void Every_loose_end_can_be_tied_off() => Nothing(
+        from condition in Book.Conditions.Values
+        from follow in condition.Look
+        where follow.Answers.Count == 0 && follow.Readings.Count == 0 && follow.Facts.Count == 0
+        select $"{condition.Id}/{follow.Id}");
+
+    /// <summary>A condition that answers must be one that is looked for in one of the places named.</summary>
+    [Fact]
+    public void Every_answer_can_be_found_where_the_question_sends_one() => Nothing(
+        from condition in Book.Conditions.Values
+        from follow in condition.Look
+        where follow.In.Count > 0 && follow.Readings.Count == 0 && follow.Facts.Count == 0
+        where !follow.Answers.Any(answer => Book.Conditions.TryGetValue(answer, out var known) && known.Places.Intersect(follow.In).Any())
+        select $"{condition.Id}/{follow.Id}: {string.Join(", ", follow.In)}");
+
+    [Fact]
+    public void Every_reading_that_a_question_asks_for_is_known() => Nothing(
+        from condition in Book.Conditions.Values
+        from follow in condition.Look
+        from reading in follow.Readings
+        where !Book.ReadingKinds.ContainsKey(reading) && !Book.Aliases.ContainsKey(reading) && !Book.Feeds.Any(feed => feed.Answers.Contains(reading))
+        select $"{condition.Id}/{follow.Id}: {reading}");
+
+    [Fact]
+    public void Every_reading_kind_says_its_unit_and_bounds() => Nothing(Book.ReadingKinds.Values.Where(kind => kind.Least >= kind.Most).Select(kind => kind.Kind));
+
+    [Fact]
+    public void Every_feed_fills_inputs_that_its_reckoning_has() => Nothing(
+        from feed in Book.Feeds
+        let reckoning = Reckonings.Find(feed.Reckoning)
+        where reckoning.IsAccepted
+        let inputs = reckoning.OrThrow().Inputs
+        from wrong in feed.Inputs.Keys.Where(name => inputs.All(input => input.Name != name)).Select(name => $"{feed.Id}: {name} is no input; it has {string.Join(", ", inputs.Select(input => input.Name))}")
+            .Concat(inputs.Where(input => input.Required && !feed.Inputs.ContainsKey(input.Name)).Select(input => $"{feed.Id}: {input.Name} is required"))
+        select wrong);
+
+    [Fact]
+    public void Every_era_is_in_the_table()
+    {
+        var eras = File.ReadLines(Path.Combine(Repository.Root, "rulebook/tables/eras.csv")).Where(line => !line.StartsWith('#')).Select(line => line.Split(',')[0]).ToHashSet(StringComparer.Ordinal);
+        Nothing(Book.Conditions.Values.Where(condition => condition.Era is { } era && !eras.Contains(era)).Select(condition => $"{condition.Id}: {condition.Era}"));
+    }
+
+    [Fact]
+    public void Every_core_duty_names_places_that_are_drawn() => Nothing(Book.Core.Values.SelectMany(core => core.Places.Where(place => !PlaceKind.All.Contains(place)).Select(place => $"{core.Id}: {place}")));
+
+    /// <summary>Names of products would make the book an advertisement, and go out of date. The list holds words, no firm's full name.</summary>
+    [Fact]
+    public void No_text_names_a_brand()
+    {
+        // Marks that inspectors use as common nouns; the technical word stands in their place.
+        string[] brands = ["romex", "sheetrock", "masonite", "tyvek", "plexiglas", "formica", "jacuzzi", "styrofoam", "teflon", "velcro", "dryvit", "hardieplank", "hardie", "trex", "zinsco", "pushmatic", "freon", "sharkbite", "quest pipe", "velux", "durock", "wonderboard", "bilco", "lally", "simpson strong"];
+        var pattern = new Regex($@"\b({string.Join('|', brands)})\b", RegexOptions.IgnoreCase);
+        var words = Book.Conditions.Values.SelectMany(condition => condition.Words.Concat(condition.Signs).Select(word => ($"{condition.Id} words", word)));
+        Nothing(Texts().Concat(words).Where(text => pattern.IsMatch(text.Item2)).Select(text => $"{text.Item1}: {text.Item2}"));
+    }
+
+    [Fact]
+    public void There_are_enough_conditions()
+    {
+        Assert.True(Book.Conditions.Count >= 450, $"{Book.Conditions.Count} conditions");
+        string[] systems = ["site", "exterior", "roof", "attic", "structure", "plumbing", "electrical", "heating", "cooling", "interior"];
+        Nothing(systems.Where(system => Book.Conditions.Values.Count(condition => condition.System == system) < 5));
+    }
+}
