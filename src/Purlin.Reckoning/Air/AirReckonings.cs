@@ -6,5 +6,6 @@ namespace Purlin.Reckoning.Air;
 public static class AirReckonings
 {
     /// <summary>In the order of the documents.</summary>
-    public static ImmutableArray<Calculation> All { get; } = [AirState.Calculation, TemperatureSplit.Calculation];
+    public static ImmutableArray<Calculation> All { get; } =
+        [AirState.Calculation, TemperatureSplit.Calculation, DeliveredCapacity.Calculation, TemperatureRise.Calculation, CombustionAir.Calculation, GasPipe.Calculation];
 }
