@@ -30,7 +30,8 @@ internal static class Below
         walk.Reading(place, "wood moisture", 15, "%", "pin meter", floor, label: "girder, middle");
         walk.Reading(place, "air dry bulb", 64, "°F", "thermo-hygrometer", set: "crawl air");
         walk.Reading(place, "air relative humidity", 78, "%", "thermo-hygrometer", set: "crawl air");
-        var post = walk.Seen(place, "floor.out-of-level", "middle post stands on a tipped pad; gap above it closed with shims", "middle girder", floor);
+        var post = walk.Seen(place, "pier.leaning", "middle post stands on a tipped pad", "middle girder", floor);
+        walk.Seen(place, "pier.shimmed", "gap above the post closed with wood shims", "middle girder", floor);
         walk.Photo("crawl-post", place, post, PhotoUse.Finding, "Post on a tipped pad.", floor);
         walk.Clear(place, null, "framing.rot", "framing.notched");
         var corner = walk.Limit(place, "The north-east corner of the crawl space was not entered", "Less than 12 in below the beam there.", "Have the foundation contractor look at that corner when the post is set right; dig a way in if need be.");
