@@ -35,6 +35,8 @@ public static class PurlinCommand
     private static RootCommand Build(Terminal terminal)
     {
         RootCommand root = new("Purlin: record the evidence once, on site; the program reckons, follows up, judges and writes; the inspector decides.");
+        root.Add(DemoCommand.Build(terminal));
+        root.Add(CheckCommand.Build(terminal));
         root.Add(ReckonCommand.Build(terminal));
         return root;
     }
