@@ -31,6 +31,7 @@ public sealed record DemoInspection
         Water.Go(house);
         Power.Go(house);
         Rooms.Go(house);
+        Rounds.Go(house);
         walk.Pause(5);
         Below.Go(house);
         return new DemoInspection { Entries = walk.Entries, Pictures = walk.Pictures };

@@ -15,13 +15,13 @@ internal static class Rooms
     private static void Ceiling(House house)
     {
         var walk = house.Walk;
-        var stain = walk.Seen(house["Bedroom 2"], "ceiling.water-stain", "brown stain, about 2 ft across, damp to the meter", "beside the chimney");
+        var stain = walk.Seen(house["Bedroom 2"], "ceiling.stain", "brown stain, about 2 ft across, damp to the meter", "beside the chimney");
         walk.Photo("ceiling", house["Bedroom 2"], stain, PhotoUse.Finding, "Brown stain beside the chimney.");
         var wet = walk.Reading(house["Bedroom 2"], "surface moisture", 24, "%", "pin meter", label: "ceiling stain");
         walk.Photo("moisture", house["Bedroom 2"], wet, PhotoUse.Finding, "Pin meter on the stain: 24.");
         walk.Reading(house["Bedroom 2"], "surface moisture", 9, "%", "pin meter", label: "ceiling, 6 ft away");
-        walk.Clear(house["Bedroom 3"], "ceiling.water-stain");
-        walk.Clear(house["Living room"], "ceiling.water-stain");
+        walk.Clear(house["Bedroom 3"], "ceiling.stain");
+        walk.Clear(house["Living room"], "ceiling.stain");
         var pane = walk.Seen(house["Bedroom 1"], "window.pane-cracked", "one pane cracked from corner to corner", "east window", sample: new Sample(2, 2, 1));
         walk.Photo("pane", house["Bedroom 1"], pane, PhotoUse.Finding, "Cracked pane.");
         walk.Seen(house["Bedroom 3"], "window.seal-failed", "fog between the panes", "north window", sample: new Sample(3, 3, 1));

@@ -9,7 +9,10 @@ public sealed class SourceRules
 {
     private const int LongestFunction = 70;
 
-    private static readonly string[] BannedWords = ["Manager", "Helper", "Util", "Utils", "Utility", "Utilities", "Common", "Misc", "Processor", "Base", "Service", "Handler"];
+    private static readonly string[] BannedWords = ["Manager", "Helper", "Util", "Utils", "Utility", "Utilities", "Common", "Misc", "Processor"];
+
+    // A service feeds a house and a service life ends: words of the trade in front, a name that says nothing only at the end.
+    private static readonly string[] BannedEndings = ["Base", "Service", "Handler"];
 
     private static readonly IReadOnlyList<(string File, SyntaxNode Tree)> All = Repository.Sources("src", "demo", "tests", "bench");
 
@@ -27,9 +30,9 @@ public sealed class SourceRules
     public void No_type_file_or_folder_has_a_name_that_says_nothing()
     {
         var types = All.SelectMany(source => source.Tree.DescendantNodes().OfType<BaseTypeDeclarationSyntax>()
-            .Where(type => BannedWords.Any(word => Words(type.Identifier.Text).Contains(word, StringComparer.OrdinalIgnoreCase)))
+            .Where(type => SaysNothing(type.Identifier.Text))
             .Select(type => $"{source.File}: {type.Identifier.Text}"));
-        var paths = All.Select(source => source.File).Where(file => file.Split('/').Any(part => BannedWords.Any(word => Words(Path.GetFileNameWithoutExtension(part)).Contains(word, StringComparer.OrdinalIgnoreCase))));
+        var paths = All.Select(source => source.File).Where(file => file.Split('/').Any(part => SaysNothing(Path.GetFileNameWithoutExtension(part))));
         Assert.Empty(types.Concat(paths));
     }
 
@@ -70,6 +73,9 @@ public sealed class SourceRules
         var references = System.Text.RegularExpressions.Regex.Matches(project, "ProjectReference Include=\"([^\"]+)\"", System.Text.RegularExpressions.RegexOptions.None, TimeSpan.FromSeconds(1)).Select(match => Path.GetFileNameWithoutExtension(match.Groups[1].Value));
         Assert.Equal(allowed.Length == 0 ? [] : [$"Purlin.{allowed}"], references);
     }
+
+    private static bool SaysNothing(string name) =>
+        BannedWords.Any(word => Words(name).Contains(word, StringComparer.OrdinalIgnoreCase)) || BannedEndings.Any(word => Words(name).LastOrDefault() == word);
 
     private static int Lines(SyntaxNode node)
     {
