@@ -1,0 +1,151 @@
+using CsCheck;
+
+namespace Purlin.Tests.Reckoning.Structure;
+
+/// <summary>Spans against published cells, and every cell against the formula the tables were made with.</summary>
+public sealed class SpanTests
+{
+    private static readonly Dictionary<string, (double Modulus, double Inertia, double SizeFactor)> Sections = new()
+    {
+        // AWC NDS Supplement, sections of dressed lumber, and its size factors for No. 2: 2x4 1.5, 2x6 1.3, 2x8 1.2, 2x10 1.1, 2x12 1.0.
+        ["2x4"] = (3.063, 5.359, 1.5), ["2x6"] = (7.563, 20.80, 1.3), ["2x8"] = (13.14, 47.63, 1.2), ["2x10"] = (21.39, 98.93, 1.1), ["2x12"] = (31.64, 177.98, 1.0),
+    };
+
+    private static Reckoned Span(string more) => Reckoned.Of("joist-span", "{" + more + "}");
+
+    private static Reckoned Joist(string member, string species, string size, double spacing, string more = "") =>
+        Span(FormattableString.Invariant($"\"member\":\"{member}\",\"species\":\"{species}\",\"grade\":\"No. 2\",\"size\":\"{size}\",\"spacing\":{spacing}{more}"));
+
+    // Bending: √(8·Fb·CF·Cr·CD·S/(12·w)); bend: (384·E·I/(5·w·n))^(1/3)/12; the lesser, to the nearest inch (AWC, Span Tables for Joists and
+    // Rafters, design formulas). Cr 1.15.
+    private static double Formula(string size, double fb, double e, double spacing, double live, double dead, double n, double duration, bool sized = true)
+    {
+        var (s, i, cf) = Sections[size];
+        var bending = Math.Sqrt(8 * fb * (sized ? cf : 1) * 1.15 * duration * s / (12 * (live + dead) * spacing / 12));
+        var bend = Math.Cbrt(384 * e * i / (5 * live * spacing / 144 * n)) / 12;
+        return Math.Round(12 * Math.Min(bending, bend));
+    }
+
+    // IRC Table R502.3.1(2), spruce-pine-fir No. 2, 40 + 10 psf: all sixteen cells, from an independent formula (Fb 875, E 1.4 million psi).
+    [Fact]
+    public void Sixteen_floor_cells_are_what_the_formula_gives()
+    {
+        foreach (var size in new[] { "2x6", "2x8", "2x10", "2x12" })
+        {
+            foreach (var spacing in new[] { 12, 16, 19.2, 24 })
+                Assert.Equal(Formula(size, 875, 1.4e6, spacing, 40, 10, 360, 1), Math.Round(12 * Joist("floor joist", "spruce-pine-fir", size, spacing).Number("allowed")));
+        }
+    }
+
+    // IRC 2018 Table R802.5.1(2), 20 + 10 psf, 1/240; the same formula.
+    [Theory]
+    [InlineData("spruce-pine-fir", 875, 1.4e6)]
+    [InlineData("douglas fir-larch", 900, 1.6e6)]
+    public void Ceiling_cells_are_what_the_formula_gives(string species, double fb, double e)
+    {
+        foreach (var size in new[] { "2x4", "2x6", "2x8", "2x10" })
+        {
+            foreach (var spacing in new[] { 19.2, 24 })
+                Assert.Equal(Formula(size, fb, e, spacing, 20, 10, 240, 1), Math.Round(12 * Joist("ceiling joist", species, size, spacing).Number("allowed")));
+        }
+    }
+
+    // IRC Tables R802.4.1(5) and (7): spruce-pine-fir rafters under 50 and 70 psf of snow, 1/180, load duration 1.15.
+    [Theory]
+    [InlineData(50)]
+    [InlineData(70)]
+    public void Snow_cells_are_what_the_formula_gives(double snow)
+    {
+        foreach (var size in Sections.Keys)
+        {
+            foreach (var spacing in new[] { 16, 24 })
+                Assert.Equal(Formula(size, 875, 1.4e6, spacing, snow, 10, 180, 1.15), Math.Round(12 * Joist("rafter", "spruce-pine-fir", size, spacing, FormattableString.Invariant($",\"live\":{snow}")).Number("allowed")));
+        }
+    }
+
+    // Published cells: IRC R502.3.1(2) 2x10 SPF at 16 in 15-5; southern pine 2x10 at 16 in 16-1 before 1 June 2013 and 14-0 after;
+    // IBC 2018 Table 2308.7.2(2) DF-L 2x8 rafter at 16 in, dead 10: 18-2; AWC DCA 6 Table 2 southern pine 2x8 deck joist at 16 in 11-10.
+    [Theory]
+    [InlineData("floor joist", "spruce-pine-fir", "2x10", 16, "", 15, 5)]
+    [InlineData("floor joist", "southern pine", "2x10", 16, ",\"edition\":\"before 2013\"", 16, 1)]
+    [InlineData("floor joist", "southern pine", "2x10", 16, ",\"edition\":\"from 2013\"", 14, 0)]
+    [InlineData("rafter", "douglas fir-larch", "2x8", 16, ",\"live\":20,\"dead\":10", 18, 2)]
+    [InlineData("rafter", "douglas fir-larch", "2x8", 16, ",\"live\":20,\"dead\":20", 15, 9)]
+    [InlineData("deck joist", "southern pine", "2x8", 16, "", 11, 10)]
+    [InlineData("deck joist", "hem-fir", "2x12", 24, "", 12, 10)]
+    [InlineData("deck joist", "redwood or cedar", "2x6", 16, "", 8, 0)]
+    public void Published_cells(string member, string species, string size, double spacing, string more, int feet, int inches)
+    {
+        var joist = Joist(member, species, size, spacing, more);
+        joist.Near("allowed", feet + inches / 12.0, 1e-12);
+        Assert.Equal("within", Joist(member, species, size, spacing, more + FormattableString.Invariant($",\"span\":{feet + inches / 12.0:R}")).Verdict);
+        Assert.Equal("outside", Joist(member, species, size, spacing, more + FormattableString.Invariant($",\"span\":{feet + (inches + 1) / 12.0:R}")).Verdict);
+    }
+
+    // AWC DCA 6 Table 3 / IRC R507.5, southern pine (county handout): 2-2x10 under 12 ft joists 7-4; 3-2x12 under 6 ft joists 15-3.
+    [Theory]
+    [InlineData("2-2x10", 12, 7, 4)]
+    [InlineData("2-2x10", 11, 7, 4)]
+    [InlineData("3-2x12", 6, 15, 3)]
+    [InlineData("2-2x6", 18, 4, 0)]
+    public void Deck_beams(string size, double joists, int feet, int inches) =>
+        Span(FormattableString.Invariant($"\"member\":\"deck beam\",\"species\":\"southern pine\",\"grade\":\"No. 2\",\"size\":\"{size}\",\"joist_span\":{joists}")).Near("allowed", feet + inches / 12.0, 1e-12);
+
+    [Theory]
+    [InlineData("\"member\":\"floor joist\",\"species\":\"not known\",\"grade\":\"No. 2\",\"size\":\"2x10\",\"spacing\":16,\"span\":12")]
+    [InlineData("\"member\":\"floor joist\",\"species\":\"spruce-pine-fir\",\"grade\":\"not known\",\"size\":\"2x10\",\"spacing\":16,\"span\":12")]
+    [InlineData("\"member\":\"floor joist\",\"species\":\"spruce-pine-fir\",\"grade\":\"No. 2\",\"size\":\"2x10\",\"spacing\":32,\"span\":12")]
+    [InlineData("\"member\":\"rafter\",\"species\":\"spruce-pine-fir\",\"grade\":\"No. 2\",\"size\":\"2x10\",\"spacing\":16,\"live\":90,\"span\":12")]
+    [InlineData("\"member\":\"deck beam\",\"species\":\"hem-fir\",\"grade\":\"No. 2\",\"size\":\"2-2x10\",\"joist_span\":10,\"span\":12")]
+    [InlineData("\"member\":\"deck beam\",\"species\":\"southern pine\",\"grade\":\"No. 2\",\"size\":\"2-2x10\",\"joist_span\":19,\"span\":2")]
+    public void Off_the_tables_nothing_is_said(string more) => Assert.Equal("cannot say", Span(more).Verdict);
+
+    [Fact]
+    public void Wider_spacing_and_more_load_never_allow_more() => Gen.Select(Gen.Double[8, 20], Gen.Double[0, 4], Gen.Double[10, 40], Gen.Double[0, 20]).Sample((spacing, wider, live, heavier) =>
+    {
+        double Allowed(double apart, double load) => Joist("rafter", "spruce-pine-fir", "2x8", apart, FormattableString.Invariant($",\"live\":{load:R},\"dead\":10")).Number("allowed");
+        Assert.True(Allowed(spacing + wider, live + heavier) <= Allowed(spacing, live));
+    }, iter: 100);
+
+    // IRC R507.9.1.3(1), AWC DCA 6 Table 5, 40 psf: lag screws 30 23 18 15 13 11 10, bolts 36 36 34 29 24 21 19 in for joists to
+    // 6 8 10 12 14 16 18 ft. Washington State tip sheet 5: lag screws 22 16 13 11 9 8 7.
+    [Theory]
+    [InlineData("1/2 in lag screw", 40, 6, 30)]
+    [InlineData("1/2 in lag screw", 40, 8, 23)]
+    [InlineData("1/2 in lag screw", 40, 10, 18)]
+    [InlineData("1/2 in lag screw", 40, 12, 15)]
+    [InlineData("1/2 in lag screw", 40, 14, 13)]
+    [InlineData("1/2 in lag screw", 40, 16, 11)]
+    [InlineData("1/2 in lag screw", 40, 18, 10)]
+    [InlineData("1/2 in bolt", 40, 9, 34)]
+    [InlineData("1/2 in bolt", 40, 18, 19)]
+    [InlineData("1/2 in lag screw", 60, 12, 11)]
+    [InlineData("1/2 in bolt", 60, 6, 36)]
+    [InlineData("1/2 in bolt", 60, 6.1, 31)]
+    public void Ledger_fasteners_stand_as_close_as_the_table_says(string fastener, double live, double joists, double spacing)
+    {
+        string Deck(double apart) => FormattableString.Invariant($$"""{"fastener":"{{fastener}}","joist_span":{{joists}},"live":{{live}},"spacing":{{apart}}}""");
+        Assert.Equal(spacing, Reckoned.Of("deck-ledger", Deck(spacing)).Number("allowed"));
+        Assert.Equal("within", Reckoned.Of("deck-ledger", Deck(spacing)).Verdict);
+        Assert.Equal("outside", Reckoned.Of("deck-ledger", Deck(spacing + 0.5)).Verdict);
+    }
+
+    // IRC R507.8 and R507.9.1.1.
+    [Theory]
+    [InlineData("\"fastener\":\"nails\",\"joist_span\":10", "outside")]
+    [InlineData("\"fastener\":\"1/2 in bolt\",\"joist_span\":10,\"veneer\":true", "outside")]
+    [InlineData("\"fastener\":\"not visible\",\"joist_span\":10", "cannot say")]
+    [InlineData("\"fastener\":\"1/2 in bolt\",\"joist_span\":20", "cannot say")]
+    [InlineData("\"fastener\":\"1/2 in bolt\",\"joist_span\":10", "cannot say")]
+    public void Some_ledgers_need_no_table(string more, string verdict) => Assert.Equal(verdict, Reckoned.Of("deck-ledger", "{" + more + "}").Verdict);
+
+    [Theory]
+    [InlineData("joist-span", """{"member":"floor joist","species":"spruce-pine-fir","grade":"No. 2","size":"2x10"}""", "spacing: missing")]
+    [InlineData("joist-span", """{"member":"deck beam","species":"southern pine","grade":"No. 2","size":"2-2x10"}""", "joist_span: missing")]
+    [InlineData("joist-span", """{"member":"deck beam","species":"southern pine","grade":"No. 2","size":"2x10","joist_span":8}""", "size: 2x10")]
+    [InlineData("joist-span", """{"member":"floor joist","species":"balsa","grade":"No. 2","size":"2x10","spacing":16}""", "species")]
+    [InlineData("joist-span", """{"member":"floor joist","species":"hem-fir","grade":"No. 2","size":"2x10","spacing":16,"span":-4}""", "span: -4")]
+    [InlineData("deck-ledger", """{"fastener":"glue","joist_span":10}""", "fastener")]
+    [InlineData("deck-ledger", """{"fastener":"nails"}""", "joist_span: missing")]
+    public void Bad_input_names_itself(string name, string json, string expected) => Assert.Contains(expected, Reckoned.Refused(name, json), StringComparison.Ordinal);
+}
