@@ -1,0 +1,155 @@
+using System.Text.Json.Nodes;
+using Purlin.Journal;
+using Purlin.Journal.Fold;
+
+namespace Purlin.Judgement;
+
+/// <summary>
+/// Writes a judgement as JSON for other programs and for checks from outside. The form is described in
+/// <c>docs/schema/judgement.schema.json</c>; members are only ever added to it.
+/// </summary>
+public static class JudgementJson
+{
+    /// <summary>The judgement of an inspection as an object.</summary>
+    public static JsonObject Write(JudgedInspection judged, Inspection inspection)
+    {
+        ArgumentNullException.ThrowIfNull(judged);
+        ArgumentNullException.ThrowIfNull(inspection);
+        var places = inspection.Places.ToDictionary(place => place.Id, place => place.Name);
+        return new JsonObject
+        {
+            ["format"] = "purlin-judgement",
+            ["version"] = 1,
+            ["inspection"] = inspection.Id,
+            ["rule_book"] = judged.RuleBook,
+            ["findings"] = List(judged.Findings, finding => Finding(finding, places)),
+            ["loose_ends"] = List(judged.LooseEnds, LooseEnd),
+            ["coverage"] = List(judged.Coverage, Standard),
+            ["limitations"] = List(judged.Limitations, Limitation),
+            ["workings"] = List(judged.Workings, Working),
+            ["photos"] = List(judged.Photos, photo => new JsonObject { ["id"] = photo.Id.ToString(), ["use"] = photo.Use, ["finding"] = photo.Finding, ["caption"] = photo.Caption }),
+            ["alerts"] = List(judged.Alerts, alert => new JsonObject { ["title"] = alert.Title, ["reason"] = alert.Reason, ["look"] = alert.Look, ["sources"] = Texts(alert.Sources) }),
+            ["offers"] = List(judged.Offers, offer => new JsonObject { ["rule"] = offer.Rule, ["what"] = offer.What, ["cause"] = offer.Cause, ["next"] = offer.Next, ["because"] = Names(offer.Because) }),
+            ["obstacles"] = List(judged.Obstacles, Obstacle),
+        };
+    }
+
+    private static JsonObject Finding(Finding finding, Dictionary<EntryName, string> places) => new()
+    {
+        ["id"] = finding.Id,
+        ["condition"] = finding.Condition,
+        ["grouped"] = Texts(finding.Grouped),
+        ["system"] = finding.System,
+        ["component"] = finding.ComponentKind,
+        ["components"] = Names(finding.Components),
+        ["weight"] = finding.Weight.Word(),
+        ["why"] = List(finding.Why, step => new JsonObject { ["what"] = step.What, ["words"] = step.Words, ["weight"] = step.Weight.Word() }),
+        ["spread"] = finding.Spread switch { Spread.OnePlace => "one place", Spread.SeveralPlaces => "several places", _ => "throughout" },
+        ["places"] = List(finding.Places, place => new JsonObject { ["id"] = place.ToString(), ["name"] = places.GetValueOrDefault(place, "") }),
+        ["evidence"] = Names(finding.Evidence),
+        ["photos"] = Names(finding.Photos),
+        ["then_and_now"] = finding.ThenAndNow is not { } years ? null : new JsonObject
+        {
+            ["rule"] = years.Rule,
+            ["kind"] = years.Kind,
+            ["first_year"] = years.FirstYear,
+            ["words"] = years.Words,
+            ["sources"] = Texts(years.Sources),
+        },
+        ["trade"] = finding.Trade,
+        ["text"] = new JsonObject { ["title"] = finding.Title, ["where"] = finding.Where, ["observed"] = finding.Observed, ["matters"] = finding.Matters, ["do"] = finding.Do },
+        ["cautions"] = Texts(finding.Cautions),
+        ["workings"] = new JsonArray([.. finding.Workings.Select(index => (JsonNode)JsonValue.Create(index))]),
+        ["sources"] = Texts(finding.Sources),
+        ["overruled"] = List(finding.Overruled, change => new JsonObject { ["part"] = change.Part, ["from"] = change.From, ["to"] = change.To, ["reason"] = change.Reason, ["by"] = change.By.ToString() }),
+        ["left_out"] = finding.LeftOut,
+    };
+
+    private static JsonObject LooseEnd(LooseEnd end) => new()
+    {
+        ["id"] = end.Id,
+        ["question"] = end.Question,
+        ["because"] = end.Because,
+        ["opened_by"] = Names(end.OpenedBy),
+        ["look_in"] = Names(end.LookIn),
+        ["still_to_look"] = Names(end.StillToLook),
+        ["answers"] = Texts(end.Answers),
+        ["readings"] = Texts(end.Readings),
+        ["tied"] = end.Tied is not { } tied ? null : new JsonObject { ["how"] = tied.How, ["by"] = Names(tied.By), ["words"] = tied.Words },
+        ["blocks"] = end.Blocks,
+        ["referral"] = end.Referral,
+        ["trade"] = end.Trade,
+    };
+
+    private static JsonObject Standard(Coverage coverage) => new()
+    {
+        ["standard"] = coverage.Standard,
+        ["title"] = coverage.Title,
+        ["duties"] = List(coverage.Duties, duty => new JsonObject
+        {
+            ["id"] = duty.Id,
+            ["section"] = duty.Section,
+            ["system"] = duty.System,
+            ["text"] = duty.Text,
+            ["verb"] = duty.Verb,
+            ["state"] = duty.State switch { DutyStanding.Met => "met", DutyStanding.Limited => "limited", DutyStanding.NotPresent => "not present", _ => "open" },
+            ["evidence"] = Names(duty.Evidence),
+            ["words"] = duty.Words,
+            ["open_core"] = Texts(duty.OpenCore),
+            ["mark"] = duty.Mark,
+        }),
+    };
+
+    private static JsonObject Limitation(JudgedLimitation limitation) => new()
+    {
+        ["id"] = limitation.Id.ToString(),
+        ["what"] = limitation.What,
+        ["cause"] = limitation.Cause,
+        ["next"] = limitation.Next,
+        ["place"] = limitation.Place?.ToString(),
+        ["component"] = limitation.Component?.ToString(),
+        ["photos"] = Names(limitation.Photos),
+    };
+
+    private static JsonObject Working(JudgedWorking judged)
+    {
+        var working = judged.Working.ToJson();
+        working["name"] = judged.Working.Name;
+        working["title"] = judged.Working.Title;
+        working["inputs"] = judged.Working.Inputs.DeepClone();
+        working["evidence"] = Names(judged.Evidence);
+        working["component"] = judged.Component?.ToString();
+        working["place"] = judged.Place?.ToString();
+        return working;
+    }
+
+    private static JsonObject Obstacle(Obstacle obstacle) => new()
+    {
+        ["kind"] = obstacle switch
+        {
+            Judgement.Obstacle.LooseEndOpen => "loose end",
+            Judgement.Obstacle.DutyOpen => "duty",
+            Judgement.Obstacle.PhotoUnspoken => "photograph",
+            Judgement.Obstacle.LimitationIncomplete => "limitation",
+            Judgement.Obstacle.Unsettled => "unsettled",
+            Judgement.Obstacle.UnknownEntries => "unknown entries",
+            _ => throw new System.Diagnostics.UnreachableException(),
+        },
+        ["about"] = obstacle switch
+        {
+            Judgement.Obstacle.LooseEndOpen end => end.LooseEnd,
+            Judgement.Obstacle.DutyOpen duty => duty.Duty,
+            Judgement.Obstacle.PhotoUnspoken photo => photo.Photo.ToString(),
+            Judgement.Obstacle.LimitationIncomplete limitation => limitation.Limitation.ToString(),
+            _ => null,
+        },
+        ["words"] = obstacle.Words,
+        ["place"] = obstacle.Place?.ToString(),
+    };
+
+    private static JsonArray List<T>(IEnumerable<T> things, Func<T, JsonObject> write) => new([.. things.Select(thing => (JsonNode)write(thing))]);
+
+    private static JsonArray Texts(IEnumerable<string> texts) => new([.. texts.Select(text => (JsonNode)JsonValue.Create(text))]);
+
+    private static JsonArray Names(IEnumerable<EntryName> names) => Texts(names.Select(name => name.ToString()));
+}

@@ -1,0 +1,55 @@
+using System.Text.Json.Nodes;
+using Purlin.Judgement;
+
+namespace Purlin.Tests.Judgement;
+
+/// <summary>Holds a judgement against what a case file expects; every difference is one line.</summary>
+internal sealed class CaseCheck(JudgedInspection judged)
+{
+    private readonly List<string> wrong = [];
+
+    public IReadOnlyList<string> Against(JsonObject expect)
+    {
+        foreach (var (what, node) in expect)
+        {
+            switch (what)
+            {
+                case "weights": Each(node!, (id, want) => Same(id, "weight", Finding(id)?.Weight.Word(), want)); break;
+                case "spread": Each(node!, (id, want) => Same(id, "spread", Finding(id)?.Spread switch { Spread.OnePlace => "one place", Spread.SeveralPlaces => "several places", Spread.Throughout => "throughout", _ => null }, want)); break;
+                case "trade": Each(node!, (id, want) => Same(id, "trade", Finding(id)?.Trade, want)); break;
+                case "years": Each(node!, (id, want) => Same(id, "then and now", want == "any" && Finding(id)?.ThenAndNow is not null ? "any" : Finding(id)?.ThenAndNow?.Kind, want)); break;
+                case "why": Each(node!, (id, want) => Same(id, "why", Finding(id)?.Why.Any(step => step.What == want) == true ? want : null, want)); break;
+                case "text": Each(node!, (id, want) => Same(id, "observed", Finding(id)?.Observed.Contains(want, StringComparison.Ordinal) == true ? want : Finding(id)?.Observed, want)); break;
+                case "conditions": foreach (var id in Texts(node)) Same(id, "finding", Finding(id) is null ? "none" : "there", "there"); break;
+                case "none": foreach (var id in Texts(node)) Same(id, "finding", Finding(id) is null ? "none" : "there", "none"); break;
+                case "one": Same("one matter", "finding", string.Join(", ", Texts(node).Select(id => Finding(id)?.Id).Distinct()), Texts(node).Select(id => Finding(id)?.Id).First()); break;
+                case "loose": foreach (var id in Texts(node)) Same(id, "loose end", judged.LooseEnds.Any(end => end.Id == id) ? "there" : null, "there"); break;
+                case "open": foreach (var id in Texts(node)) Same(id, "loose end", judged.LooseEnds.SingleOrDefault(end => end.Id == id) is { } end ? end.Tied?.How ?? "open" : null, "open"); break;
+                case "tied": Each(node!, (id, want) => Same(id, "loose end", judged.LooseEnds.SingleOrDefault(end => end.Id == id)?.Tied?.How, want)); break;
+                case "verdicts": Each(node!, (name, want) => Same(name, "verdict", judged.Workings.FirstOrDefault(working => working.Working.Name == name)?.Working.Verdict.Word, want)); break;
+                case "offers": foreach (var id in Texts(node)) Same(id, "offer", judged.Offers.Any(offer => offer.Rule == id) ? "there" : null, "there"); break;
+                case "limitations": foreach (var text in Texts(node)) Same(text, "limitation", judged.Limitations.Any(limitation => limitation.Cause?.Contains(text, StringComparison.Ordinal) == true) ? "there" : null, "there"); break;
+                case "duties": foreach (var (standard, states) in node!.AsObject()) foreach (var (state, _) in states!.AsObject()) Same(standard, "a duty", States(standard).Contains(state) ? state : null, state); break;
+                default: wrong.Add($"{what} is nothing a case can expect"); break;
+            }
+        }
+        return wrong;
+    }
+
+    private Finding? Finding(string condition) => judged.Findings.FirstOrDefault(finding => finding.Condition == condition || finding.Grouped.Contains(condition));
+
+    private HashSet<string> States(string standard) => [.. judged.Coverage.Where(coverage => coverage.Standard == standard).SelectMany(coverage => coverage.Duties)
+        .Select(duty => duty.State switch { DutyStanding.Met => "met", DutyStanding.Limited => "limited", DutyStanding.NotPresent => "not present", _ => "open" })];
+
+    private void Same(string id, string part, string? got, string? want)
+    {
+        if (got != want) wrong.Add($"{id} {part}: expected {want}, got {got ?? "nothing"}");
+    }
+
+    private static void Each(JsonNode node, Action<string, string> check)
+    {
+        foreach (var (id, want) in node.AsObject()) check(id, (string)want!);
+    }
+
+    private static IEnumerable<string> Texts(JsonNode? node) => node!.AsArray().Select(text => (string)text!);
+}

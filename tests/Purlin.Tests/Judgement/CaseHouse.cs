@@ -1,0 +1,65 @@
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using Purlin.Journal;
+using Purlin.Journal.Fold;
+
+namespace Purlin.Tests.Judgement;
+
+/// <summary>Builds the inspection that a case file describes.</summary>
+internal static class CaseHouse
+{
+    public static Inspection Build(JsonObject one)
+    {
+        var house = new SmallHouse { Property = Property(one["property"] as JsonObject), Standards = [.. Texts(one["standards"])] };
+        Dictionary<string, EntryName> places = [];
+        foreach (var (name, kind) in one["places"]!.AsObject()) places[name] = house.Place((string)kind!, name);
+        Dictionary<string, EntryName> components = [];
+        foreach (var (name, node) in one["components"] as JsonObject ?? [])
+        {
+            components[name] = house.Component((string)node!["kind"]!, Place(places, node["place"]));
+            foreach (var (fact, value) in node["facts"] as JsonObject ?? [])
+            {
+                if (value is JsonArray pair) house.Fact(components[name], fact, FactValue.Of((double)pair[0]!), (string)pair[1]!);
+                else house.Fact(components[name], fact, value!.GetValueKind() == JsonValueKind.Number ? FactValue.Of((double)value) : FactValue.Of((string)value!));
+            }
+        }
+        foreach (var (list, outcome) in new[] { ("seen", Outcome.Seen), ("clear", Outcome.Clear), ("notVisible", Outcome.NotVisible) })
+            foreach (var node in one[list] as JsonArray ?? []) house.Observe(Observation(node!, outcome, places, components));
+        foreach (var node in one["readings"] as JsonArray ?? []) house.Read(Reading(node!, places, components));
+        foreach (var node in one["limits"] as JsonArray ?? []) house.Limit((string)node!["what"]!, (string?)node["cause"], (string?)node["next"], Place(places, node["place"]));
+        return house.Build();
+    }
+
+    private static EntryBody.ObservationMade Observation(JsonNode node, string outcome, Dictionary<string, EntryName> places, Dictionary<string, EntryName> components) => new()
+    {
+        Place = places[(string)node["place"]!],
+        Condition = (string?)node["condition"],
+        Component = Place(components, node["component"]),
+        Outcome = outcome,
+        Reason = (string?)node["reason"],
+        Sample = node["sample"] is JsonArray counts ? new Sample((int)counts[0]!, (int)counts[1]!, (int)counts[2]!) : null,
+    };
+
+    private static EntryBody.ReadingTaken Reading(JsonNode node, Dictionary<string, EntryName> places, Dictionary<string, EntryName> components) => new()
+    {
+        Kind = (string)node["kind"]!,
+        Amount = new Amount((double)node["value"]!, (string)node["unit"]!),
+        Place = Place(places, node["place"]),
+        Component = Place(components, node["component"]),
+        Set = (string?)node["set"],
+        Point = node["point"] is JsonArray point ? new PlanPoint((double)point[0]!, (double)point[1]!, "ft") : null,
+    };
+
+    private static Property Property(JsonObject? node) => new()
+    {
+        Address = "1 Invented Lane",
+        YearBuilt = (int?)node?["yearBuilt"],
+        Foundation = (string?)node?["foundation"],
+        Garage = (string?)node?["garage"],
+        Attic = (string?)node?["attic"],
+    };
+
+    private static EntryName? Place(Dictionary<string, EntryName> names, JsonNode? node) => node is null ? null : names[(string)node!];
+
+    private static IEnumerable<string> Texts(JsonNode? node) => (node as JsonArray ?? []).Select(text => (string)text!);
+}

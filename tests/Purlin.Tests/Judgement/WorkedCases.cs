@@ -1,0 +1,40 @@
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using Purlin.Journal;
+using Purlin.Judgement;
+using Purlin.Judgement.Book;
+using Purlin.Tests.House;
+
+namespace Purlin.Tests.Judgement;
+
+/// <summary>
+/// Small inspections with the judgement that belongs to them: evidence in, judgement out. Each stands in a file of
+/// <c>Fixtures/cases</c> with the published text it is checked against, or <c>common practice</c>.
+/// </summary>
+public sealed class WorkedCases
+{
+    private static readonly string Folder = Path.Combine(Repository.Root, "tests/Purlin.Tests/Fixtures/cases");
+
+    public static TheoryData<string> All => [.. Directory.GetFiles(Folder, "*.json").Select(file => Path.GetFileName(file)).Order(StringComparer.Ordinal)];
+
+    [Fact]
+    public void At_least_forty_of_which_half_stand_beside_a_published_text()
+    {
+        var cases = Directory.GetFiles(Folder, "*.json").Select(file => Read(Path.GetFileName(file))).ToList();
+        Assert.True(cases.Count >= 40, $"{cases.Count} cases");
+        Assert.True(cases.Count(one => (bool)one["published"]!) * 2 >= cases.Count);
+        Assert.All(cases, one => Assert.False(string.IsNullOrWhiteSpace((string?)one["source"])));
+    }
+
+    [Theory]
+    [MemberData(nameof(All))]
+    public void Case(string file)
+    {
+        var one = Read(file);
+        var judged = Judging.Judge(CaseHouse.Build(one), RuleBook.BuiltIn, (int)one["year"]!);
+        var wrong = new CaseCheck(judged).Against(one["expect"]!.AsObject());
+        Assert.True(wrong.Count == 0, $"{(string?)one["title"]} ({(string?)one["source"]})\n{string.Join('\n', wrong)}\ngot: {string.Join("; ", judged.Findings.Select(finding => $"{finding.Id} {finding.Weight.Word()} [{string.Join(",", finding.Grouped)}]"))}");
+    }
+
+    private static JsonObject Read(string file) => JsonNode.Parse(File.ReadAllText(Path.Combine(Folder, file)), documentOptions: new JsonDocumentOptions { CommentHandling = JsonCommentHandling.Skip })!.AsObject();
+}
