@@ -1,4 +1,5 @@
 using Purlin.Journal;
+using Purlin.Journal.Fold;
 using Purlin.Judgement.Evidence;
 
 namespace Purlin.Judgement;
@@ -20,7 +21,8 @@ internal static class Obstacles
         foreach (var limitation in judged.Limitations)
             if (Missing(limitation) is { } missing)
                 all.Add(new Obstacle.LimitationIncomplete(limitation.Id, missing) { Words = words.Say("obstacle.limitation." + missing, ("what", limitation.What)), Place = limitation.Place });
-        foreach (var unsettled in evidence.Inspection.Unsettled) all.Add(new Obstacle.Unsettled(unsettled.Entries) { Words = unsettled.Words });
+        // A fork, a far-off clock or a broken chain is shown but can never be undone, so it must not bar the issue.
+        foreach (var unsettled in evidence.Inspection.Unsettled.Where(unsettled => unsettled.Kind is UnsettledKind.Divergence or UnsettledKind.ParentCycle or UnsettledKind.KeepWins)) all.Add(new Obstacle.Unsettled(unsettled.Entries) { Words = unsettled.Words });
         if (evidence.Inspection.Unknown.Count > 0)
             all.Add(new Obstacle.UnknownEntries(evidence.Inspection.Unknown.Count) { Words = words.Say("obstacle.unknown", ("count", $"{evidence.Inspection.Unknown.Count}")) });
         return all;
