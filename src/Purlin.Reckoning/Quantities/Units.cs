@@ -20,7 +20,7 @@ public static class Units
         // A difference has no zero point, so it is a dimension of its own.
         ["Δ°F"] = new("temperature difference", 1 / 1.8), ["Δ°C"] = new("temperature difference", 1), ["ΔK"] = new("temperature difference", 1),
         ["mm"] = new("length", 0.001), ["cm"] = new("length", 0.01), ["m"] = new("length", 1), ["in"] = new("length", 0.0254), ["ft"] = new("length", 0.3048),
-        ["in²"] = new("area", 0.0254 * 0.0254), ["ft²"] = new("area", 0.3048 * 0.3048), ["m²"] = new("area", 1), ["cm²"] = new("area", 1e-4), ["mm²"] = new("area", 1e-6),
+        ["in²"] = new("area", 0.0254 * 0.0254), ["ft²"] = new("area", 0.3048 * 0.3048), ["m²"] = new("area", 1), ["acre"] = new("area", 43_560 * 0.3048 * 0.3048), ["cm²"] = new("area", 1e-4), ["mm²"] = new("area", 1e-6),
         ["ft³"] = new("volume", 0.3048 * 0.3048 * 0.3048), ["m³"] = new("volume", 1), ["L"] = new("volume", 0.001), ["gal"] = new("volume", 231 * 0.0254 * 0.0254 * 0.0254),
         ["psi"] = new("pressure", 0.45359237 * 9.80665 / (0.0254 * 0.0254)), ["Pa"] = new("pressure", 1), ["kPa"] = new("pressure", 1000), ["bar"] = new("pressure", 1e5), ["inHg"] = new("pressure", 3386.389), ["inH2O"] = new("pressure", 249.08891),
         ["cfm"] = new("flow", 0.3048 * 0.3048 * 0.3048 / 60), ["m³/h"] = new("flow", 1.0 / 3600), ["L/s"] = new("flow", 0.001), ["L/min"] = new("flow", 0.001 / 60),

@@ -1,0 +1,119 @@
+using System.Collections.Immutable;
+using Purlin.Journal;
+
+namespace Purlin.Reckoning.Site;
+
+/// <summary>Thermal resistance of insulation from its depth, against what an edition of the energy code asks for in a zone.</summary>
+public static class Insulation
+{
+    private static readonly Table Materials = Tables.Read("site/r-per-inch.csv");
+    private static readonly Table Required = Tables.Read("site/insulation.csv");
+
+    /// <summary>The reckoning.</summary>
+    public static Calculation Calculation { get; } = new()
+    {
+        Name = "insulation",
+        Title = "Insulation",
+        Purpose = "R-value of insulation from its depth, and what the energy code asks for.",
+        Inputs =
+        [
+            new Input.List("layers", "what lies there", [
+                new Input.Choice("material", "what it is", [.. Materials.Rows.Select(row => row["material"])]) { Required = true },
+                new Input.Quantity("depth", "how thick it lies", "in", 0, 60) { Required = true },
+                new Input.Flag("continuous", "it covers the framing, not only the space between")], 1, 12) { Required = true },
+            new Input.Choice("climate_zone", "climate zone of the energy code", [.. Required.Rows.Select(row => row["zone"]).Distinct().Order(StringComparer.Ordinal)]) { Required = true },
+            new Input.Choice("edition", "which energy code", [.. Required.Rows.Select(row => row["edition"]).Distinct()]),
+            new Input.Choice("assembly", "where it lies", ["ceiling", "wood wall", "floor", "basement wall", "crawl wall"]) { Required = true },
+            new Input.Group("thin", "a part that is thin or bare", [
+                new Input.Quantity("share", "share of the area", "%", 0.1, 99.9) { Required = true },
+                new Input.Quantity("r", "resistance there, at least that of the bare ceiling", "", 0.5, 60) { Required = true }]),
+        ],
+        Sources = [Materials.Source, .. Required.Rows.Select(row => row.Source).Distinct()],
+        Work = Work,
+    };
+
+    private static Checked<Working> Work(Given given)
+    {
+        var sheet = new Worksheet(Calculation, given);
+        sheet.From(Materials.Source);
+        var edition = sheet.WordOr("edition", "2021", "the newest at hand; a house is held to the edition it was built under");
+        var (cavity, continuous, low, high) = Layers(sheet, given);
+        sheet.Result("r_low", low);
+        sheet.Result("r_high", high);
+        var total = cavity + continuous;
+        sheet.Result("r", sheet.Step("R of all layers", total));
+        if (given.Group("thin") is { } thin)
+        {
+            var share = thin.Number("share") / 100;
+            var whole = sheet.Step("R of the whole = 1/((1 − share)/R + share/R thin)", 1 / ((1 - share) / total + share / thin.Number("r")));
+            if (total > 0) (cavity, continuous, total) = (cavity * whole / total, continuous * whole / total, whole);
+        }
+        sheet.Result("r_effective", total);
+        var row = Required.Rows.Single(row => row["edition"] == edition && row["zone"] == given.Text("climate_zone") && row["assembly"] == given.Text("assembly"));
+        sheet.From(row.Source);
+        sheet.Caution("Depth times R an inch is an estimate. Insulation that is wet, pressed, loose or missing does less.");
+        sheet.Caution("Less than a newer code asks for is no defect of an older house; more insulation saves heat.");
+        return Judge(sheet, Options(row["options"]), cavity, continuous, $"{edition} code, zone {given.Text("climate_zone")}, {given.Text("assembly")}", low, high);
+    }
+
+    private static (double Cavity, double Continuous, double Low, double High) Layers(Worksheet sheet, Given given)
+    {
+        double cavity = 0, continuous = 0, low = 0, high = 0;
+        foreach (var layer in given.List("layers"))
+        {
+            var row = Materials.Rows.Single(row => row["material"] == layer.Text("material"));
+            var depth = layer.Number("depth");
+            var r = sheet.Step($"{row["material"]}, {depth:0.##} in × {row.Number("typical"):0.##} an inch (published {row.Number("low"):0.0#} to {row.Number("high"):0.0#})", depth * row.Number("typical"));
+            (low, high) = (low + depth * row.Number("low"), high + depth * row.Number("high"));
+            if (layer.Flag("continuous")) continuous += r;
+            else cavity += r;
+            if (row["note"].Contains("asbestos", StringComparison.Ordinal)) sheet.Caution("Vermiculite may hold asbestos. Leave it alone and have it tested.");
+        }
+        return (cavity, continuous, low, high);
+    }
+
+    private static Checked<Working> Judge(Worksheet sheet, ImmutableArray<(double Cavity, double Continuous)> options, double cavity, double continuous, string where, double low, double high)
+    {
+        if (options.Contains((0, 0)))
+        {
+            sheet.Say($"Required ({where}): none");
+            sheet.Result("required", 0);
+            sheet.Result("share", null);
+            return sheet.Within($"The {where} asks for none.");
+        }
+        var shares = options.Select(option => Share(option, cavity, continuous)).ToArray();
+        var words = string.Join(" or ", options.Select(Words));
+        sheet.Say($"Required ({where}): {words}");
+        sheet.Result("options", words);
+        sheet.Result("required", options[0].Cavity + options[0].Continuous);
+        var share = sheet.Step("Share of what is required, by the option that comes nearest", shares.Max());
+        sheet.Result("share", share);
+        var total = cavity + continuous;
+        if (share >= 1 - 1e-9) return sheet.Within($"About R-{total:0} is at least {words} ({where}).");
+        // Typical values fall short where the best published ones would do: a field estimate cannot tell.
+        return total > 0 && share * high / Math.Max(total, 1e-9) >= 1 && low < high
+            ? sheet.CannotSay($"About R-{total:0} lies close to {words} ({where}); the range of the material leaves it open.")
+            : sheet.Outside($"About R-{total:0} is less than {words} ({where}).");
+    }
+
+    // What continuous insulation there is beyond the option's share also counts for the cavity.
+    private static double Share((double Cavity, double Continuous) option, double cavity, double continuous)
+    {
+        var spare = Math.Max(0, continuous - option.Continuous);
+        var first = option.Cavity == 0 ? double.PositiveInfinity : (cavity + spare) / option.Cavity;
+        var second = option.Continuous == 0 ? double.PositiveInfinity : continuous / option.Continuous;
+        return Math.Min(first, second);
+    }
+
+    private static ImmutableArray<(double Cavity, double Continuous)> Options(string cell) =>
+        [.. cell.Split('|').Select(option => option.Split('+')).Select(parts => (Read(parts[0]), parts.Length > 1 ? Read(parts[1]) : 0))];
+
+    private static double Read(string text) => double.Parse(text, System.Globalization.CultureInfo.InvariantCulture);
+
+    private static string Words((double Cavity, double Continuous) option) => option switch
+    {
+        (_, 0) => $"R-{option.Cavity:0}",
+        (0, _) => $"R-{option.Continuous:0} continuous",
+        _ => $"R-{option.Cavity:0} and R-{option.Continuous:0} continuous",
+    };
+}
