@@ -48,6 +48,9 @@ public sealed record Condition
     /// <summary>Row of the table of eras; none when no rule of any year concerns it.</summary>
     public string? Era { get; init; }
 
+    /// <summary>Rows of the table of eras by kind of place, where the rule came in at different times; <see cref="Era"/> for all others.</summary>
+    public IReadOnlyDictionary<string, string> Eras { get => field ?? new Dictionary<string, string>(); init; }
+
     /// <summary>Ids of the cautions that go with it.</summary>
     public IReadOnlyList<string> Cautions { get => field ?? []; init; }
 

@@ -21,11 +21,25 @@ internal sealed class Years(EvidenceIndex evidence)
     /// <summary>The years do not decide.</summary>
     public const string CannotSay = "cannot say";
 
+    private static readonly string[] Gravest = [Broke, Hazard, Advised, CannotSay];
+
     private readonly Dictionary<(string, int), ThenAndNowSentence?> known = [];
 
     public ThenAndNowSentence? Of(Matter matter)
     {
-        if (matter.Condition.Era is not { } rule || YearOf(matter) is not { } year) return null;
+        if (YearOf(matter) is not { } year) return null;
+        return RulesOf(matter).Select(rule => Known(rule, year)).OrderBy(sentence => sentence is null ? Gravest.Length : Array.IndexOf(Gravest, sentence.Kind)).FirstOrDefault();
+    }
+
+    /// <summary>The rules for the kinds of place where it was seen, in the order of the evidence; the gravest of what they say is printed.</summary>
+    private IEnumerable<string> RulesOf(Matter matter)
+    {
+        var byPlace = matter.Places.Select(place => matter.Condition.Eras.GetValueOrDefault(evidence.Place(place)?.Kind ?? "") ?? matter.Condition.Era);
+        return byPlace.DefaultIfEmpty(matter.Condition.Era).OfType<string>().Distinct();
+    }
+
+    private ThenAndNowSentence? Known(string rule, int year)
+    {
         if (!known.TryGetValue((rule, year), out var sentence)) known[(rule, year)] = sentence = Reckon(rule, year);
         return sentence;
     }

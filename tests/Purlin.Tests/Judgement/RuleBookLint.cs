@@ -102,7 +102,16 @@ public sealed partial class RuleBookLint
     public void Every_era_is_in_the_table()
     {
         var eras = File.ReadLines(Path.Combine(Repository.Root, "rulebook/tables/eras.csv")).Where(line => !line.StartsWith('#')).Select(line => line.Split(',')[0]).ToHashSet(StringComparer.Ordinal);
-        Nothing(Book.Conditions.Values.Where(condition => condition.Era is { } era && !eras.Contains(era)).Select(condition => $"{condition.Id}: {condition.Era}"));
+        Nothing(
+            from condition in Book.Conditions.Values
+            from era in condition.Eras.Values.Append(condition.Era).OfType<string>()
+            where !eras.Contains(era)
+            select $"{condition.Id}: {era}");
+        Nothing(
+            from condition in Book.Conditions.Values
+            from place in condition.Eras.Keys
+            where !condition.Places.Contains(place)
+            select $"{condition.Id}: era for {place}, where it is not looked for");
     }
 
     [Fact]
