@@ -23,7 +23,7 @@ internal static class Grounding
             new Input.Choice("electrode_conductor", "Size of the electrode conductor that is there", ConductorSize.All),
             new Input.Choice("electrode_conductor_material", "Its metal", ["copper", "aluminum"]),
         ],
-        Sources = ["NEC (NFPA 70) Table 250.66", "NEC (NFPA 70) Table 250.122", "NEC (NFPA 70) 250.28(D), Table 250.102(C)(1) (section numbers from memory)"],
+        Sources = ["NEC (NFPA 70) Table 250.66", "NEC (NFPA 70) Table 250.122", "NEC (NFPA 70) 250.28(D), Table 250.102(C)(1)"],
         Work = Work,
     };
 
@@ -63,7 +63,7 @@ internal static class Grounding
 
     private static void Jumper(Worksheet sheet, string size, string material, TableRow row)
     {
-        sheet.From("NEC (NFPA 70) 250.28(D), Table 250.102(C)(1) (section numbers from memory)");
+        sheet.From("NEC (NFPA 70) 250.28(D), Table 250.102(C)(1)");
         if (row[$"{material}_up_to"].Length > 0)
         {
             sheet.Say($"Main bonding jumper, by the same steps as the electrode conductor and without its limits: {ConductorSize.Words(row["electrode_copper"])} copper or {ConductorSize.Words(row["electrode_aluminum"])} aluminum");
