@@ -1,0 +1,32 @@
+namespace Purlin.Report.Edition;
+
+/// <summary>What an issue of the report is: a working copy, or a sealed edition with its number, date and the root of the record it was made from.</summary>
+public abstract record EditionMark
+{
+    private EditionMark() { }
+
+    /// <summary>The date a reader sees.</summary>
+    public required DateTimeOffset At { get; init; }
+
+    /// <summary>One line that names the issue.</summary>
+    public abstract string Line { get; }
+
+    /// <summary>Not issued: says so on every page.</summary>
+    public sealed record WorkingCopy : EditionMark
+    {
+        /// <inheritdoc/>
+        public override string Line => "Working copy, not issued";
+    }
+
+    /// <summary>A sealed edition.</summary>
+    /// <param name="Number">1, 2, 3, ...</param>
+    /// <param name="Root">Root of the record: <see cref="Sealing.EntriesRoot"/> of the lines it was made from.</param>
+    public sealed record Sealed(int Number, string Root) : EditionMark
+    {
+        /// <summary>Seal of the edition before; none for the first.</summary>
+        public string? Previous { get; init; }
+
+        /// <inheritdoc/>
+        public override string Line => $"Edition {Number}";
+    }
+}

@@ -1,0 +1,27 @@
+using Microsoft.AspNetCore.Components;
+using Microsoft.AspNetCore.Components.Web;
+using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.Logging.Abstractions;
+
+namespace Purlin.Report.Page;
+
+/// <summary>Sets the report as one HTML file that stands alone: pictures and fonts inside, no script, no request.</summary>
+public static class PageWriter
+{
+    /// <summary>Writes the page.</summary>
+    /// <param name="model">The report.</param>
+    /// <param name="photoBySha">Bytes of a photograph by its hash; none when they are not at hand, which the page then says.</param>
+    public static async Task<string> WriteAsync(ReportModel model, Func<string, byte[]?> photoBySha)
+    {
+        ArgumentNullException.ThrowIfNull(model);
+        ArgumentNullException.ThrowIfNull(photoBySha);
+        await using var services = new ServiceCollection().BuildServiceProvider();
+        await using HtmlRenderer renderer = new(services, NullLoggerFactory.Instance);
+        var parameters = ParameterView.FromDictionary(new Dictionary<string, object?> { [nameof(ReportPage.Model)] = model, [nameof(ReportPage.Content)] = new PageContent(model, photoBySha) });
+        return await renderer.Dispatcher.InvokeAsync(async () =>
+        {
+            var page = await renderer.RenderComponentAsync<ReportPage>(parameters);
+            return "<!doctype html>\n" + page.ToHtmlString();
+        });
+    }
+}

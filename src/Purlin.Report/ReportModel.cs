@@ -1,0 +1,76 @@
+using Purlin.Journal.Fold;
+using Purlin.Judgement;
+using Purlin.Judgement.Book;
+using Purlin.Report.Drawing;
+using Purlin.Report.Edition;
+using Purlin.Report.Section;
+using Purlin.Report.Writing;
+
+namespace Purlin.Report;
+
+/// <summary>The report as words and drawings, before it is set as a page or as paper. Both are made from this and say the same.</summary>
+public sealed record ReportModel
+{
+    /// <summary>Which issue it is.</summary>
+    public required EditionMark Mark { get; init; }
+
+    /// <summary>The first page.</summary>
+    public required Cover Cover { get; init; }
+
+    /// <summary>The house with its heaviest matters pinned, for paper and wide screens.</summary>
+    public required Sheet Front { get; init; }
+
+    /// <summary>The house with every matter pinned, for a phone held upright.</summary>
+    public required Sheet Upright { get; init; }
+
+    /// <summary>The house with every matter pinned, for paper and wide screens.</summary>
+    public required Sheet Map { get; init; }
+
+    /// <summary>The short page: what matters first.</summary>
+    public required Chapter First { get; init; }
+
+    /// <summary>Every matter, heaviest first.</summary>
+    public required IReadOnlyList<Matter> Matters { get; init; }
+
+    /// <summary>What follows the matters.</summary>
+    public required IReadOnlyList<Chapter> Chapters { get; init; }
+
+    /// <summary>Photographs shown, in order.</summary>
+    public required IReadOnlyList<Picture> Pictures { get; init; }
+
+    /// <summary>Builds the model with the names of the built-in rule book.</summary>
+    public static ReportModel Build(Inspection inspection, JudgedInspection judged, EditionMark mark) => Build(inspection, judged, mark, RuleBook.BuiltIn);
+
+    /// <summary>Builds the model.</summary>
+    /// <param name="inspection">The evidence.</param>
+    /// <param name="judged">Its judgement.</param>
+    /// <param name="mark">Working copy or sealed edition.</param>
+    /// <param name="book">Names of conditions that were looked for and not seen.</param>
+    public static ReportModel Build(Inspection inspection, JudgedInspection judged, EditionMark mark, RuleBook book)
+    {
+        ArgumentNullException.ThrowIfNull(inspection);
+        ArgumentNullException.ThrowIfNull(judged);
+        ArgumentNullException.ThrowIfNull(mark);
+        ArgumentNullException.ThrowIfNull(book);
+        Record record = new(inspection, judged, book);
+        PictureNumbers pictures = new(record);
+        var matters = MatterWriting.All(record, pictures);
+        var options = SectionOptions.Landscape with { Knots = mark is EditionMark.WorkingCopy };
+        return new ReportModel
+        {
+            Mark = mark,
+            Cover = CoverWriting.Of(record, mark),
+            Front = SectionDrawing.Draw(inspection, judged, options with { Least = FirstWriting.Heaviest(matters), Knots = false }),
+            Upright = SectionDrawing.Draw(inspection, judged, options with { Wide = false }),
+            Map = SectionDrawing.Draw(inspection, judged, options),
+            First = FirstWriting.Of(record, matters),
+            Matters = matters,
+            Chapters =
+            [
+                .. LimitationWriting.Of(record, pictures), .. FollowUpWriting.Of(record), .. SystemsWriting.Of(record, mark.At.Year), .. ClearWriting.Of(record), .. ReadingWriting.Of(record),
+                .. WorkingWriting.Of(record), .. CoverageWriting.Of(record), .. PhotoWriting.Of(record, pictures), .. AboutWriting.Of(record, mark),
+            ],
+            Pictures = pictures.Shown,
+        };
+    }
+}

@@ -1,0 +1,40 @@
+using Purlin.Report.Edition;
+
+namespace Purlin.Report.Writing;
+
+/// <summary>What the report is and is not, and which issues of it there are.</summary>
+internal static class AboutWriting
+{
+    public static IEnumerable<Chapter> Of(Record record, EditionMark mark)
+    {
+        List<string> lines =
+        [
+            "It says what was seen, measured and tried on the day of the visit, in the parts that could be looked at without taking the house apart.",
+            "It is not a promise about the future, about hidden parts, or about what nobody could see that day.",
+            "It is not a check against the building code. Where a year or an edition is named, it tells when a rule was first asked for, as published. Local rules may differ; the local building office decides.",
+            "A weight is worked out from what can come of a matter, how soon, and how far it spreads. The inspector can change it and then says why.",
+            "Work on electricity, gas, structure, roofs and in tight spaces can hurt or kill. Leave it to the trades named here.",
+            "Facts that were told to us or presumed say so. They were not checked.",
+        ];
+        var left = record.Judged.Findings.Count(finding => finding.LeftOut);
+        if (left > 0) lines.Add($"{Phrase.Many(left, "judged matter was", "judged matters were")} left out by the inspector, each with a reason that is kept in the record.");
+        List<Block> blocks = [new Block.Items(lines)];
+        if (record.Inspection.Opening?.Body.Demo == true) blocks.Insert(0, new Block.Paragraph(CoverWriting.Invented + ". House, people, readings and pictures were made up to show how the program works."));
+        blocks.Add(new Block.Heading("Issues of this report"));
+        blocks.AddRange(Issues(record, mark));
+        blocks.Add(new Block.Paragraph($"Rule book {record.Judged.RuleBook}. Record of {Phrase.Many(record.Inspection.Entries, "entry", "entries")}, inspection {record.Inspection.Id}.") { Aside = true });
+        yield return new Chapter("about", "What this report is, and is not", "", blocks);
+    }
+
+    private static IEnumerable<Block> Issues(Record record, EditionMark mark)
+    {
+        if (record.Inspection.Editions.Count > 0)
+            yield return new Block.Table("Editions that were sealed. A correction is a new edition; none is ever changed.", ["Edition", "Day", "Seal"],
+                [.. record.Inspection.Editions.OrderBy(edition => edition.Body.Number).Select(edition => (IReadOnlyList<string>)[$"{edition.Body.Number}", Phrase.Day(new DateOnly(edition.Body.At.Year, edition.Body.At.Month, edition.Body.At.Day)), Sealing.InGroups(edition.Seal)])]) { Shares = [0.14, 0.26, 0.6] };
+        yield return mark switch
+        {
+            EditionMark.Sealed issued => new Block.Paragraph($"This is edition {issued.Number} of {Phrase.Day(new DateOnly(issued.At.Year, issued.At.Month, issued.At.Day))}. Root of the record it was made from: {Sealing.InGroups(issued.Root)}. With this root and the archive anyone can check, with no network, that neither the record nor this report was altered since."),
+            _ => new Block.Paragraph("This is a working copy. It has not been issued and may still change. Do not rely on it."),
+        };
+    }
+}

@@ -1,0 +1,45 @@
+using Purlin.Journal.Fold;
+using Purlin.Report.Edition;
+
+namespace Purlin.Report.Writing;
+
+internal static class CoverWriting
+{
+    public const string Invented = "Invented data: a demonstration, no real house";
+
+    public static Cover Of(Record record, EditionMark mark)
+    {
+        var opening = record.Inspection.Opening?.Body;
+        List<Part> cells = [];
+        void Cell(string label, string? text) { if (!string.IsNullOrWhiteSpace(text)) cells.Add(new Part(label, text)); }
+        Cell("Prepared for", opening?.Client);
+        Cell("Inspected by", opening?.Inspector);
+        Cell("Day of the visit", opening is null ? null : Phrase.Day(opening.Date));
+        Cell("Weather", opening?.Weather is { } weather ? Phrase.Sentence(weather) : null);
+        Cell("Who was there", opening?.Present is { } present ? Phrase.Sentence(present) : null);
+        Cell("Issue", mark is EditionMark.Sealed ? $"{mark.Line}, {Phrase.Day(new DateOnly(mark.At.Year, mark.At.Month, mark.At.Day))}" : mark.Line);
+        List<string> marks = [];
+        if (opening?.Demo == true) marks.Add(Invented);
+        if (mark is EditionMark.WorkingCopy) marks.Add(mark.Line);
+        return new Cover
+        {
+            Address = opening?.Property.Address ?? "Address not recorded",
+            House = House(record.Inspection),
+            Cells = cells,
+            Marks = marks,
+            Seal = mark is EditionMark.Sealed issued ? Sealing.InGroups(issued.Root) : "",
+        };
+    }
+
+    private static string House(Inspection inspection)
+    {
+        if (inspection.Opening?.Body.Property is not { } property) return "";
+        List<string> parts = [];
+        if (property.YearBuilt is { } year) parts.Add($"built {year}");
+        if (property.Storeys is { } storeys) parts.Add(storeys == 1 ? "one storey" : $"{storeys} storeys");
+        if (property.FloorArea is { } area) parts.Add($"{area.Value:#,0} {area.Unit}");
+        if (property.Foundation is { } foundation) parts.Add(foundation == "slab" ? "on a slab" : $"over {(foundation == "piers" ? "" : "a ")}{foundation}");
+        if (property.RoofForm is { } roof) parts.Add($"{roof} roof");
+        return Phrase.Sentence(string.Join(", ", parts));
+    }
+}

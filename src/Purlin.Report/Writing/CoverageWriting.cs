@@ -1,0 +1,28 @@
+using Purlin.Judgement;
+
+namespace Purlin.Report.Writing;
+
+/// <summary>What the standard of practice asks, line by line, and what was done about it.</summary>
+internal static class CoverageWriting
+{
+    public static IEnumerable<Chapter> Of(Record record)
+    {
+        if (record.Judged.Coverage.Count == 0) yield break;
+        List<Block> blocks = [];
+        foreach (var coverage in record.Judged.Coverage)
+        {
+            int Standing(DutyStanding state) => coverage.Duties.Count(duty => duty.State == state);
+            blocks.Add(new Block.Heading(coverage.Title));
+            blocks.Add(new Block.Paragraph($"{Phrase.Many(coverage.Duties.Count, "duty", "duties")}: {Standing(DutyStanding.Met)} met, {Standing(DutyStanding.Limited)} limited, {Standing(DutyStanding.NotPresent)} not present in this house, {Standing(DutyStanding.Open)} open."));
+            foreach (var system in coverage.Duties.GroupBy(duty => duty.System))
+                blocks.Add(new Block.Table(Phrase.Sentence(system.Key), ["Section", "Duty, in our words", "How it stands"], [.. system.Select(Row)]) { Shares = [0.2, 0.44, 0.36] });
+        }
+        yield return new Chapter("coverage", "What the standard asks", "The standard of practice obliges an inspector to look at, describe or state certain things. This is how each stands here.", blocks);
+    }
+
+    private static IReadOnlyList<string> Row(DutyState duty)
+    {
+        var state = duty.State switch { DutyStanding.Met => "Met.", DutyStanding.Limited => "Limited.", DutyStanding.NotPresent => "Not present.", _ => "Open." };
+        return [duty.Section + (duty.Mark.Length > 0 ? $" ({duty.Mark})" : ""), Phrase.End(duty.Text), Phrase.End($"{state} {duty.Words}")];
+    }
+}

@@ -1,0 +1,49 @@
+using Purlin.Journal;
+using Purlin.Journal.Fold;
+using Purlin.Report.Fonts;
+
+namespace Purlin.Report.Writing;
+
+/// <summary>Numbers photographs in the order in which the report shows them, each shown once.</summary>
+internal sealed class PictureNumbers(Record record)
+{
+    private readonly Dictionary<EntryName, Photo> photos = record.Inspection.Photos.ToDictionary(photo => photo.Id);
+    private readonly Dictionary<EntryName, Picture> numbered = [];
+    private readonly List<Picture> shown = [];
+
+    public IReadOnlyList<Picture> Shown => shown;
+
+    public bool IsShown(EntryName photo) => numbered.ContainsKey(photo);
+
+    public int NumberOf(EntryName photo) => numbered[photo].Number;
+
+    /// <summary>The photographs of these that exist, are not held back and have not been shown before.</summary>
+    public IReadOnlyList<Picture> Show(IEnumerable<EntryName> names, string about = "")
+    {
+        List<Picture> now = [];
+        foreach (var name in names)
+        {
+            if (numbered.ContainsKey(name) || !photos.TryGetValue(name, out var photo) || photo.Placed?.Value.Use == PhotoUse.HeldBack) continue;
+            var caption = Caption(photo, about);
+            Picture picture = new() { Id = name, Number = shown.Count + 1, Sha = photo.Body.Sha, Caption = caption, Alt = Alt(photo, caption) };
+            numbered[name] = picture;
+            shown.Add(picture);
+            now.Add(picture);
+        }
+        return now;
+    }
+
+    private string Caption(Photo photo, string about)
+    {
+        var spoken = record.Judged.Photos.FirstOrDefault(candidate => candidate.Id == photo.Id)?.Caption ?? photo.Placed?.Value.Caption;
+        if (!string.IsNullOrWhiteSpace(spoken)) return Phrase.End(Setting.Clean(spoken));
+        if (about.Length > 0) return Phrase.End(about);
+        var of = record.ComponentName(photo.Component);
+        var place = record.PlaceName(photo.Place);
+        return Phrase.End(Phrase.Sentence((of.Length, place.Length) switch { (> 0, > 0) => $"{of}, {place}", (> 0, _) => of, (_, > 0) => place, _ => "photograph of the visit" }));
+    }
+
+    private string Alt(Photo photo, string caption) => record.PlaceName(photo.Place) is { Length: > 0 } place && !caption.Contains(place, StringComparison.OrdinalIgnoreCase)
+        ? $"Photograph, {place}: {caption}"
+        : $"Photograph: {caption}";
+}

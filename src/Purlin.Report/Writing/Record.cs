@@ -1,0 +1,80 @@
+using Purlin.Journal;
+using Purlin.Journal.Fold;
+using Purlin.Judgement;
+using Purlin.Judgement.Book;
+
+namespace Purlin.Report.Writing;
+
+/// <summary>The evidence by name, and how each piece of it is said in a line.</summary>
+internal sealed class Record
+{
+    private readonly Dictionary<EntryName, Place> places;
+    private readonly Dictionary<EntryName, Component> components;
+    private readonly Dictionary<EntryName, Observation> observations;
+    private readonly Dictionary<EntryName, Reading> readings;
+    private readonly Dictionary<EntryName, (Component Component, string Fact, Fact Value)> facts = [];
+
+    public Record(Inspection inspection, JudgedInspection judged, RuleBook book)
+    {
+        (Inspection, Judged, Book) = (inspection, judged, book);
+        places = inspection.Places.ToDictionary(place => place.Id);
+        components = inspection.Components.ToDictionary(component => component.Id);
+        observations = inspection.Observations.ToDictionary(observation => observation.Id);
+        readings = inspection.Readings.ToDictionary(reading => reading.Id);
+        foreach (var component in inspection.Components)
+            foreach (var (name, slot) in component.Facts)
+                foreach (var stated in slot.Standing) facts[stated.By] = (component, name, stated.Value);
+    }
+
+    public Inspection Inspection { get; }
+
+    public JudgedInspection Judged { get; }
+
+    public RuleBook Book { get; }
+
+    public string PlaceName(EntryName? place) => place is { } name && places.TryGetValue(name, out var found) ? found.Name : "";
+
+    public string ComponentName(EntryName? component) => component is { } name && components.TryGetValue(name, out var found) ? ComponentName(found) : "";
+
+    public static string ComponentName(Component component) => component.Name is { Length: > 0 } name && !name.Contains(component.Kind, StringComparison.OrdinalIgnoreCase) ? $"{component.Kind}, {name}" : component.Name ?? component.Kind;
+
+    /// <summary>Name of a condition, as a person says it.</summary>
+    public string ConditionName(string? id) => id is null ? ""
+        : Book.Conditions.TryGetValue(id, out var condition) ? condition.Name
+        : Phrase.Sentence(id[(id.IndexOf('.', StringComparison.Ordinal) + 1)..].Replace('-', ' '));
+
+    /// <summary>One line for an entry of the trail; empty when it is of a kind that says nothing by itself.</summary>
+    public string Say(EntryName entry) =>
+        observations.TryGetValue(entry, out var observation) ? Say(observation)
+        : readings.TryGetValue(entry, out var reading) ? Say(reading)
+        : facts.TryGetValue(entry, out var fact) ? $"{Phrase.Sentence(ComponentName(fact.Component))}: {fact.Fact} {Phrase.Value(fact.Value)} ({Phrase.Basis(fact.Value.Basis)})."
+        : components.TryGetValue(entry, out var component) ? $"{Phrase.Sentence(ComponentName(component))}{In(component.Place)}."
+        : "";
+
+    private string Say(Observation observation)
+    {
+        var body = observation.Body;
+        var what = body.Condition is null ? "" : ConditionName(body.Condition);
+        var outcome = body.Outcome switch
+        {
+            Outcome.Seen => "Seen",
+            Outcome.Clear => "Looked for and not seen",
+            _ => "Could not be looked at",
+        };
+        var spot = body.Spot is { Length: > 0 } there ? $" ({there})" : "";
+        var line = $"{outcome} in {PlaceName(body.Place)}{spot}: {Phrase.Join(what, body.Words)}";
+        if (body.Sample is { } sample) line = $"{Phrase.End(line)} {Phrase.Count(sample)}";
+        if (body.Reason is { Length: > 0 } reason) line = $"{Phrase.End(line)} Reason: {reason}";
+        return Phrase.End(line);
+    }
+
+    private string Say(Reading reading)
+    {
+        var body = reading.Body;
+        var with = body.Instrument is { Length: > 0 } instrument ? $", by {instrument}" : "";
+        var label = body.Label is { Length: > 0 } words ? $" ({words})" : "";
+        return $"Measured: {body.Kind} {Phrase.Amount(body.Amount)}{label}{In(body.Place)}{with}.";
+    }
+
+    private string In(EntryName? place) => PlaceName(place) is { Length: > 0 } name ? $", {name}" : "";
+}

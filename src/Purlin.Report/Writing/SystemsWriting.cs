@@ -1,0 +1,47 @@
+using System.Globalization;
+using Purlin.Journal;
+using Purlin.Journal.Fold;
+
+namespace Purlin.Report.Writing;
+
+/// <summary>What is there, fact by fact, with how each is known.</summary>
+internal static class SystemsWriting
+{
+    private static readonly string[] order = ["site", "exterior", "roof", "attic", "structure", "plumbing", "electrical", "heating", "cooling", "interior"];
+
+    public static IEnumerable<Chapter> Of(Record record, int year)
+    {
+        var systems = record.Book.Conditions.Values.GroupBy(condition => condition.Component).ToDictionary(group => group.Key, group => group.First().System);
+        var groups = record.Inspection.Components.Where(component => component.Kind != "house" && (component.Facts.Count > 0 || component.Place is not null))
+            .GroupBy(component => systems.GetValueOrDefault(component.Kind, "other"))
+            .OrderBy(group => Array.IndexOf(order, group.Key) is var at && at < 0 ? order.Length : at).ToArray();
+        var house = record.Inspection.Components.FirstOrDefault(component => component.Kind == "house");
+        List<Block> blocks = [];
+        if (house is { Facts.Count: > 0 }) blocks.Add(Table(record, "The house", [house], year));
+        blocks.AddRange(groups.Select(group => Table(record, Phrase.Sentence(group.Key), [.. group], year)));
+        if (blocks.Count > 0)
+            yield return new Chapter("systems", "The house at a glance", "What is there, and how we know it. What was told to us or presumed is marked and was not checked.", blocks);
+    }
+
+    private static Block.Table Table(Record record, string caption, IReadOnlyList<Component> components, int year) =>
+        new(caption, ["What", "Facts", "Where"], [.. components.Select(component => (IReadOnlyList<string>)[Phrase.Sentence(Record.ComponentName(component)), Facts(component, year), record.PlaceName(component.Place) is { Length: > 0 } place ? place : "Whole house"])]) { Shares = [0.24, 0.54, 0.22] };
+
+    private static string Facts(Component component, int year) => component.Facts.Count == 0 ? "There; no facts recorded." :
+        string.Join('\n', component.Facts.OrderBy(fact => Rank(fact.Key)).ThenBy(fact => fact.Key, StringComparer.Ordinal).Select(fact => Line(fact.Key, fact.Value, year)));
+
+    private static string Line(string name, Slot<Fact> slot, int year)
+    {
+        var said = slot.Standing.Select(stated => $"{Phrase.Value(stated.Value)}{Age(name, stated.Value, year)} ({Phrase.Basis(stated.Value.Basis)})");
+        return $"{Phrase.Sentence(name)}: {string.Join("; or ", said)}";
+    }
+
+    // A year alone is a figure; the age is what a reader can use.
+    private static string Age(string name, Fact fact, int year)
+    {
+        if (name is not ("year" or "year built") || fact.Value.Number is not { } made || made < 1700 || made > year) return "";
+        var age = year - (int)made;
+        return age == 0 ? "" : string.Create(CultureInfo.InvariantCulture, $", about {age} {(age == 1 ? "year" : "years")} old");
+    }
+
+    private static int Rank(string fact) => fact switch { "material" => 0, "year" => 1, "fuel" => 2, "capacity" or "rating" or "input" => 3, _ => 4 };
+}
