@@ -29,6 +29,14 @@ public sealed record ReportModel
     /// <summary>The short page: what matters first.</summary>
     public required Chapter First { get; init; }
 
+    /// <summary>How the weights read.</summary>
+    public required Block.Table Weights { get; init; }
+
+    /// <summary>What the drawing with every matter shows.</summary>
+    public string MapCaption => Mark is EditionMark.WorkingCopy
+        ? "Every matter where it is. A place in faint line was not looked at. A loop on a line is a question still open there."
+        : "Every matter where it is. A place in faint line was not looked at.";
+
     /// <summary>Every matter, heaviest first.</summary>
     public required IReadOnlyList<Matter> Matters { get; init; }
 
@@ -64,6 +72,7 @@ public sealed record ReportModel
             Upright = SectionDrawing.Draw(inspection, judged, options with { Wide = false }),
             Map = SectionDrawing.Draw(inspection, judged, options),
             First = FirstWriting.Of(record, matters),
+            Weights = FirstWriting.Weights(matters),
             Matters = matters,
             Chapters =
             [

@@ -9,7 +9,7 @@ internal static class FirstWriting
     /// <summary>The lightest weight the first drawing pins: the two heaviest, or all when there are few.</summary>
     public static Weight Heaviest(IReadOnlyList<Matter> matters) => matters.Count <= 14 || matters.All(matter => matter.Weight < Weight.ActNow) ? Weight.KnowAbout : Weight.ActNow;
 
-    public static Chapter Of(Record record, IReadOnlyList<Matter> matters) => new(Id, "What matters first", Lead(record, matters), [.. Lists(matters), .. Trades(matters), .. Counts(matters)]);
+    public static Chapter Of(Record record, IReadOnlyList<Matter> matters) => new(Id, "What matters first", Lead(record, matters), [.. Lists(matters), .. Trades(matters)]);
 
     private static string Lead(Record record, IReadOnlyList<Matter> matters)
     {
@@ -45,9 +45,7 @@ internal static class FirstWriting
             [.. trades.Select(group => (IReadOnlyList<string>)[group.Key, string.Join(", ", group.Select(matter => matter.Number))])]) { Shares = [0.4, 0.6] };
     }
 
-    private static IEnumerable<Block> Counts(IReadOnlyList<Matter> matters)
-    {
-        yield return new Block.Table("How the weights read. The bars under a number are its weight, one to five.", ["Weight", "What it asks", "Matters"],
+    /// <summary>How the weights read, and how many matters have each.</summary>
+    public static Block.Table Weights(IReadOnlyList<Matter> matters) => new("How the weights read. The bars under a number are its weight, one to five.", ["Weight", "What it asks", "Matters"],
             [.. WeightWords.HeaviestFirst.Select(weight => (IReadOnlyList<string>)[$"{Phrase.Sentence(weight.Word())} ({Phrase.Many((int)weight, "bar", "bars")})", Phrase.Meaning(weight), $"{matters.Count(matter => matter.Weight == weight)}"])]) { Shares = [0.3, 0.56, 0.14] };
-    }
 }

@@ -33,11 +33,22 @@ internal static class MatterWriting
             SeeAlso = before,
             Trail = [.. finding.Evidence.Select(entry => new TrailLine(entry.ToString(), record.Say(entry))).Where(line => line.Text.Length > 0)],
             ThenAndNow = finding.ThenAndNow?.Words ?? "",
-            Why = [.. finding.Why.Select(step => $"{Phrase.End(step.Words)} {Phrase.Sentence(step.Weight.Word())}."), .. finding.Overruled.Select(Changed)],
+            Why = [.. Steps(finding.Why), .. finding.Overruled.Select(Changed)],
             Cautions = finding.Cautions,
             Workings = [.. finding.Workings.Select(index => index + 1)],
             Sources = [.. finding.Sources.Concat(finding.ThenAndNow?.Sources ?? []).Distinct()],
         };
+    }
+
+    // The weight is named where it is first reached and where it changes.
+    private static IEnumerable<string> Steps(IReadOnlyList<Contribution> why)
+    {
+        Weight? before = null;
+        foreach (var step in why)
+        {
+            yield return step.Weight == before ? Phrase.End(step.Words) : $"{Phrase.End(step.Words)} {Phrase.Sentence(step.Weight.Word())}.";
+            before = step.Weight;
+        }
     }
 
     // The heading stands right above: said again as the first sentence it would only tire the reader.

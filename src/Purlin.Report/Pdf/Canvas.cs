@@ -1,0 +1,64 @@
+using System.Globalization;
+using PdfSharp.Drawing;
+using PdfSharp.Pdf;
+using PdfSharp.UniversalAccessibility;
+using Purlin.Report.Drawing;
+using Purlin.Report.Fonts;
+
+namespace Purlin.Report.Pdf;
+
+/// <summary>The page being drawn on: letters in our faces, rules, pictures, drawings.</summary>
+internal sealed class Canvas(PdfDocument document, PaperFonts fonts) : IDisposable
+{
+    private static readonly Theme theme = Theme.Print;
+    private readonly Dictionary<Ink, XSolidBrush> brushes = [];
+
+    public PdfDocument Document { get; } = document;
+
+    public StructureBuilder Tags { get; } = UAManager.ForDocument(document).StructureBuilder;
+
+    public XGraphics Graphics { get; private set; } = null!;
+
+    public PdfPage Page { get; private set; } = null!;
+
+    /// <summary>Begins a page.</summary>
+    public void NewPage(double width, double height)
+    {
+        Graphics?.Dispose();
+        Page = Document.AddPage();
+        (Page.Width, Page.Height) = (XUnit.FromPoint(width), XUnit.FromPoint(height));
+        Graphics = XGraphics.FromPdfPage(Page);
+    }
+
+    /// <summary>A line of text from its left end; y is the line it stands on. Changes face where a character needs it.</summary>
+    public void Text(string text, double x, double y, double size, Cut cut = Cut.Regular, Ink ink = Ink.Text)
+    {
+        foreach (var stretch in Setting.Stretches(text, cut))
+        {
+            Graphics.DrawString(stretch.Text, fonts.Of(stretch.Face, size), Brush(ink), new XPoint(x, y));
+            x += Setting.Width(stretch.Text, size, cut);
+        }
+    }
+
+    public void TextRight(string text, double right, double y, double size, Cut cut = Cut.Regular, Ink ink = Ink.Text) => Text(text, right - Setting.Width(text, size, cut), y, size, cut, ink);
+
+    public void TextMiddle(string text, double middle, double y, double size, Cut cut = Cut.Regular, Ink ink = Ink.Text) => Text(text, middle - Setting.Width(text, size, cut) / 2, y, size, cut, ink);
+
+    public void Rule(double x1, double y1, double x2, double y2, double width, Ink ink = Ink.Line) => Graphics.DrawLine(new XPen(Colour(ink), width), x1, y1, x2, y2);
+
+    public void Fill(Box box, Ink ink) => Graphics.DrawRectangle(Brush(ink), box.X, box.Y, box.Width, box.Height);
+
+    public void Frame(Box box, double width, Ink ink = Ink.Line) => Graphics.DrawRectangle(new XPen(Colour(ink), width), box.X, box.Y, box.Width, box.Height);
+
+    public XSolidBrush Brush(Ink ink) => brushes.TryGetValue(ink, out var brush) ? brush : brushes[ink] = new XSolidBrush(Colour(ink));
+
+    public static XColor Colour(Ink ink)
+    {
+        var colour = int.Parse(theme.Colour(ink).AsSpan(1), NumberStyles.HexNumber, CultureInfo.InvariantCulture);
+        return XColor.FromArgb(colour >> 16, colour >> 8 & 0xFF, colour & 0xFF);
+    }
+
+    public static double Width(LineClass line, Ink ink) => theme.Width(line, ink);
+
+    public void Dispose() => Graphics?.Dispose();
+}

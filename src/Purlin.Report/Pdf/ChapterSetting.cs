@@ -1,0 +1,87 @@
+using Purlin.Judgement;
+using Purlin.Report.Drawing;
+using Purlin.Report.Writing;
+
+namespace Purlin.Report.Pdf;
+
+/// <summary>Sets chapters as pieces of the flow.</summary>
+internal sealed class ChapterSetting(PictureSetting pictures)
+{
+    public const string MattersTitle = "The matters, heaviest first";
+
+    /// <summary>A chapter begins a page when it is long enough to want one.</summary>
+    public IEnumerable<Piece> Of(Chapter chapter, bool newPage)
+    {
+        IReadOnlyList<Group> groups = [new Group("Sect")];
+        List<Atom> atoms = [.. Title(chapter.Title, chapter.Id, groups)];
+        if (chapter.Lead.Length > 0) atoms.AddRange(TextSetting.Paragraph(chapter.Lead, Style.Lead, Measures.Text * 0.86, groups, before: 12));
+        var headings = 0;
+        foreach (var block in chapter.Blocks) atoms.AddRange(Block(block, groups, $"{chapter.Id}-{headings++}"));
+        foreach (var atom in atoms) atom.Section = chapter.Title;
+        yield return new Piece(atoms, [], newPage);
+    }
+
+    /// <summary>The matters: the map first, then each under its weight.</summary>
+    public IEnumerable<Piece> Matters(ReportModel model)
+    {
+        MatterSetting setting = new(pictures);
+        Group section = new("Sect");
+        List<Piece> pieces =
+        [
+            new([.. Title(MattersTitle, "matters", [section]), PictureSetting.Drawing(model.Map, model.MapCaption, Measures.Text, [section], tallest: 420), .. TableSetting.Of(model.Weights, [section])], [], true),
+        ];
+        foreach (var weight in model.Matters.GroupBy(matter => matter.Weight))
+        {
+            IReadOnlyList<Group> groups = [section, new Group("Sect")];
+            List<Atom> head = [.. TextSetting.Heading(Phrase.Sentence(weight.Key.Word()), "H2", Style.Group, 2, $"weight-{(int)weight.Key}", groups, before: 30), .. TextSetting.Paragraph(Phrase.Meaning(weight.Key), Style.Body, Measures.Text, groups, before: 0, keep: true)];
+            var first = true;
+            foreach (var matter in weight)
+            {
+                var piece = setting.Of(matter, groups);
+                pieces.Add(first ? piece with { Main = [.. head, .. piece.Main], Margin = Lowered(piece.Margin, head), NewPage = weight.Key == model.Matters[0].Weight } : piece);
+                first = false;
+            }
+        }
+        foreach (var atom in pieces.SelectMany(piece => piece.Main.Concat(piece.Margin))) atom.Section = MattersTitle;
+        return pieces;
+    }
+
+    // The margin of the first matter under a weight begins beside the matter, not beside the heading above it.
+    private static IReadOnlyList<Atom> Lowered(IReadOnlyList<Atom> margin, IReadOnlyList<Atom> head)
+    {
+        var height = head.Sum(atom => atom.Height) + head.Skip(1).Sum(atom => atom.Before);
+        return [new Atom { Height = height, Before = head[0].Before, Keep = true, Strokes = [] }, .. margin];
+    }
+
+    private static IEnumerable<Atom> Title(string title, string anchor, IReadOnlyList<Group> groups)
+    {
+        var lines = TextSetting.Heading(title, "H1", Style.Chapter, 1, anchor, groups, before: 34);
+        foreach (var line in lines.SkipLast(1)) yield return line;
+        var last = lines[^1];
+        yield return new Atom
+        {
+            Height = last.Height + 16, Before = last.Before, Groups = groups, Run = last.Run, Keep = true, Entry = last.Entry,
+            Strokes = [.. last.Strokes, new Stroke(last.Strokes[0].Leaf, (canvas, x, y) => GroundLine(canvas, x, y + last.Height + 3))],
+        };
+    }
+
+    // The ground line of a section drawing, with the earth under it.
+    private static void GroundLine(Canvas canvas, double x, double y)
+    {
+        canvas.Rule(x, y, x + Measures.Text, y, 2);
+        SheetOnPaper.Put(canvas, new Mark.Stroke(Hatching.Earth(new Box(0, 0, Measures.Text, 10).Corners), LineClass.Fine, Ink.Hatch), x, y + 0.4, 1);
+    }
+
+    private IEnumerable<Atom> Block(Block block, IReadOnlyList<Group> groups, string anchor) => block switch
+    {
+        Block.Heading heading => TextSetting.Heading(heading.Text, "H2", Style.Heading, 2, heading.Anchor ?? anchor, groups),
+        Block.Paragraph { Aside: true } paragraph => TextSetting.Paragraph(paragraph.Text, Style.Small, Measures.Text * 0.86, groups),
+        Block.Paragraph paragraph => TextSetting.Paragraph(paragraph.Text, Style.Body, Measures.Text * 0.86, groups),
+        Block.Items items => TextSetting.Items(items.Lines, items.Numbered, Style.Body, Measures.Text * 0.9, groups),
+        Block.Table table => TableSetting.Of(table, groups),
+        Block.Pictures { Small: true } shown => pictures.Of(shown.Shown, 2, Measures.Text, groups, tallest: 210),
+        Block.Pictures shown => pictures.Of(shown.Shown, 1, Measures.Text, groups, tallest: 380),
+        Block.Figure figure => [PictureSetting.Drawing(figure.Wide, figure.Caption, Measures.Text, groups)],
+        _ => throw new System.Diagnostics.UnreachableException(),
+    };
+}
