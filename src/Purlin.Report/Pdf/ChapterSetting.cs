@@ -10,40 +10,42 @@ internal sealed class ChapterSetting(PictureSetting pictures)
     public const string MattersTitle = "The matters, heaviest first";
 
     /// <summary>A chapter begins a page when it is long enough to want one.</summary>
-    public IEnumerable<Piece> Of(Chapter chapter, bool newPage)
+    public Piece Of(Chapter chapter, bool newPage)
     {
         IReadOnlyList<Group> groups = [new Group("Sect")];
         List<Atom> atoms = [.. Title(chapter.Title, chapter.Id, groups)];
         if (chapter.Lead.Length > 0) atoms.AddRange(TextSetting.Paragraph(chapter.Lead, Style.Lead, Measures.Text * 0.86, groups, before: 12));
         var headings = 0;
         foreach (var block in chapter.Blocks) atoms.AddRange(Block(block, groups, $"{chapter.Id}-{headings++}"));
-        foreach (var atom in atoms) atom.Section = chapter.Title;
-        yield return new Piece(atoms, [], newPage);
+        return Named(new Piece(atoms, [], newPage), chapter.Title);
     }
 
-    /// <summary>The matters: the map first, then each under its weight.</summary>
-    public IEnumerable<Piece> Matters(ReportModel model)
+    /// <summary>The page before the matters: the house with every number.</summary>
+    public static Piece Map(ReportModel model, Group section) => Named(new Piece(
+        [.. Title(MattersTitle, "matters", [section]), PictureSetting.Drawing(model.Map, model.MapCaption, Measures.Text, [section], tallest: 420), .. TableSetting.Of(model.Weights, [section])], [], true), MattersTitle);
+
+    /// <summary>The matters, each made for the room it finds.</summary>
+    public IEnumerable<Func<double, Piece?>> Matters(ReportModel model, Group section)
     {
         MatterSetting setting = new(pictures);
-        Group section = new("Sect");
-        List<Piece> pieces =
-        [
-            new([.. Title(MattersTitle, "matters", [section]), PictureSetting.Drawing(model.Map, model.MapCaption, Measures.Text, [section], tallest: 420), .. TableSetting.Of(model.Weights, [section])], [], true),
-        ];
         foreach (var weight in model.Matters.GroupBy(matter => matter.Weight))
         {
             IReadOnlyList<Group> groups = [section, new Group("Sect")];
-            List<Atom> head = [.. TextSetting.Heading(Phrase.Sentence(weight.Key.Word()), "H2", Style.Group, 2, $"weight-{(int)weight.Key}", groups, before: 30), .. TextSetting.Paragraph(Phrase.Meaning(weight.Key), Style.Body, Measures.Text, groups, before: 0, keep: true)];
-            var first = true;
+            IReadOnlyList<Atom> head = [.. TextSetting.Heading(Phrase.Sentence(weight.Key.Word()), "H2", Style.Group, 2, $"weight-{(int)weight.Key}", groups, before: 30), .. TextSetting.Paragraph(Phrase.Meaning(weight.Key), Style.Body, Measures.Text, groups, before: 0, keep: true)];
             foreach (var matter in weight)
             {
-                var piece = setting.Of(matter, groups);
-                pieces.Add(first ? piece with { Main = [.. head, .. piece.Main], Margin = Lowered(piece.Margin, head), NewPage = weight.Key == model.Matters[0].Weight } : piece);
-                first = false;
+                var above = matter == weight.First() ? head : [];
+                yield return room => setting.Of(matter, groups, room, above) is { } piece
+                    ? Named(above.Count == 0 ? piece : new Piece([.. above, .. piece.Main], Lowered(piece.Margin, above)), MattersTitle)
+                    : null;
             }
         }
-        foreach (var atom in pieces.SelectMany(piece => piece.Main.Concat(piece.Margin))) atom.Section = MattersTitle;
-        return pieces;
+    }
+
+    private static Piece Named(Piece piece, string section)
+    {
+        foreach (var atom in piece.Main.Concat(piece.Margin)) atom.Section = section;
+        return piece;
     }
 
     // The margin of the first matter under a weight begins beside the matter, not beside the heading above it.

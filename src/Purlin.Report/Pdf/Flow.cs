@@ -24,9 +24,22 @@ internal sealed class Flow
 
     public int LastPage => placed.Count == 0 ? page : placed.Max(atom => atom.Page);
 
+    /// <summary>Adds a piece that can be made for the room there is; for a whole page when it says that the rest of this one is too small.</summary>
+    public void Add(Func<double, Piece?> made)
+    {
+        var here = made(bottom - y);
+        if (here is null) NewPage();
+        Add(here ?? made(double.PositiveInfinity)!);
+    }
+
+    public void NewPage()
+    {
+        if (y > top) (page, y) = (page + 1, top);
+    }
+
     public void Add(Piece piece)
     {
-        if (piece.NewPage && y > top) (page, y) = (page + 1, top);
+        if (piece.NewPage) NewPage();
         var start = placed.Count;
         var main = Place(piece.Main, page, y);
         var beside = piece.Margin.Count == 0 ? main : placed.Count > start ? Place(piece.Margin, placed[start].Page, placed[start].Y) : Place(piece.Margin, page, y);

@@ -15,15 +15,20 @@ internal sealed class Layout
     {
         this.model = model;
         ChapterSetting chapters = new(new PictureSetting(photoBySha));
-        List<Piece> pieces = [.. chapters.Of(model.First, newPage: true)];
-        if (model.Matters.Count > 0) pieces.AddRange(chapters.Matters(model));
-        pieces.AddRange(model.Chapters.SelectMany(chapter => chapters.Of(chapter, newPage: true)));
-        var entries = pieces.SelectMany(piece => piece.Main).Select(atom => atom.Entry).OfType<Entry>().ToArray();
-
+        Group section = new("Sect");
+        // The pages of the contents are known before those of the body: one line an entry, whatever page it names.
+        Entry[] entries =
+        [
+            Chapter(model.First), new(1, ChapterSetting.MattersTitle, "matters"), .. model.Matters.Select(matter => new Entry(3, $"{matter.Number}. {matter.Title}", matter.Anchor)), .. model.Chapters.Select(Chapter),
+        ];
         Flow contents = new(Measures.Top, Measures.Bottom, 2);
         contents.Add(new Piece(ContentsSetting.Of(entries, PageOf), []));
         Flow body = new(Measures.Top, Measures.Bottom, contents.LastPage + 1);
-        foreach (var piece in pieces) body.Add(piece);
+        body.Add(chapters.Of(model.First, newPage: true));
+        body.Add(ChapterSetting.Map(model, section));
+        body.NewPage();
+        foreach (var matter in chapters.Matters(model, section)) body.Add(matter);
+        foreach (var chapter in model.Chapters) body.Add(chapters.Of(chapter, newPage: true));
         placed.AddRange(contents.Placed);
         placed.AddRange(body.Placed);
         pages = Math.Max(contents.LastPage, body.LastPage);
@@ -50,6 +55,8 @@ internal sealed class Layout
         }
         tagging.Close();
     }
+
+    private static Entry Chapter(Chapter chapter) => new(1, chapter.Title, chapter.Id);
 
     private int? PageOf(string anchor) => pageOf.TryGetValue(anchor, out var page) ? page : null;
 

@@ -11,28 +11,39 @@ internal sealed class MatterSetting(PictureSetting pictures)
     private const double Label = 74;
     private const double Further = 112;
 
-    public Piece Of(Matter matter, IReadOnlyList<Group> outer)
+    /// <summary>The matter for the room left on a page: its first photograph is made smaller, down to a bound, rather than parted from the text.</summary>
+    /// <returns>Nothing when it wants a page of its own to begin on.</returns>
+    public Piece? Of(Matter matter, IReadOnlyList<Group> outer, double room, IReadOnlyList<Atom>? above = null)
     {
-        Group article = new("Art");
-        IReadOnlyList<Group> groups = [.. outer, article];
+        IReadOnlyList<Group> groups = [.. outer, new Group("Art")];
+        var text = Text(matter, groups);
+        var tallest = Tallest(matter, [.. above ?? [], .. text], double.IsPositiveInfinity(room) ? Measures.Bottom - Measures.Top : room);
+        if (tallest < Smallest(matter) && !double.IsPositiveInfinity(room)) return null;
+        text.AddRange(pictures.Of([.. matter.Pictures.Take(1)], 1, Measures.Column, groups, Measures.Gutter, Math.Max(tallest, Smallest(matter))));
+        text.AddRange(pictures.Of([.. matter.Pictures.Skip(1)], 2, Measures.Column, groups, Measures.Gutter, Further));
+        return new Piece(text, [.. Margin(matter, [.. groups, new Group("Div")])]);
+    }
+
+    private static List<Atom> Text(Matter matter, IReadOnlyList<Group> groups)
+    {
         List<Atom> main = [.. Title(matter, groups)];
         foreach (var part in matter.Parts) main.AddRange(Part(part, groups));
         main[^1].Keep = false;
         foreach (var caution in matter.Cautions) main.AddRange(TextSetting.Paragraph($"Caution. {caution}", Style.Strong, Measures.Column - Label, groups, Measures.Gutter + Label));
         if (matter.ThenAndNow.Length > 0) main.AddRange(TextSetting.Paragraph($"Then and now. {matter.ThenAndNow}", Style.Body, Measures.Column - Label, groups, Measures.Gutter + Label));
-        main.AddRange(pictures.Of([.. matter.Pictures.Take(1)], 1, Measures.Column, groups, Measures.Gutter, Tallest(matter, main)));
-        main.AddRange(pictures.Of([.. matter.Pictures.Skip(1)], 2, Measures.Column, groups, Measures.Gutter, Further));
-        return new Piece(main, [.. Margin(matter, [.. groups, new Group("Div")])]);
+        return main;
     }
 
     // The first photograph is as large as its weight deserves and as the page leaves room for, so that text and pictures stand together.
-    private static double Tallest(Matter matter, IEnumerable<Atom> text)
+    private static double Tallest(Matter matter, IEnumerable<Atom> text, double room)
     {
-        var wanted = matter.Weight switch { >= Weight.ActNow => 262, Weight.PutRight => 214, _ => 160 };
-        var rows = matter.Pictures.Count / 2;
-        var left = Measures.Bottom - Measures.Top - text.Sum(atom => atom.Height + atom.Before) - rows * (Further + 36) - 46;
-        return Math.Clamp(left, 120, wanted);
+        var left = room - text.Sum(atom => atom.Height + atom.Before);
+        if (matter.Pictures.Count == 0) return left;
+        var wanted = matter.Weight switch { >= Weight.ActNow => 236, Weight.PutRight => 196, _ => 160 };
+        return Math.Min(left - matter.Pictures.Count / 2 * (Further + 38) - 48, wanted);
     }
+
+    private static double Smallest(Matter matter) => matter.Pictures.Count == 0 ? 0 : matter.Weight switch { >= Weight.ActNow => 150, Weight.PutRight => 128, _ => 110 };
 
     private static IEnumerable<Atom> Title(Matter matter, IReadOnlyList<Group> groups)
     {

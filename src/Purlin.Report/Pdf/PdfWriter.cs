@@ -28,6 +28,6 @@ public static class PdfWriter
         using (Canvas canvas = new(document, fonts)) new Layout(model, photoBySha).Draw(canvas);
         using MemoryStream made = new();
         document.Save(made, false);
-        to.Write(Fixing.SameEachTime(made.ToArray(), model));
+        to.Write(Fixing.SameEachTime(made.ToArray(), model.Mark.At));
     }
 }
