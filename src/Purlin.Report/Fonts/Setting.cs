@@ -76,13 +76,15 @@ public static class Setting
     {
         var clean = Clean(text).Replace('\n', ' ');
         if (Width(clean, size, cut) <= width) return clean;
-        var runes = clean.EnumerateRunes().ToArray();
-        for (var keep = runes.Length - 1; keep > 0; keep--)
+        StringBuilder kept = new();
+        var room = width - Width("…", size, cut);
+        foreach (var rune in clean.EnumerateRunes())
         {
-            var shorter = string.Concat(runes.Take(keep).Select(rune => rune.ToString())).TrimEnd() + "…";
-            if (Width(shorter, size, cut) <= width) return shorter;
+            room -= Width(rune.ToString(), size, cut);
+            if (room < 0) break;
+            kept.Append(rune.ToString());
         }
-        return "…";
+        return kept.ToString().TrimEnd() + "…";
     }
 
     private static void Break(string paragraph, double size, Cut cut, double width, List<string> lines)

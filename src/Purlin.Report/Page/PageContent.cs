@@ -33,10 +33,10 @@ public sealed class PageContent
     public string Policy { get; }
 
     /// <summary>A drawing; its balloons lead to their matters.</summary>
-    public MarkupString Drawing(Sheet sheet) => new(SvgWriter.Write(sheet, Theme.Day, number => $"#matter-{number}"));
+    public static MarkupString Drawing(Sheet sheet) => new(SvgWriter.Write(sheet, Theme.Day, number => $"#matter-{number}"));
 
     /// <summary>The balloon of a matter, large, to hang beside its heading.</summary>
-    public MarkupString Balloon(Matter matter)
+    public static MarkupString Balloon(Matter matter)
     {
         ArgumentNullException.ThrowIfNull(matter);
         var balloon = Callout.Balloon(matter.Number, (int)matter.Weight, new Spot(16, 16), "", 14);
