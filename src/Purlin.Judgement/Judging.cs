@@ -18,21 +18,23 @@ public static class Judging
     /// <param name="inspection">The evidence.</param>
     /// <param name="book">The rule book with the inspector's overlay.</param>
     /// <param name="yearNow">The year of the visit or of issue.</param>
-    public static JudgedInspection Judge(Inspection inspection, RuleBook book, int yearNow)
+    /// <param name="memory">Remembers reckonings from one judgement to the next; none reckons everything anew.</param>
+    public static JudgedInspection Judge(Inspection inspection, RuleBook book, int yearNow, JudgingMemory? memory = null)
     {
         ArgumentNullException.ThrowIfNull(inspection);
         ArgumentNullException.ThrowIfNull(book);
+        memory ??= new JudgingMemory();
         var evidence = new EvidenceIndex(inspection, book, yearNow);
         var photosFor = inspection.Photos.Where(photo => photo.For is not null).ToLookup(photo => photo.For!.Value, photo => photo.Id);
 
-        var readings = new ReadingJudging(evidence);
+        var readings = new ReadingJudging(evidence, memory);
         List<Sighting> looks = [.. Gathering.Observed(evidence), .. readings.Judge()];
         var matters = Gathering.Matters(evidence, looks);
         var writing = new FindingWriting(evidence, photosFor);
-        var years = new Years(evidence);
+        var years = new Years(evidence, memory);
         List<Finding> written = [.. matters.Select(matter => writing.Write(matter) with { ThenAndNow = years.Of(matter) })];
         List<Finding> single = [.. Escalating.Apply(book, written, matters).Select(finding => Overruled.Apply(inspection, finding))];
-        List<Finding> findings = [.. Grouping.Apply(book, single).Select(finding => finding.Grouped.Count == 0 ? finding : Overruled.Apply(inspection, finding))];
+        List<Finding> findings = [.. new Grouping(book, matters, writing).Apply(single).Select(finding => finding.Grouped.Count == 0 ? finding : Overruled.Apply(inspection, finding))];
         var leftOut = findings.Where(finding => finding.LeftOut).Select(finding => finding.Id).ToHashSet(StringComparer.Ordinal);
         var limitations = new LimitationWriting(evidence, photosFor).Write(looks);
 

@@ -117,6 +117,9 @@ public sealed record FeedInput
     /// <summary>A fact of the property: <c>yearBuilt</c>, <c>floorArea</c>, <c>bedrooms</c>, <c>bathrooms</c>, <c>storeys</c>, <c>roofPitch</c>.</summary>
     public string? Property { get; init; }
 
+    /// <summary>A setting of the standards chosen, <c>cooling outdoor least</c>; the strictest of several counts.</summary>
+    public string? Setting { get; init; }
+
     /// <summary>The year of the visit.</summary>
     public bool Now { get; init; }
 

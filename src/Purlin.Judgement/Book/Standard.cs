@@ -26,6 +26,9 @@ public sealed record Standard
 
     /// <summary>Every duty and exclusion.</summary>
     public required IReadOnlyList<Duty> Duties { get; init; }
+
+    /// <summary>The id that a journal means: <c>new-york</c>, also where it says <c>new_york</c> or <c>New York</c>.</summary>
+    public static string IdOf(string chosen) => chosen.Trim().ToLowerInvariant().Replace('_', '-').Replace(' ', '-');
 }
 
 /// <summary>A value that a standard sets.</summary>

@@ -7,9 +7,11 @@ namespace Purlin.Judgement.Causes;
 /// Groups findings under the cause that explains them. A group weighs what its heaviest member weighs, so grouping never makes anything
 /// smaller; what the inspector left out stays out of groups, so that leaving one out never hides another.
 /// </summary>
-internal static class Grouping
+internal sealed class Grouping(RuleBook book, IReadOnlyList<Matter> matters, FindingWriting writing)
 {
-    public static List<Finding> Apply(RuleBook book, IReadOnlyList<Finding> findings)
+    private readonly Dictionary<string, Matter> matterOf = matters.ToDictionary(matter => matter.Id, StringComparer.Ordinal);
+
+    public List<Finding> Apply(IReadOnlyList<Finding> findings)
     {
         List<Finding> left = [.. findings];
         foreach (var cause in book.Causes)
@@ -20,13 +22,13 @@ internal static class Grouping
                 List<Finding> together = [.. group.OrderBy(finding => Rank(cause, finding.Condition))];
                 if (together.Select(finding => finding.Condition).Distinct(StringComparer.Ordinal).Count() < cause.AtLeast) continue;
                 left.RemoveAll(together.Contains);
-                left.Add(Merge(book, cause, together));
+                left.Add(Merge(cause, together));
             }
         }
         return left;
     }
 
-    private static Finding Merge(RuleBook book, CauseRule cause, List<Finding> together)
+    private Finding Merge(CauseRule cause, List<Finding> together)
     {
         var lead = together[0];
         var heaviest = together.MaxBy(finding => finding.Weight)!;
@@ -42,7 +44,7 @@ internal static class Grouping
             Evidence = [.. together.SelectMany(finding => finding.Evidence).Distinct()],
             Photos = [.. together.SelectMany(finding => finding.Photos).Distinct()],
             ThenAndNow = together.Select(finding => finding.ThenAndNow).FirstOrDefault(known => known is not null),
-            Where = string.Join(", ", together.SelectMany(finding => finding.Where.Split(", ")).Distinct(StringComparer.Ordinal)),
+            Where = writing.Where(together.SelectMany(finding => matterOf[finding.Id].Seen)),
             Observed = string.Join(' ', together.Select(finding => finding.Observed)),
             Matters = FindingWriting.Join(cause.Means, string.Join(' ', together.Select(finding => finding.Matters).Distinct(StringComparer.Ordinal))),
             Do = cause.Do ?? string.Join(' ', together.Select(finding => finding.Do).Distinct(StringComparer.Ordinal)),

@@ -25,7 +25,8 @@ internal sealed class CoreCovering
     /// <summary>How it stands; a description asks for facts, everything else for a look.</summary>
     public CoreStanding Of(CoreDuty core, string verb)
     {
-        var describe = verb == "describe";
+        // Where no fact is named, what was seen describes it.
+        var describe = verb == "describe" && core.Facts.Count > 0;
         if (!known.TryGetValue((core.Id, describe), out var standing)) known[(core.Id, describe)] = standing = Work(core, describe);
         return standing;
     }

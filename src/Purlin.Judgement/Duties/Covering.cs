@@ -10,7 +10,7 @@ internal sealed class Covering(EvidenceIndex evidence, CoreCovering core)
     public List<Coverage> Cover()
     {
         List<Coverage> all = [];
-        foreach (var chosen in (evidence.Inspection.Opening?.Body.Standards ?? []).Select(Id).Distinct(StringComparer.Ordinal))
+        foreach (var chosen in (evidence.Inspection.Opening?.Body.Standards ?? []).Select(Standard.IdOf).Distinct(StringComparer.Ordinal))
         {
             if (evidence.Book.Standards.TryGetValue(chosen, out var standard))
                 all.Add(new Coverage(standard.Id, $"{standard.Title}, {standard.Edition}", [.. standard.Duties.Where(Counts).Select(duty => State(standard, duty))]));
@@ -19,9 +19,6 @@ internal sealed class Covering(EvidenceIndex evidence, CoreCovering core)
         }
         return all;
     }
-
-    /// <summary>Standards are called <c>new-york</c>; older journals may say <c>new_york</c>.</summary>
-    public static string Id(string chosen) => chosen.Trim().ToLowerInvariant().Replace('_', '-').Replace(' ', '-');
 
     private bool Counts(Duty duty) => duty.Verb != "not-required" && (duty.Coverage == "always" || (duty.Coverage == "if agreed" && IsThere(duty)));
 

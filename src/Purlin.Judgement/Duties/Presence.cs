@@ -13,10 +13,20 @@ internal sealed class Presence(EvidenceIndex evidence)
     /// <summary>Why it is not there, in words; none when it is or when nobody knows.</summary>
     public string? WhyAbsent(CoreDuty core)
     {
+        return ByProperty(core) ?? ByFact(core);
+    }
+
+    private string? ByFact(CoreDuty core)
+    {
         if (core.Components.Any(kind => evidence.ComponentsOf(kind).Any())) return null;
         foreach (var kind in core.Components)
             if (evidence.Component(evidence.House)?.Fact(kind) is { } fact && (fact.Value.Flag == false || None.Contains(fact.Value.Text)))
                 return evidence.Book.Words.Say("duty.absent.fact", ("what", kind));
+        return null;
+    }
+
+    private string? ByProperty(CoreDuty core)
+    {
         if (core.Places.Any(kind => Particular.Contains(kind) && evidence.PlacesOf(kind).Any())) return null;
         foreach (var test in core.Absent)
         {

@@ -37,6 +37,10 @@ internal sealed class EvidenceIndex
 
     public HashSet<EntryName> Withdrawn { get; }
 
+    /// <summary>The standards chosen that the book has.</summary>
+    public IEnumerable<Standard> Standards => (Inspection.Opening?.Body.Standards ?? []).Select(Standard.IdOf).Distinct(StringComparer.Ordinal)
+        .Where(Book.Standards.ContainsKey).Select(id => Book.Standards[id]);
+
     public Property? Property => Inspection.Opening?.Body.Property;
 
     public EntryName? House => Inspection.Opening?.Id;

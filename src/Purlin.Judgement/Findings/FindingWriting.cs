@@ -27,7 +27,7 @@ internal sealed class FindingWriting(EvidenceIndex evidence, ILookup<EntryName, 
             ComponentKind = condition.Component,
             Evidence = matter.Entries,
             Photos = [.. matter.Entries.SelectMany(entry => photosFor[entry]).Distinct()],
-            Where = Where(matter),
+            Where = Where(matter.Seen),
             Observed = Observed(matter),
             Matters = Join(condition.Means, condition.Leads),
             Do = condition.Do,
@@ -38,11 +38,12 @@ internal sealed class FindingWriting(EvidenceIndex evidence, ILookup<EntryName, 
         };
     }
 
-    private string Where(Matter matter)
+    /// <summary>Places in the order of the walk, each with the spots in it.</summary>
+    public string Where(IEnumerable<Sighting> seen)
     {
         var words = evidence.Book.Words;
         List<string> parts = [];
-        foreach (var place in matter.Seen.GroupBy(look => look.Place).OrderBy(group => evidence.Walk(group.Key)))
+        foreach (var place in seen.GroupBy(look => look.Place).OrderBy(group => evidence.Walk(group.Key)))
         {
             var name = place.Key is null ? words.Say("where.house") : evidence.NameOf(place.Key);
             List<string> spots = [.. place.Where(look => !string.IsNullOrWhiteSpace(look.Spot)).Select(look => look.Spot!.Trim()).Distinct(StringComparer.Ordinal)];

@@ -12,13 +12,16 @@ internal static class Offering
     {
         var taken = evidence.Inspection.Limitations.Select(limitation => limitation.Body.Rule).ToHashSet();
         List<OfferedLimitation> offers = [];
-        foreach (var rule in evidence.Book.Limitations.Values.Where(rule => rule.When is not null && !taken.Contains(rule.Id)).OrderBy(rule => rule.Id, StringComparer.Ordinal))
+        foreach (var rule in evidence.Book.Limitations.Values.Where(rule => rule.When is not null && !taken.Contains(rule.Id) && IsThere(evidence, rule.Component)).OrderBy(rule => rule.Id, StringComparer.Ordinal))
         {
             if (rule.When!.Reading is { } kind) ByReading(evidence, rule, kind, offers);
             else if (rule.When.Fact is { } fact) ByFact(evidence, rule, fact, offers);
         }
         return offers;
     }
+
+    /// <summary>Weather too warm for a heat pump is nothing to a house that has none.</summary>
+    private static bool IsThere(EvidenceIndex evidence, string component) => !evidence.Book.ToldApart.Contains(component) || evidence.ComponentsOf(component).Any();
 
     private static void ByReading(EvidenceIndex evidence, LimitationRule rule, string kind, List<OfferedLimitation> offers)
     {

@@ -14,6 +14,8 @@ internal static class PhotoSpeaking
         var clear = looks.Where(look => look.Outcome == Outcome.Clear).SelectMany(look => look.Entries).ToHashSet();
         var hidden = looks.Where(look => look.Outcome == Outcome.NotVisible).SelectMany(look => look.Entries).Concat(limitations.Select(limitation => limitation.Id)).ToHashSet();
 
+        var readings = evidence.Inspection.Readings.Select(reading => reading.Id).ToHashSet();
+        hidden.UnionWith(readings);
         List<SpokenPhoto> spoken = [];
         foreach (var photo in evidence.Inspection.Photos)
         {
@@ -29,7 +31,7 @@ internal static class PhotoSpeaking
     private static string? UseOf(EntryName about, HashSet<EntryName> clear, HashSet<EntryName> hidden, EvidenceIndex evidence)
     {
         if (clear.Contains(about)) return PhotoUse.Fine;
-        if (hidden.Contains(about) || evidence.Inspection.Readings.Any(reading => reading.Id == about)) return PhotoUse.Context;
+        if (hidden.Contains(about)) return PhotoUse.Context;
         return evidence.Withdrawn.Contains(about) ? null : PhotoUse.Context;
     }
 }

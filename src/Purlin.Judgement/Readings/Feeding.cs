@@ -35,6 +35,7 @@ internal sealed class Feeding(EvidenceIndex evidence)
         if (input.Distances is { } distances) return Distances(distances, group, fed);
         if (input.Fact is { } fact) return Fact(fact, input, group, fed) ?? Presumed(input);
         if (input.Property is { } property) return PropertyFact(property, fed);
+        if (input.Setting is { } setting) return Setting(setting);
         if (input.Now) return evidence.YearNow;
         if (input.Kind) return KindOf(input, group.Component);
         if (input.Group is { } inner)
@@ -43,6 +44,14 @@ internal sealed class Feeding(EvidenceIndex evidence)
             return Fill(inner, group, fed, made) && made.Count > 0 ? made : null;
         }
         return Presumed(input);
+    }
+
+    private JsonNode? Setting(string name)
+    {
+        double? strictest = null;
+        foreach (var standard in evidence.Standards)
+            if (standard.Settings.TryGetValue(name, out var setting) && double.TryParse(setting.Value, System.Globalization.CultureInfo.InvariantCulture, out var value) && !(value < strictest)) strictest = value;
+        return strictest is { } number ? number : null;
     }
 
     private static JsonNode? Presumed(FeedInput input) => input.Text is { } text ? text : input.Number is { } number ? number : null;

@@ -10,7 +10,7 @@ using Purlin.Reckoning.Quantities;
 namespace Purlin.Judgement.Readings;
 
 /// <summary>Judges readings and facts by themselves: calls the reckonings they feed, keeps the workings, and raises conditions as looks.</summary>
-internal sealed class ReadingJudging(EvidenceIndex evidence)
+internal sealed class ReadingJudging(EvidenceIndex evidence, JudgingMemory memory)
 {
     private readonly Feeding feeding = new(evidence);
 
@@ -36,7 +36,7 @@ internal sealed class ReadingJudging(EvidenceIndex evidence)
     {
         if (!Reckonings.Find(feed.Reckoning).IsAccepted || feeding.Feed(feed, group) is not { } fed) return [];
         // What the reckoning refuses (a wet bulb above its dry bulb) stays a plain reading; the field asks for it again.
-        var reckoned = Reckonings.Reckon(feed.Reckoning, fed.Inputs);
+        var reckoned = memory.Working(feed.Reckoning + fed.Inputs.ToJsonString(), () => Reckonings.Reckon(feed.Reckoning, fed.Inputs));
         if (!reckoned.IsAccepted) return [];
         var working = reckoned.OrThrow();
         Workings.Add(new JudgedWorking(working, fed.Entries, group.Component?.Id, group.Place));

@@ -7,7 +7,7 @@ using Purlin.Reckoning;
 namespace Purlin.Judgement.ThenAndNow;
 
 /// <summary>Judges a finding by the year of its thing: the rule of its day and the hazard whatever the rule are two matters.</summary>
-internal sealed class Years(EvidenceIndex evidence)
+internal sealed class Years(EvidenceIndex evidence, JudgingMemory memory)
 {
     /// <summary>It was asked for when this was put in.</summary>
     public const string Broke = "broke the rule of its day";
@@ -23,25 +23,18 @@ internal sealed class Years(EvidenceIndex evidence)
 
     private static readonly string[] Gravest = [Broke, Hazard, Advised, CannotSay];
 
-    private readonly Dictionary<(string, int), ThenAndNowSentence?> known = [];
-
     public ThenAndNowSentence? Of(Matter matter)
     {
         if (YearOf(matter) is not { } year) return null;
-        return RulesOf(matter).Select(rule => Known(rule, year)).OrderBy(sentence => sentence is null ? Gravest.Length : Array.IndexOf(Gravest, sentence.Kind)).FirstOrDefault();
+        return RulesOf(matter).Order(StringComparer.Ordinal).Select(rule => memory.Year(rule, year, Reckon))
+            .OrderBy(sentence => sentence is null ? Gravest.Length : Array.IndexOf(Gravest, sentence.Kind)).FirstOrDefault();
     }
 
-    /// <summary>The rules for the kinds of place where it was seen, in the order of the evidence; the gravest of what they say is printed.</summary>
+    /// <summary>The rules for the kinds of place where it was seen, by name; the gravest of what they say is printed.</summary>
     private IEnumerable<string> RulesOf(Matter matter)
     {
         var byPlace = matter.Places.Select(place => matter.Condition.Eras.GetValueOrDefault(evidence.Place(place)?.Kind ?? "") ?? matter.Condition.Era);
         return byPlace.DefaultIfEmpty(matter.Condition.Era).OfType<string>().Distinct();
-    }
-
-    private ThenAndNowSentence? Known(string rule, int year)
-    {
-        if (!known.TryGetValue((rule, year), out var sentence)) known[(rule, year)] = sentence = Reckon(rule, year);
-        return sentence;
     }
 
     /// <summary>The year on the thing itself, else that of the house.</summary>

@@ -1,0 +1,88 @@
+using System.Text;
+using Purlin.Judgement;
+using Purlin.Judgement.Book;
+using Purlin.Tests.House;
+
+namespace Purlin.Tests.Judgement;
+
+/// <summary>
+/// Holds the rule book against an open public standard that classes deficiencies: HUD, National Standards for the Physical Inspection of
+/// Real Estate, inspection standards notice, 88 FR 40832 (22 June 2023); items and severities as noted in <c>Fixtures/nspire.csv</c>
+/// (from memory, in our own words). Its severities rank danger to tenants and days to repair; our weights rank danger and cost to a buyer.
+/// </summary>
+public sealed class FederalStandardTests
+{
+    private static readonly List<Line> Lines = [.. File.ReadLines(Path.Combine(Repository.Root, "tests/Purlin.Tests/Fixtures/nspire.csv")).Skip(1).Select(Line.Read)];
+
+    [Fact]
+    public void Every_deficiency_of_a_house_has_a_condition()
+    {
+        var gaps = Lines.Where(line => line.Conditions.Count == 0 && line.WhyNot.Length == 0).Select(line => $"{line.Item}: {line.Deficiency}").ToList();
+        var unknown = Lines.SelectMany(line => line.Conditions).Where(id => !RuleBook.BuiltIn.Conditions.ContainsKey(id)).Distinct().ToList();
+        Report();
+        Assert.True(gaps.Count == 0, $"no condition for: {string.Join("; ", gaps)}");
+        Assert.True(unknown.Count == 0, $"the book has no {string.Join(", ", unknown)}");
+    }
+
+    /// <summary>Where the two rank differently it is told with a reason; nothing that can kill may rank as upkeep.</summary>
+    [Fact]
+    public void Severities_and_weights_agree_but_for_what_is_explained()
+    {
+        string[] explained =
+        [
+            "fire extinguisher: missing, expired, damaged where required", // no rule asks for one in a single house
+            "heating, ventilation, air conditioning: no heat in the cold season", // severity depends on the season; a buyer can have it repaired
+            "structural system: leaning, sagging", // act now by an engineer; whether it can fall is for the engineer to say
+            "structural system: rotted or broken members",
+            "guardrail: too low; openings too wide", // what an older rule allowed is put right, not made safe today
+            "mould-like substance: extensive", // act now: the cause first
+            "water heater: gas shut-off missing", // put right: the main valve still shuts the gas off
+            "clothes dryer exhaust: wrong material",
+            "chimney: signs of structural failure",
+        ];
+        var unlike = Lines.Where(line => line.Conditions.Count > 0 && Heaviest(line) < Least(line.Severity) && !explained.Contains($"{line.Item}: {line.Deficiency}"))
+            .Select(line => $"{line.Item}: {line.Deficiency} is {line.Severity} there and {Heaviest(line).Word()} here ({string.Join(", ", line.Conditions)})").ToList();
+        Assert.True(unlike.Count == 0, string.Join('\n', unlike));
+    }
+
+    private static Weight Least(string severity) => severity switch
+    {
+        "life-threatening" => Weight.MakeSafe,
+        "severe" => Weight.PutRight,
+        "moderate" => Weight.KeepUp,
+        _ => Weight.KnowAbout,
+    };
+
+    private static Weight Heaviest(Line line) => line.Conditions.Where(RuleBook.BuiltIn.Conditions.ContainsKey).Select(WeightOf).DefaultIfEmpty(Weight.KnowAbout).Max();
+
+    private static Weight WeightOf(string condition)
+    {
+        var house = new SmallHouse();
+        house.Seen(condition, house.Place("room"));
+        return Judging.Judge(house.Build(), RuleBook.BuiltIn, 2026).Findings.Single(finding => finding.Condition == condition).Weight;
+    }
+
+    private static void Report()
+    {
+        var report = new StringBuilder("# The federal housing inspection standard beside our rule book: item, deficiency, its severity, our heaviest weight, our conditions\n");
+        foreach (var line in Lines) report.AppendLine(line.Conditions.Count == 0 ? $"{line.Item}: {line.Deficiency} | {line.Severity} | no condition: {line.WhyNot}" : $"{line.Item}: {line.Deficiency} | {line.Severity} | {Heaviest(line).Word()} | {string.Join(", ", line.Conditions)}");
+        Directory.CreateDirectory(Path.Combine(Repository.Root, "artifacts"));
+        File.WriteAllText(Path.Combine(Repository.Root, "artifacts/federal-standard.txt"), report.ToString());
+    }
+
+    private sealed record Line(string Item, string Deficiency, string Severity, IReadOnlyList<string> Conditions, string WhyNot)
+    {
+        public static Line Read(string text)
+        {
+            List<string> cells = [""];
+            var quoted = false;
+            foreach (var letter in text)
+            {
+                if (letter == '"') quoted = !quoted;
+                else if (letter == ',' && !quoted) cells.Add("");
+                else cells[^1] += letter;
+            }
+            return new Line(cells[0], cells[1], cells[2], cells[3].Split(' ', StringSplitOptions.RemoveEmptyEntries), cells[4]);
+        }
+    }
+}
