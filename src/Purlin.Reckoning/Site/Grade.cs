@@ -20,7 +20,7 @@ public static class Grade
             new Input.List("points", "readings out from the wall", [
                 new Input.Quantity("distance", "distance from the wall", "ft", 0, 100) { Required = true },
                 new Input.Quantity("level", "level there", "in", -1200, 1200) { Required = true }], 2, 50) { Required = true },
-            new Input.Choice("surface", "what the ground is", ["soil", "hard"]) { Required = true },
+            new Input.Choice("surface", "what the ground is", ["soil", "hard"]),
             new Input.Choice("reads", "what a larger level means: higher ground (elevation), or lower ground read off a rod (rod)", ["elevation", "rod"]),
             new Input.Quantity("barrier", "distance to a lot line, wall or bank that ends the strip", "ft", 0.5, 100),
             new Input.Flag("drained", "a drain or swale takes the water at the barrier"),
@@ -33,6 +33,7 @@ public static class Grade
     private static Checked<Working> Work(Given given)
     {
         var sheet = new Worksheet(Calculation, given);
+        var hard = sheet.WordOr("surface", "soil", "the stricter of the two rules") == "hard";
         var rod = sheet.WordOr("reads", "elevation", "a larger level is higher ground") == "rod";
         var points = given.List("points").Select(point => (Feet: point.Number("distance"), Inches: (rod ? -1 : 1) * point.Number("level"))).OrderBy(point => point.Feet).ToArray();
         if (points.Zip(points.Skip(1), (a, b) => b.Feet - a.Feet).Any(step => step <= 0)) return new Refusal("points", "two readings at one distance", "one reading at each distance from the wall");
@@ -44,10 +45,10 @@ public static class Grade
         var slope = sheet.Result("slope", sheet.Step("Slope = 100·fall/(12·distance)", 100 * fall / (12 * (reach - points[0].Feet)), "%"), "%");
         sheet.Result("measured_to", reach, "ft");
         var rise = Rise(sheet, points.Where(point => point.Feet <= reach + Slack).ToArray());
-        sheet.Result("class", Class(sheet, given, reach, fall, slope, rise));
+        sheet.Result("class", Class(sheet, hard, reach, fall, slope, rise));
         sheet.Caution("Fill beside a house settles, and slopes grow flatter with the years.");
         sheet.Caution("Soil that is added must stay 6 in below siding and must not bury weeps, vents or a stucco screed.");
-        return Judge(sheet, given, reach, fall, slope, rise);
+        return Judge(sheet, given, hard, reach, fall, slope, rise);
     }
 
     // Between two readings the ground is taken as straight.
@@ -72,20 +73,20 @@ public static class Grade
         return rise;
     }
 
-    private static string Class(Worksheet sheet, Given given, double reach, double fall, double slope, double rise)
+    private static string Class(Worksheet sheet, bool hard, double reach, double fall, double slope, double rise)
     {
         if (slope < -Value(sheet, "flat")) return "negative";
         if (rise > Value(sheet, "reversed")) return "reversed inside the strip";
         if (Math.Abs(slope) <= Value(sheet, "flat")) return "flat";
-        var enough = given.Text("surface") == "hard" ? slope >= Value(sheet, "hard-slope") - Slack : fall >= Value(sheet, "soil-fall") * reach / Value(sheet, "distance") - Slack;
+        var enough = hard ? slope >= Value(sheet, "hard-slope") - Slack : fall >= Value(sheet, "soil-fall") * reach / Value(sheet, "distance") - Slack;
         return enough ? "meets" : "positive but too little";
     }
 
-    private static Checked<Working> Judge(Worksheet sheet, Given given, double reach, double fall, double slope, double rise)
+    private static Checked<Working> Judge(Worksheet sheet, Given given, bool hard, double reach, double fall, double slope, double rise)
     {
         if (slope < 0) return sheet.Outside($"The ground falls toward the wall, {-fall:0.#} in over {reach:0.#} ft.");
         if (rise > Value(sheet, "reversed")) return sheet.Outside($"Inside the strip the ground rises {rise:0.#} in, so water can stand there.");
-        if (given.Text("surface") == "hard")
+        if (hard)
         {
             var least = sheet.Result("least_slope", Value(sheet, "hard-slope"), "%");
             return slope >= least - Slack ? sheet.Within($"The paving falls {slope:0.0} % away from the wall, at least {least:0} %.") : sheet.Outside($"The paving falls {slope:0.0} % away from the wall, less than {least:0} %.");

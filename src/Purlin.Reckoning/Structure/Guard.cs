@@ -18,7 +18,7 @@ public static class Guard
         Purpose = "Whether a guard is needed, high enough and closed enough, then and now.",
         Inputs =
         [
-            new Input.Quantity("drop", "how far down it is within 36 in of the edge", "in", 0, 2400) { Required = true },
+            new Input.Quantity("drop", "how far down it is within 36 in of the edge", "in", 0, 2400),
             new Input.Flag("present", "there is a guard"),
             new Input.Quantity("height", "height of the guard", "in", 1, 120),
             new Input.Quantity("opening", "the largest ball that passes through", "in", 0, 96),
@@ -32,10 +32,12 @@ public static class Guard
     private static Checked<Working> Work(Given given)
     {
         var sheet = new Worksheet(Calculation, given);
-        var (drop, stair) = (given.Number("drop"), given.Flag("stair"));
+        if (!given.Has("drop") && !given.Has("height") && !given.Has("opening") && !given.Has("present")) return new Refusal("drop", "missing", "the drop, or the height or opening of a guard that is there");
+        var (drop, stair) = (given.NumberOrNone("drop"), given.Flag("stair"));
+        if (drop is null) sheet.Say("Drop not given: a guard is taken to be needed");
         if (given.Has("present") && !given.Flag("present") && (given.Has("height") || given.Has("opening"))) return new Refusal("present", "false", "true where a height or an opening was measured");
         var now = Judge(sheet, given, drop, stair, null);
-        sheet.Result("needed_now", drop > Row("drop", null).Number("strict") + Slack);
+        sheet.Result("needed_now", drop is { } down ? down > Row("drop", null).Number("strict") + Slack : null);
         sheet.Result("now", now.ToJson());
         var sentence = $"Today: {now.Words}";
         if (given.WholeOrNone("year_built") is { } year)
@@ -54,17 +56,17 @@ public static class Guard
         };
     }
 
-    private static Judged Judge(Worksheet sheet, Given given, double drop, bool stair, int? year)
+    private static Judged Judge(Worksheet sheet, Given given, double? drop, bool stair, int? year)
     {
         var when = year is { } built ? $"in {built}" : "today";
         var needed = Row("drop", year);
         sheet.From(needed.Source);
-        sheet.Step($"Drop, guard needed {when} above {needed.Number("strict"):0} in", drop, "in");
+        if (drop is { } down) sheet.Step($"Drop, guard needed {when} above {needed.Number("strict"):0} in", down, "in");
         if (drop <= needed.Number("strict") + Slack)
         {
             return new Judged("within", null, null, $"a drop of {drop:0.##} in needs no guard");
         }
-        if (given.Has("present") && !given.Flag("present")) return new Judged("outside", "outside", "outside", $"a drop of {drop:0.##} in needs a guard and has none");
+        if (given.Has("present") && !given.Flag("present")) return new Judged("outside", "outside", "outside", "a guard is needed and there is none");
         var height = Hold(sheet, "Height", given.NumberOrNone("height"), Row(stair ? "stair-height" : "height", year), when, (found, limit) => found >= limit - Slack);
         // A ball of exactly the size must not pass: 4 in fails where less than 4 in is asked.
         var opening = Hold(sheet, "Opening", given.NumberOrNone("opening"), Row(stair ? "stair-opening" : "opening", year), when, (found, limit) => found < limit - Slack);

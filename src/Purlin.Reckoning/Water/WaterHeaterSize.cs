@@ -16,7 +16,7 @@ public static class WaterHeaterSize
         Purpose = "Least tank and least first-hour rating for the bedrooms and baths of a house.",
         Inputs =
         [
-            new Input.Choice("fuel", "what heats it", ["gas", "electric"]) { Required = true },
+            new Input.Choice("fuel", "what heats it", ["gas", "electric", "propane", "oil"]) { Required = true },
             new Input.Whole("bedrooms", "bedrooms of the house", 1, 20) { Required = true },
             new Input.Quantity("baths", "baths; a half bath is 0.5", "", 0.5, 20),
             new Input.Quantity("tank", "size of the tank", "gal", 1, 200),
@@ -47,8 +47,8 @@ public static class WaterHeaterSize
         var rows = Storage.Rows.Where(row => row.Number("bedrooms") == Math.Min(bedrooms, 6));
         var row = rows.First(row => row.NumberOrNone("baths_most") is not { } most || baths <= most);
         sheet.From(row.Source);
-        sheet.Result("least_input", fuel == "gas" ? Worksheet.Quantity(row.Number("gas_btu_h"), "Btu/h") : Worksheet.Quantity(row.Number("electric_kw"), "kW"));
-        return sheet.Result("least_tank", sheet.Step($"Usual tank for {bedrooms} bedrooms, {baths:0.#} baths, {fuel}", row.Number($"{fuel}_gal"), "gal"), "gal");
+        sheet.Result("least_input", fuel == "electric" ? Worksheet.Quantity(row.Number("electric_kw"), "kW") : Worksheet.Quantity(row.Number("gas_btu_h"), "Btu/h"));
+        return sheet.Result("least_tank", sheet.Step($"Usual tank for {bedrooms} bedrooms, {baths:0.#} baths, {fuel}", row.Number(fuel == "electric" ? "electric_gal" : "gas_gal"), "gal"), "gal");
     }
 
     // None outside the table.

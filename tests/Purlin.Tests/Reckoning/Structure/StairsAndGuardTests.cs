@@ -84,6 +84,9 @@ public sealed class StairsAndGuardTests
     [InlineData("\"drop\":48,\"height\":34,\"opening\":4.375,\"stair\":true", "outside")]
     [InlineData("\"drop\":48,\"height\":36", "cannot say")]
     [InlineData("\"drop\":48", "cannot say")]
+    [InlineData("\"height\":36,\"opening\":3.5", "within")]
+    [InlineData("\"height\":30", "outside")]
+    [InlineData("\"present\":false", "outside")]
     public void Todays_guard(string more, string verdict) => Assert.Equal(verdict, Rail(more).Verdict);
 
     // CABO 9 in until the mid-1980s, BOCA 6 in 1978 and 4 in 1990, CABO 4 in 1995 (code officials' forum; CodeCheck).
