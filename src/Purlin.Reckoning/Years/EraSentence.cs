@@ -23,14 +23,27 @@ internal static class EraSentence
         var verb = era.RequiredNow == "permitted" ? ("permitted", "Permitted", "It was not permitted") : ("asked for", "Asked for", "It was not asked for");
         if (adopted is { } here) return $"This place has {verb.Item1} {era.What} since {here}. {(then == true ? $"{verb.Item2} when this was installed in {year}." : $"{verb.Item3} when this was installed in {year}.")}";
         if (era.FirstYear is null) return $"The rules have long {verb.Item1} {era.What}. No source gives the first year, so what applied in {year} is not known.";
-        var since = $"{Book(era)} has {verb.Item1} {era.What} {Since(era)}.";
+        if (era.UsualLagYears == 0) return Law(era, year, then);
+        var since = $"The model code ({era.Rule}) has {verb.Item1} {era.What} {Since(era)}.";
         return then switch
         {
             false => $"{since} {verb.Item3} when this was installed in {year}.",
             true => $"{since} {verb.Item2} when this was installed in {year}, unless this place had struck it out.",
-            null when era.UsualLagYears == 0 => $"{since} It came in at about that time, so what applied in {year} is not known.",
             null => $"{since} Places adopt a rule some years later, so what applied here in {year} is not known.",
         };
+    }
+
+    // A law or a date of the market holds everywhere from its day.
+    private static string Law(Era era, int year, bool? then)
+    {
+        var (first, by) = (era.RequiredNow == "later" ? "From" : "Since", era.Rule == "market" ? "" : $" by {era.Rule}");
+        var span = era.FirstYear == era.FirstYearLatest ? $"{era.FirstYear}" : $"{era.FirstYear} or, as other sources have it, {era.FirstYearLatest}";
+        return $"{first} {span}{by}: {era.What}. {then switch
+        {
+            false => $"That did not apply when this was installed in {year}.",
+            true => $"That applied when this was installed in {year}.",
+            null => $"It came in at about that time, so what applied in {year} is not known.",
+        }}";
     }
 
     private static string Material(Era era, int year, bool? then) => $"Dated {(era.FirstYear == era.FirstYearLatest ? $"{era.FirstYear}" : $"{era.FirstYear} to {era.FirstYearLatest}")}: {era.What}. {then switch
@@ -42,7 +55,7 @@ internal static class EraSentence
 
     private static string Now(Era era) => era.RequiredNow switch
     {
-        "yes" => "It is asked for in new work today.",
+        "yes" => era.UsualLagYears == 0 ? "It stands today." : "It is asked for in new work today.",
         "no" => "It is no longer the rule today.",
         "when work is done" => "Today it is asked for when this part is changed or replaced.",
         "permitted" => "It is allowed today, not asked for.",
@@ -53,6 +66,4 @@ internal static class EraSentence
     };
 
     private static string Since(Era era) => era.FirstYear == era.FirstYearLatest ? $"since {era.FirstYear}" : $"since {era.FirstYear} or, as other sources have it, {era.FirstYearLatest}";
-
-    private static string Book(Era era) => era.UsualLagYears == 0 ? $"The law or standard ({era.Rule})" : $"The model code ({era.Rule})";
 }
