@@ -37,6 +37,7 @@ public static class OfficeHost
         app.MapSync();
         app.MapBlobs();
         app.MapInspections();
+        app.MapIssue();
         app.MapApp(options);
         Prepare(app, options).GetAwaiter().GetResult();
         return app;
@@ -51,6 +52,8 @@ public static class OfficeHost
         services.AddSingleton<OwnerAccount>();
         services.AddSingleton<PictureViews>();
         services.AddSingleton<UploadTurns>();
+        services.AddSingleton<Issuing>();
+        services.AddSingleton<Editions>();
         services.AddSingleton<Imports>();
         services.AddSingleton<Archiving>();
         services.AddSingleton<InspectionList>();

@@ -1,0 +1,77 @@
+using Purlin.Journal;
+using Purlin.Journal.Fold;
+using Purlin.Journal.Merge;
+using Purlin.Judgement;
+using Purlin.Judgement.Book;
+using Purlin.Office.Pictures;
+using Purlin.Office.Storage;
+using Purlin.Report;
+using Purlin.Report.Edition;
+using Purlin.Report.Page;
+using Purlin.Report.Pdf;
+
+namespace Purlin.Office.Issue;
+
+/// <summary>Makes reports: the inspection folded and judged as it stands, rendered as page and PDF with re-encoded photographs.</summary>
+public sealed class Issuing(OfficeStore store, PictureViews views, OfficeOptions office) : IDisposable
+{
+    // One report at a time: three hundred photographs in memory are enough.
+    private readonly SemaphoreSlim turn = new(1);
+
+    /// <summary>The inspection as it stands, judged; none when the office holds nothing of it.</summary>
+    public async Task<Standing?> Judge(string inspection, CancellationToken cancel)
+    {
+        var (entries, heads) = await store.With(inspection, journal => (journal.Entries.ToArray(), journal.Heads()), cancel);
+        if (entries.Length == 0) return null;
+        var state = Folding.Fold(entries);
+        return new Standing(entries, heads, state, Judging.Judge(state, RuleBook.BuiltIn, office.Clock.GetUtcNow().Year));
+    }
+
+    /// <summary>The page of this issue, UTF-8.</summary>
+    public Task<byte[]> Page(Standing standing, EditionMark mark, CancellationToken cancel) =>
+        Alone(async photos => System.Text.Encoding.UTF8.GetBytes(await PageWriter.WriteAsync(Model(standing, mark), photos)), cancel);
+
+    /// <summary>The PDF of this issue.</summary>
+    public Task<byte[]> Pdf(Standing standing, EditionMark mark, CancellationToken cancel) =>
+        Alone(
+            photos =>
+            {
+                using var pdf = new MemoryStream();
+                PdfWriter.Write(Model(standing, mark), photos, pdf);
+                return Task.FromResult(pdf.ToArray());
+            },
+            cancel);
+
+    public void Dispose() => turn.Dispose();
+
+    /// <summary>Hashes of the photographs that this issue shows.</summary>
+    public static IReadOnlyList<string> Shown(Standing standing, EditionMark mark) => [.. Model(standing, mark).Pictures.Select(picture => picture.Sha).Distinct(StringComparer.Ordinal)];
+
+    private static ReportModel Model(Standing standing, EditionMark mark) => ReportModel.Build(standing.Inspection, standing.Judged, mark);
+
+    private async Task<byte[]> Alone(Func<Func<string, byte[]?>, Task<byte[]>> make, CancellationToken cancel)
+    {
+        await turn.WaitAsync(cancel);
+        try
+        {
+            // Photographs are fetched as the writer asks for them, so that they are never all in memory: each on a thread of its own, because the page's
+            // renderer lets nothing else run on its own while it waits.
+            return await Task.Run(() => make(sha => Task.Run(() => views.Of(sha, PictureViews.View, cancel)).GetAwaiter().GetResult()), cancel);
+        }
+        finally
+        {
+            turn.Release();
+        }
+    }
+}
+
+/// <summary>An inspection as it stands at the office.</summary>
+/// <param name="Entries">Its lines.</param>
+/// <param name="Heads">How far they go.</param>
+/// <param name="Inspection">Folded.</param>
+/// <param name="Judged">Judged.</param>
+public sealed record Standing(IReadOnlyList<Entry> Entries, IReadOnlyDictionary<string, int> Heads, Inspection Inspection, JudgedInspection Judged)
+{
+    /// <summary>Hashes of its photographs, each once.</summary>
+    public IReadOnlyList<string> Photos => [.. Inspection.Photos.Select(photo => photo.Body.Sha).Distinct(StringComparer.Ordinal)];
+}
