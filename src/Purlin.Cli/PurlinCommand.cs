@@ -36,6 +36,7 @@ public static class PurlinCommand
     {
         RootCommand root = new("Purlin: record the evidence once, on site; the program reckons, follows up, judges and writes; the inspector decides.");
         root.Add(DemoCommand.Build(terminal));
+        root.Add(JudgeCommand.Build(terminal, TimeProvider.System));
         root.Add(CheckCommand.Build(terminal));
         root.Add(ReckonCommand.Build(terminal));
         return root;

@@ -1,0 +1,66 @@
+using System.CommandLine;
+using System.Text.Json;
+using Purlin.Judgement;
+using Purlin.Judgement.Book;
+
+namespace Purlin.Cli;
+
+/// <summary><c>purlin judge FILE</c>: the rule book applied to an inspection.</summary>
+internal static class JudgeCommand
+{
+    public static Command Build(Terminal terminal, TimeProvider clock)
+    {
+        Argument<string> file = new("FILE") { Description = "An archive NAME.purlin, or journal lines NAME.jsonl" };
+        Option<bool> json = new("--json") { Description = "Print one JSON object: findings, loose_ends, coverage, limitations, workings" };
+        Command command = new("judge", "Judge an inspection: findings, loose ends, coverage, limitations") { file, json };
+        command.SetAction(parsed => InspectionFile.Open(parsed.GetRequiredValue(file)).Match(opened => Judge(terminal, clock, opened, parsed.GetValue(json)), terminal.Refuse));
+        return command;
+    }
+
+    private static int Judge(Terminal terminal, TimeProvider clock, InspectionFile file, bool json)
+    {
+        using (file)
+        {
+            if (file.Torn is { } torn) terminal.Refuse(torn);
+            var judged = Judging.Judge(file.Inspection, RuleBook.BuiltIn, Year(file, clock));
+            if (json) terminal.Out.WriteLine(JudgementJson.Write(judged, file.Inspection).ToJsonString(ReckonCommand.Printed));
+            else Print(terminal, judged);
+            return ExitStatus.Done;
+        }
+    }
+
+    /// <summary>A house is judged as of the year of the visit; a journal without an opening, as of now.</summary>
+    internal static int Year(InspectionFile file, TimeProvider clock) => file.Inspection.Opening?.Body.Date.Year ?? clock.GetLocalNow().Year;
+
+    private static void Print(Terminal terminal, JudgedInspection judged)
+    {
+        foreach (var weight in WeightWords.HeaviestFirst)
+        {
+            var findings = judged.Findings.Where(finding => finding.Weight == weight && !finding.LeftOut).ToList();
+            if (findings.Count == 0) continue;
+            var heading = $"{weight.Word()} ({findings.Count})";
+            terminal.Out.WriteLine(weight == Weight.MakeSafe ? terminal.Accent(heading) : terminal.Bold(heading));
+            foreach (var finding in findings) terminal.Out.WriteLine($"  {finding.Title}: {finding.Where}");
+        }
+        var open = judged.LooseEnds.Where(end => end.Tied is null).ToList();
+        terminal.Out.WriteLine(terminal.Bold($"loose ends open ({open.Count} of {judged.LooseEnds.Count})"));
+        foreach (var end in open) terminal.Out.WriteLine($"  {end.Question}");
+        foreach (var coverage in judged.Coverage)
+        {
+            terminal.Out.WriteLine(terminal.Bold($"coverage: {coverage.Title}"));
+            terminal.Out.WriteLine($"  {string.Join(", ", coverage.Duties.GroupBy(duty => duty.State).OrderBy(group => group.Key).Select(group => $"{Word(group.Key)} {group.Count()}"))}");
+        }
+        terminal.Out.WriteLine(terminal.Bold($"limitations ({judged.Limitations.Count})"));
+        foreach (var limitation in judged.Limitations) terminal.Out.WriteLine($"  {limitation.What}: {limitation.Cause ?? "cause missing"}");
+        terminal.Out.WriteLine(terminal.Bold($"in the way of issue ({judged.Obstacles.Count})"));
+        foreach (var obstacle in judged.Obstacles) terminal.Out.WriteLine($"  {obstacle.Words}");
+    }
+
+    private static string Word(DutyStanding standing) => standing switch
+    {
+        DutyStanding.Open => "open",
+        DutyStanding.Met => "met",
+        DutyStanding.Limited => "limited",
+        _ => "not present",
+    };
+}
