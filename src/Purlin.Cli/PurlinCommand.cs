@@ -35,9 +35,11 @@ public static class PurlinCommand
     private static RootCommand Build(Terminal terminal)
     {
         RootCommand root = new("Purlin: record the evidence once, on site; the program reckons, follows up, judges and writes; the inspector decides.");
+        root.Add(ServeCommand.Build(terminal));
         root.Add(DemoCommand.Build(terminal));
         root.Add(JudgeCommand.Build(terminal, TimeProvider.System));
         root.Add(CheckCommand.Build(terminal));
+        root.Add(ReportCommand.Build(terminal, TimeProvider.System));
         root.Add(ReckonCommand.Build(terminal));
         return root;
     }
