@@ -46,7 +46,8 @@ internal sealed class Grouping(RuleBook book, IReadOnlyList<Matter> matters, Fin
             ThenAndNow = together.Select(finding => finding.ThenAndNow).FirstOrDefault(known => known is not null),
             Where = writing.Where(together.SelectMany(finding => matterOf[finding.Id].Seen)),
             Observed = string.Join(' ', together.Select(finding => finding.Observed)),
-            Matters = FindingWriting.Join(cause.Means, string.Join(' ', together.Select(finding => finding.Matters).Distinct(StringComparer.Ordinal))),
+            // The cause explains the rest; only what the heaviest leads to is said besides, or the reader meets the same warning five times.
+            Matters = FindingWriting.Join(cause.Means, heaviest.Matters),
             Do = cause.Do ?? string.Join(' ', together.Select(finding => finding.Do).Distinct(StringComparer.Ordinal)),
             Trade = cause.Trade ?? heaviest.Trade,
             Cautions = [.. together.SelectMany(finding => finding.Cautions).Distinct(StringComparer.Ordinal)],
