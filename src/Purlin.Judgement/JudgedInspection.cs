@@ -33,6 +33,9 @@ public sealed record JudgedInspection
     /// <summary>Limitations the program offers because of a reading or fact, and which nobody has taken up yet.</summary>
     public IReadOnlyList<OfferedLimitation> Offers { get; init; } = [];
 
+    /// <summary>Readings that a reckoning refuses together, to be looked at again on site.</summary>
+    public IReadOnlyList<RefusedReckoning> Refused { get; init; } = [];
+
     /// <summary>What stands in the way of issue; empty means that an edition can be sealed.</summary>
     public required IReadOnlyList<Obstacle> Obstacles { get; init; }
 }
@@ -259,6 +262,13 @@ public sealed record OfferedLimitation(string Rule, string What, string Cause, s
 /// <param name="Component">What it was done for.</param>
 /// <param name="Place">Where.</param>
 public sealed record JudgedWorking(Working Working, IReadOnlyList<EntryName> Evidence, EntryName? Component, EntryName? Place);
+
+/// <summary>Readings and facts that a reckoning refuses.</summary>
+/// <param name="Reckoning">Its name.</param>
+/// <param name="Reasons">Why: which input, what was given, what is allowed.</param>
+/// <param name="Evidence">The readings and facts.</param>
+/// <param name="Place">Where.</param>
+public sealed record RefusedReckoning(string Reckoning, IReadOnlyList<string> Reasons, IReadOnlyList<EntryName> Evidence, EntryName? Place);
 
 /// <summary>A photograph and how it is spoken for.</summary>
 /// <param name="Id">The photograph.</param>

@@ -46,6 +46,7 @@ public static class Judging
             Coverage = new Covering(evidence, new CoreCovering(evidence, looks)).Cover(),
             Limitations = limitations,
             Workings = readings.Workings,
+            Refused = readings.Refused,
             Photos = PhotoSpeaking.Speak(evidence, findings, looks, limitations),
             Alerts = Alerting.List(evidence),
             Offers = Offering.List(evidence),

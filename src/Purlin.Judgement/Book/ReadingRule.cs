@@ -83,6 +83,9 @@ public sealed record Feed
     /// <summary>Kinds of component it is about; the first is named when the readings name none.</summary>
     public IReadOnlyList<string> Components { get => field ?? []; init; }
 
+    /// <summary>Kinds of place whose readings it takes; empty for all.</summary>
+    public IReadOnlyList<string> Places { get => field ?? []; init; }
+
     /// <summary>Where each input comes from.</summary>
     public required IReadOnlyDictionary<string, FeedInput> Inputs { get; init; }
 
@@ -143,6 +146,12 @@ public sealed record FeedInput
 
     /// <summary>Inputs of an object.</summary>
     public IReadOnlyDictionary<string, FeedInput>? Group { get; init; }
+
+    /// <summary>A list of objects; one is left out when something it needs is not on record.</summary>
+    public IReadOnlyList<IReadOnlyDictionary<string, FeedInput>>? List { get; init; }
+
+    /// <summary>True when a component of this kind is on record, else left out.</summary>
+    public string? Present { get; init; }
 
     /// <summary>Words of the fact put into the words of the reckoning.</summary>
     public IReadOnlyDictionary<string, string>? Words { get; init; }

@@ -11,7 +11,8 @@ internal static class FeedGroups
     public static IEnumerable<FeedGroup> Of(Feed feed, EvidenceIndex evidence)
     {
         var kinds = Kinds(feed.Inputs.Values).Distinct(StringComparer.Ordinal).ToList();
-        var readings = kinds.SelectMany(evidence.ReadingsOf).ToList();
+        var readings = kinds.SelectMany(evidence.ReadingsOf)
+            .Where(reading => feed.Places.Count == 0 || feed.Places.Contains(evidence.Place(evidence.PlaceOf(reading))?.Kind ?? "") || evidence.Book.IsOfHouse(reading.Body.Kind)).ToList();
         return feed.By switch
         {
             "component" => ByComponent(feed, evidence, readings),
@@ -55,7 +56,7 @@ internal static class FeedGroups
         foreach (var input in inputs)
         {
             if ((input.Reading ?? input.Readings ?? input.Points ?? input.Distances) is { } kind) yield return kind;
-            if (input.Group is { } inner)
+            foreach (var inner in (input.List ?? []).Append(input.Group).OfType<IReadOnlyDictionary<string, FeedInput>>())
                 foreach (var deeper in Kinds(inner.Values)) yield return deeper;
         }
     }

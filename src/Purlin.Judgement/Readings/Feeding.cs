@@ -38,12 +38,22 @@ internal sealed class Feeding(EvidenceIndex evidence)
         if (input.Setting is { } setting) return Setting(setting);
         if (input.Now) return evidence.YearNow;
         if (input.Kind) return KindOf(input, group.Component);
-        if (input.Group is { } inner)
-        {
-            var made = new JsonObject();
-            return Fill(inner, group, fed, made) && made.Count > 0 ? made : null;
-        }
+        if (input.Group is { } inner) return Object(inner, group, fed);
+        if (input.List is { } list) return Objects(list, group, fed);
+        if (input.Present is { } present) return evidence.ComponentsOf(present).Any() ? true : null;
         return Presumed(input);
+    }
+
+    private JsonObject? Object(IReadOnlyDictionary<string, FeedInput> inputs, FeedGroup group, Fed fed)
+    {
+        var made = new JsonObject();
+        return Fill(inputs, group, fed, made) && made.Count > 0 ? made : null;
+    }
+
+    private JsonArray? Objects(IReadOnlyList<IReadOnlyDictionary<string, FeedInput>> list, FeedGroup group, Fed fed)
+    {
+        JsonArray made = new([.. list.Select(inputs => (JsonNode?)Object(inputs, group, fed)).Where(node => node is not null)]);
+        return made.Count == 0 ? null : made;
     }
 
     private JsonNode? Setting(string name)
@@ -129,6 +139,7 @@ internal sealed class Feeding(EvidenceIndex evidence)
         fed.Take(slot.Standing[0].By);
         if (slash < 0 || component.Id == group.Component?.Id) fed.Own = true;
         var fact = slot.Value;
+        if (input.Words?.ContainsKey(fact.Value.Text) == true) return Mapped(input, fact.Value.Text);
         if (fact.Value.Number is { } number) return fact.Unit is { Length: > 0 } unit && !input.Bare ? $"{number:R} {unit}" : number;
         if (fact.Value.Flag is { } flag) return flag;
         return Mapped(input, fact.Value.Text);

@@ -17,6 +17,9 @@ internal sealed class ReadingJudging(EvidenceIndex evidence, JudgingMemory memor
     /// <summary>Every reckoning done, in the order of the rule book's feeds.</summary>
     public List<JudgedWorking> Workings { get; } = [];
 
+    /// <summary>Reckonings that had all their inputs and refused them.</summary>
+    public List<RefusedReckoning> Refused { get; } = [];
+
     /// <summary>Ids of feeds that gave a working, with the evidence each used.</summary>
     public List<(Feed Feed, int Working)> Done { get; } = [];
 
@@ -35,9 +38,13 @@ internal sealed class ReadingJudging(EvidenceIndex evidence, JudgingMemory memor
     private List<Sighting> ByReckoning(Feed feed, FeedGroup group)
     {
         if (!Reckonings.Find(feed.Reckoning).IsAccepted || feeding.Feed(feed, group) is not { } fed) return [];
-        // What the reckoning refuses (a wet bulb above its dry bulb) stays a plain reading; the field asks for it again.
         var reckoned = memory.Working(feed.Reckoning + fed.Inputs.ToJsonString(), () => Reckonings.Reckon(feed.Reckoning, fed.Inputs));
-        if (!reckoned.IsAccepted) return [];
+        if (!reckoned.IsAccepted)
+        {
+            // A wet bulb above its dry bulb, a point beside the plan: the readings stand as evidence, and the person is asked to look again.
+            Refused.Add(new RefusedReckoning(feed.Reckoning, [.. reckoned.Refusals.Select(refusal => refusal.ToString())], fed.Entries, group.Place));
+            return [];
+        }
         var working = reckoned.OrThrow();
         Workings.Add(new JudgedWorking(working, fed.Entries, group.Component?.Id, group.Place));
         Done.Add((feed, Workings.Count - 1));

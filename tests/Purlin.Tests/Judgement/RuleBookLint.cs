@@ -99,6 +99,9 @@ public sealed partial class RuleBookLint
         select wrong);
 
     [Fact]
+    public void Every_reckoning_fed_is_there() => Nothing(Book.Feeds.Where(feed => !Reckonings.Find(feed.Reckoning).IsAccepted).Select(feed => $"{feed.Id}: {feed.Reckoning}"));
+
+    [Fact]
     public void Every_era_is_in_the_table()
     {
         var eras = File.ReadLines(Path.Combine(Repository.Root, "rulebook/tables/eras.csv")).Where(line => !line.StartsWith('#')).Select(line => line.Split(',')[0]).ToHashSet(StringComparer.Ordinal);

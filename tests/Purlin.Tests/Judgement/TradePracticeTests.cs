@@ -65,6 +65,37 @@ public sealed class TradePracticeTests
         Assert.True(Finding("condensate-drain.slope-wrong").Weight is Weight.PutRight or Weight.KeepUp);
     }
 
+    // common practice: outdoor unit and indoor coil agree in capacity and refrigerant; 3 tons with 3 within, 3 with 4 or two refrigerants outside.
+    [Theory]
+    [InlineData(3, "R-410A", false)]
+    [InlineData(4, "R-410A", true)]
+    [InlineData(3, "R-22", true)]
+    public void Outdoor_unit_and_coil_must_match(double tons, string refrigerant, bool mismatch)
+    {
+        var unit = house.Component("outdoor unit", house.Place(PlaceKind.Side));
+        house.Fact(unit, "capacity", FactValue.Of(3), "tons");
+        house.Fact(unit, "refrigerant", FactValue.Of("R-410A"));
+        var coil = house.Component("indoor coil", house.Place(PlaceKind.Mechanical));
+        house.Fact(coil, "capacity", FactValue.Of(tons), "tons");
+        house.Fact(coil, "refrigerant", FactValue.Of(refrigerant));
+        Assert.Equal(mismatch, Judged.Findings.Any(finding => finding.Condition == "cooling.mismatch" || finding.Grouped.Contains("cooling.mismatch")));
+    }
+
+    // A wet bulb is never above its dry bulb: readings that cannot be are asked for again, and no verdict is built on them.
+    [Fact]
+    public void Readings_that_cannot_be_are_said_to_be_so()
+    {
+        var closet = house.Place(PlaceKind.Mechanical);
+        var dry = house.Read("return dry bulb", 70, "°F", closet, set: "run");
+        house.Read("return wet bulb", 75, "°F", closet, set: "run");
+        house.Read("supply dry bulb", 55, "°F", closet, set: "run");
+        var refused = Assert.Single(Judged.Refused);
+        Assert.Equal("temperature-split", refused.Reckoning);
+        Assert.Contains(dry, refused.Evidence);
+        Assert.Contains("return_wet_bulb", refused.Reasons[0]);
+        Assert.Empty(Judged.Findings);
+    }
+
     // common practice: cooling is not run in cold weather; below the standard's temperature nothing is said, and age and refrigerant are still told.
     [Fact]
     public void Cold_weather_offers_the_limitation_and_still_tells_the_age()
