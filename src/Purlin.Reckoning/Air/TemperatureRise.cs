@@ -37,7 +37,6 @@ internal static class TemperatureRise
             if (given.Has("airflow") && !given.Has(needed)) return new Refusal(needed, "missing", $"{needed}, when the rise is to come from airflow");
         if (given.NumberOrNone("nameplate_min") > given.NumberOrNone("nameplate_max")) return new Refusal("nameplate_min", $"{given.Number("nameplate_min"):0.#} °F", $"at most nameplate_max, {given.Number("nameplate_max"):0.#} °F");
         if (given.Has("nameplate_min") != given.Has("nameplate_max")) return new Refusal(given.Has("nameplate_min") ? "nameplate_max" : "nameplate_min", "missing", "both ends of the plate's range");
-        if (given.Has("input") && !given.Has("efficiency")) return new Refusal("efficiency", "missing", "a share of the input, 30 to 100 %");
         var sheet = new Worksheet(Calculation, given);
         sheet.Caution("Measured after 15 minutes of full fire, some feet from the heat exchanger; supplemental strips off when a heat pump is judged.");
         sheet.Caution("A rise out of range is a symptom. A heat exchanger, burner or blower is judged and set only by a licensed contractor; burning appliances can give off carbon monoxide.");
@@ -49,7 +48,8 @@ internal static class TemperatureRise
         var factor = SensibleFactor;
         if (given.NumberOrNone("altitude") is { } feet)
             factor = sheet.Step("1.08 made smaller by the thinner air at that height", SensibleFactor * Atmosphere.Pressure(Length.FromFeet(feet)).Psi / Atmosphere.Pressure(Length.FromFeet(0)).Psi);
-        var output = given.Has("input") ? sheet.Step("Heat to the air: input × efficiency", given.Number("input") * given.Number("efficiency") / 100, "Btu/h") : (double?)null;
+        if (given.Has("input") != given.Has("efficiency")) sheet.Say("Input and efficiency were not both given: the airflow is not worked out");
+        var output = given.Has("input") && given.Has("efficiency") ? sheet.Step("Heat to the air: input × efficiency", given.Number("input") * given.Number("efficiency") / 100, "Btu/h") : (double?)null;
         if (given.NumberOrNone("airflow") is { } airflow)
         {
             sheet.Result("airflow", airflow, "cfm");
@@ -67,8 +67,8 @@ internal static class TemperatureRise
         if (given.NumberOrNone("nameplate_min") is not { } least || given.NumberOrNone("nameplate_max") is not { } most)
             return sheet.CannotSay($"The rise is {rise:0.#} °F; the plate's range was not given, so there is nothing to hold it against.");
         sheet.Say($"The plate's range is {least:0.#} to {most:0.#} °F");
-        if (rise < least) return sheet.Outside($"The rise of {rise:0.#} °F is below the plate's {least:0.#} to {most:0.#} °F: much air or little heat.");
-        return rise > most
+        if (rise < least - Exact.Doubt) return sheet.Outside($"The rise of {rise:0.#} °F is below the plate's {least:0.#} to {most:0.#} °F: much air or little heat.");
+        return rise > most + Exact.Doubt
             ? sheet.Outside($"The rise of {rise:0.#} °F is above the plate's {least:0.#} to {most:0.#} °F: too little air, which strains the heat exchanger.")
             : sheet.Within($"The rise of {rise:0.#} °F is within the plate's {least:0.#} to {most:0.#} °F.");
     }

@@ -65,7 +65,7 @@ internal static class TemperatureSplit
             return null;
         }
         var least = sheet.Or("least_outdoor", rule.Number("value"), "°F", "the procedure's own limit");
-        if (outdoor < least) return $"Outdoor air at {outdoor:0.#} °F is below {least:0.#} °F, too cold to judge cooling by its split.";
+        if (outdoor < least - Exact.Doubt) return $"Outdoor air at {outdoor:0.#} °F is below {least:0.#} °F, too cold to judge cooling by its split.";
         if (outdoor < CautiousFahrenheit) sheet.Caution($"Outdoor air was {outdoor:0.#} °F. Below {CautiousFahrenheit:0} °F many practitioners do not run cooling, to spare the compressor (common practice).");
         return null;
     }
@@ -75,9 +75,9 @@ internal static class TemperatureSplit
         var band = CoolingTest.Rule("band_" + sheet.WordOr("band", "installer", "the narrower of the two"));
         sheet.From(CoolingTest.Source(band));
         var width = sheet.Step("Band on either side of the target", band.Number("value"), "°F");
-        if (difference > width)
+        if (difference > width + Exact.Doubt)
             return sheet.Outside($"The split is {difference:0.0} °F above target, a sign of too little air over the coil: filter, coil, blower, closed registers or a small return.");
-        if (difference < -width)
+        if (difference < -width - Exact.Doubt)
             return sheet.Outside($"The split is {-difference:0.0} °F below target: measure again, and if it stays low, a sign of low capacity.");
         return sheet.Within($"The split is within {width:0} °F of its target.");
     }

@@ -54,6 +54,7 @@ public sealed class TemperatureRiseTests
     // A newspaper's case: plate 45 to 75 °F, measured 35.9 °F, outside (inman.com, 21 August 2012).
     [Theory]
     [InlineData(35.9, "outside", "below")]
+    [InlineData(44.9, "outside", "below")]
     [InlineData(45, "within", "within")]
     [InlineData(75, "within", "within")]
     [InlineData(75.1, "outside", "above")]
@@ -78,6 +79,15 @@ public sealed class TemperatureRiseTests
     [Fact]
     public void Metric_temperatures_give_the_same_rise() =>
         Worked.Near(40, Worked.Of("temperature-rise", """{"supply": "43.333333333333336 °C", "return": "21.11111111111111 °C", "nameplate_min": "19.4444 °C", "nameplate_max": 55}""").Value("rise", "°F"), 1e-9);
+
+    [Fact]
+    public void Input_without_efficiency_gives_no_airflow_and_says_so()
+    {
+        var working = Worked.Of("temperature-rise", """{"input": 80000, "supply": 120, "return": 70, "nameplate_min": 45, "nameplate_max": 75}""");
+        Assert.Equal("within", working.Verdict.Word);
+        Assert.Null(working.Result["airflow"]);
+        Assert.Contains(working.Steps, step => step.Text.Contains("not both given", StringComparison.Ordinal));
+    }
 
     [Fact]
     public void More_air_is_warmed_less() =>

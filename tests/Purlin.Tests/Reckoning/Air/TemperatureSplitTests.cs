@@ -15,6 +15,9 @@ public sealed class TemperatureSplitTests
     [InlineData(76, 63, 53, "installer", 19.2, 3.8, "outside")]
     [InlineData(76, 63, 53, "rater", 19.2, 3.8, "within")]
     [InlineData(70, 50, 49.1, "installer", 20.9, 0, "within")]
+    [InlineData(75, 63, 53.4, "installer", 18.6, 3, "within")]
+    [InlineData(75, 63, 59.4, "installer", 18.6, -3, "within")]
+    [InlineData(75, 63, 53.3, "installer", 18.6, 3.1, "outside")]
     public void Worked_split(double dry, double wet, double supply, string band, double target, double difference, string verdict)
     {
         var working = Worked.Of("temperature-split", $$"""{"return_dry_bulb": {{dry}}, "return_wet_bulb": {{wet}}, "supply_dry_bulb": {{supply}}, "outdoor": 80, "band": "{{band}}"}""");

@@ -277,6 +277,14 @@ public sealed class ServiceLoadTests
     [InlineData("""{"method": "standard", "edition": 2023, "floor_area": 1500, "cooling": "3 tons"}""", "cooling")]
     public void Bad_input_is_refused_by_name(string json, string input) => Worked.Refused("service-load", json, input);
 
+    // 220.83(A), no new heating or cooling: a standards body's staff answer puts the existing cooling into the pool. 2,000 ft²:
+    // 6,000 + 4,500 + 12,000 + 6,000 = 28,500; 8,000 + 40 % of 20,500 = 16,200 VA. Part B: 6,000 + 8,000 + 40 % of 14,500 = 19,800 VA.
+    [Theory]
+    [InlineData("false", 16_200)]
+    [InlineData("true", 19_800)]
+    public void Existing_dwelling_by_part(string adds, double total) =>
+        Worked.Near(total, Load($$"""{"method": "existing", "edition": 2017, "floor_area": 2000, "ranges": [12], "cooling": 6000, "adds_heating_or_cooling": {{adds}}}""").Value("total", "VA"), 1e-6);
+
     [Fact]
     public void Metric_area_gives_the_same_load() =>
         Worked.Near(18_600, Load("""{"method": "standard", "edition": 2023, "floor_area": "139.3545600 m²", "ranges": ["12 kW"], "dryers": ["5.5 kVA"]}""").Value("total", "VA"), 1e-4);
