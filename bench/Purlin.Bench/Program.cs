@@ -5,6 +5,8 @@ Dictionary<string, (string Title, Action<Results> Run)> all = new(StringComparer
 {
     ["fold"] = ("Folding a journal", FoldBench.Run),
     ["judgement"] = ("Judging", JudgementBench.Run),
+    ["report"] = ("Writing the report", ReportBench.Run),
+    ["reckonings"] = ("Reckoning", ReckoningBench.Run),
 };
 if (args.Length == 0 || args.Any(name => !all.ContainsKey(name)))
 {
