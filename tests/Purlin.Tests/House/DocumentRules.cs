@@ -35,6 +35,14 @@ public sealed class DocumentRules
         Assert.Empty(links.Concat(named).Where(path => !File.Exists(path) && !Directory.Exists(path)).Select(Repository.Short));
     }
 
+    [Fact]
+    public void Every_decision_is_listed()
+    {
+        var list = Read("docs/decisions/README.md");
+        var pages = Repository.Files("docs/decisions", "*.md").Select(Path.GetFileName).Where(page => page != "README.md");
+        Assert.Empty(pages.Where(page => !list.Contains($"]({page})", StringComparison.Ordinal)));
+    }
+
     private static string Read(string document) => File.ReadAllText(Path.Combine(Repository.Root, document));
 
     private static string WithoutCode(string text) => Regex.Replace(text, "```.*?```", "", RegexOptions.Singleline, TimeSpan.FromSeconds(1));
