@@ -29,6 +29,9 @@ public abstract record Block
     {
         /// <summary>Whether the order counts and is numbered.</summary>
         public bool Numbered { get; init; }
+
+        /// <summary>Set small: for looking up, not for reading through.</summary>
+        public bool Fine { get; init; }
     }
 
     /// <summary>A table. The first cell of a row heads it.</summary>
@@ -39,6 +42,9 @@ public abstract record Block
     {
         /// <summary>Share of the width of each column; equal when empty.</summary>
         public IReadOnlyList<double> Shares { get; init; } = [];
+
+        /// <summary>Set small: for looking up, not for reading through.</summary>
+        public bool Fine { get; init; }
     }
 
     /// <summary>Photographs.</summary>

@@ -78,6 +78,7 @@ internal static class PageStyle
         table { width: 100%; border-collapse: collapse; margin: 1.4rem 0 2.4rem; font-size: 0.95rem; line-height: 1.42; }
         caption { text-align: left; padding-bottom: 0.5rem; max-width: 44rem; font-weight: 700; }
         th, td { text-align: left; vertical-align: top; padding: 0.55rem 1.1rem 0.6rem 0; border-bottom: 1px solid var(--rule); } thead th { border-bottom: 2px solid var(--ink); font-size: 0.86rem; color: var(--quiet); } tbody th { font-weight: 700; }
+        .fine { font-size: 0.86rem; } .fine li { margin-bottom: 0.15rem !important; }
         .steps li, .chapter > ul li { margin-bottom: 0.5rem; } .chapter > ul, .steps { padding-left: 1.3rem; }
         footer { border-top: 4px solid var(--ink); padding: 1rem clamp(1rem, 4vw, 3.4rem) 2rem; font-size: 0.86rem; color: var(--quiet); }
 

@@ -22,7 +22,7 @@ internal sealed record Style(double Size, double Leading, Cut Cut = Cut.Regular,
 
     public static Style Table { get; } = new(9.4, 12.6);
 
-    public static Style TableStrong { get; } = new(9.4, 12.6, Cut.Bold);
+    public static Style Fine { get; } = new(8.6, 11);
 
     public static Style Label { get; } = new(8.8, 14.4, Cut.Regular, Ink.Quiet);
 

@@ -11,12 +11,12 @@ internal static class TableSetting
 
     public static IReadOnlyList<Atom> Of(Block.Table table, IReadOnlyList<Group> groups, double width = Measures.Text)
     {
-        List<Atom> atoms = [.. TextSetting.Paragraph(table.Caption, Style.Strong, width, groups, before: 14, keep: true)];
+        List<Atom> atoms = [.. TextSetting.Paragraph(table.Caption, table.Fine ? Style.Fine with { Cut = Cut.Bold } : Style.Strong, width, groups, before: table.Fine ? 10 : 14, keep: true)];
         var columns = Columns(table, width);
         IReadOnlyList<Group> within = [.. groups, new Group("Table")];
         var head = Head(table, columns, within, width);
         atoms.Add(head);
-        foreach (var row in table.Rows) atoms.AddRange(Row(row, columns, within, head, width));
+        foreach (var row in table.Rows) atoms.AddRange(Row(row, columns, within, head, width, table.Fine ? Style.Fine : Style.Table));
         return atoms;
     }
 
@@ -52,9 +52,9 @@ internal static class TableSetting
         return new Atom { Height = height, Before = 4, Groups = [.. groups, new Group("TR")], Run = strokes, Keep = true, Strokes = strokes };
     }
 
-    private static IEnumerable<Atom> Row(IReadOnlyList<string> row, (double X, double Width)[] columns, IReadOnlyList<Group> groups, Atom head, double width)
+    private static IEnumerable<Atom> Row(IReadOnlyList<string> row, (double X, double Width)[] columns, IReadOnlyList<Group> groups, Atom head, double width, Style style)
     {
-        var cells = row.Take(columns.Length).Select((cell, index) => Setting.Lines(cell, Style.Table.Size, index == 0 ? Cut.Bold : Cut.Regular, columns[index].Width)).ToArray();
+        var cells = row.Take(columns.Length).Select((cell, index) => Setting.Lines(cell, style.Size, index == 0 ? Cut.Bold : Cut.Regular, columns[index].Width)).ToArray();
         Leaf[] leaves = [.. cells.Select((_, index) => index == 0 ? new Leaf("TH") { Scope = "Row" } : new Leaf("TD"))];
         IReadOnlyList<Group> within = [.. groups, new Group("TR")];
         var lines = cells.Max(cell => cell.Count);
@@ -64,12 +64,12 @@ internal static class TableSetting
             bool last = line == lines - 1;
             yield return new Atom
             {
-                Height = Style.Table.Leading + (last ? Pad + 1 : 0), Before = line == 0 ? Pad : 0, Groups = within, Run = leaves, Head = head,
+                Height = style.Leading + (last ? Pad + 1 : 0), Before = line == 0 ? Pad : 0, Groups = within, Run = leaves, Head = head,
                 Keep = !last && (lines <= 9 || line == 0 || line == lines - 2),
                 Strokes = [.. Enumerable.Range(0, cells.Length).Where(cell => at < cells[cell].Count || at == 0 || last && cell == 0).Select(cell => new Stroke(leaves[cell], (canvas, x, y) =>
                 {
-                    if (at < cells[cell].Count) canvas.Text(cells[cell][at], x + columns[cell].X, y + Style.Table.Leading * 0.76, Style.Table.Size, cell == 0 ? Cut.Bold : Cut.Regular);
-                    if (last && cell == 0) canvas.Rule(x, y + Style.Table.Leading + Pad, x + width, y + Style.Table.Leading + Pad, 0.5, Ink.Faint);
+                    if (at < cells[cell].Count) canvas.Text(cells[cell][at], x + columns[cell].X, y + style.Leading * 0.76, style.Size, cell == 0 ? Cut.Bold : Cut.Regular);
+                    if (last && cell == 0) canvas.Rule(x, y + style.Leading + Pad, x + width, y + style.Leading + Pad, 0.5, Ink.Faint);
                 }))],
             };
         }

@@ -31,7 +31,7 @@ internal static class MatterWriting
             ],
             Pictures = pictures.Show(finding.Photos, finding.Title),
             SeeAlso = before,
-            Trail = [.. finding.Evidence.Select(entry => new TrailLine(entry.ToString(), record.Say(entry))).Where(line => line.Text.Length > 0)],
+            Trail = [.. Readings.Trail(record, finding.Evidence)],
             ThenAndNow = finding.ThenAndNow?.Words ?? "",
             Why = [.. Steps(finding.Why), .. finding.Overruled.Select(Changed)],
             Cautions = finding.Cautions,

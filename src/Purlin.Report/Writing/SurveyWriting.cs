@@ -1,4 +1,5 @@
 using Purlin.Journal.Fold;
+using Purlin.Report.Plans;
 
 namespace Purlin.Report.Writing;
 
@@ -7,6 +8,14 @@ internal static class SurveyWriting
 {
     public static IEnumerable<Block> Of(Record record, IReadOnlyList<Reading> survey)
     {
+        var names = survey.Select(reading => reading.Id).ToHashSet();
+        var working = record.Judged.Workings.FirstOrDefault(done => done.Working.Name == "floor-survey" && done.Evidence.Any(names.Contains))?.Working;
         yield return new Block.Heading($"{Phrase.Sentence(survey[0].Body.Kind)}: {survey.Count} points");
+        if (working is not null) yield return new Block.Paragraph(Phrase.End(working.Verdict.Because));
+        if (working is not null && FloorPlan.Draw(working.Result, 560) is { } wide)
+            yield return new Block.Figure(wide, "Crosses: where the floor was read, with its height. Thin lines: equal height. Dash and dot: the line along which the floor bends most.") { Upright = FloorPlan.Draw(working.Result, 340) };
+        else
+            yield return new Block.Table("As they were read.", ["Point", "Reading", "Where"],
+                [.. survey.Select(reading => (IReadOnlyList<string>)[reading.Body.Label ?? $"{Phrase.Number(reading.Body.Point!.X)}, {Phrase.Number(reading.Body.Point!.Y)} {reading.Body.Point!.Unit}", Phrase.Amount(reading.Body.Amount), record.PlaceName(reading.Body.Place)])]);
     }
 }

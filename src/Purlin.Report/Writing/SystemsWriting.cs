@@ -1,6 +1,7 @@
 using System.Globalization;
 using Purlin.Journal;
 using Purlin.Journal.Fold;
+using Purlin.Report.Plans;
 
 namespace Purlin.Report.Writing;
 
@@ -16,11 +17,18 @@ internal static class SystemsWriting
             .GroupBy(component => systems.GetValueOrDefault(component.Kind, "other"))
             .OrderBy(group => Array.IndexOf(order, group.Key) is var at && at < 0 ? order.Length : at).ToArray();
         var house = record.Inspection.Components.FirstOrDefault(component => component.Kind == "house");
-        List<Block> blocks = [];
+        List<Block> blocks = [.. AgeDrawing(record, year)];
         if (house is { Facts.Count: > 0 }) blocks.Add(Table(record, "The house", [house], year));
         blocks.AddRange(groups.Select(group => Table(record, Phrase.Sentence(group.Key), [.. group], year)));
         if (blocks.Count > 0)
             yield return new Chapter("systems", "The house at a glance", "What is there, and how we know it. What was told to us or presumed is marked and was not checked.", blocks);
+    }
+
+    private static IEnumerable<Block> AgeDrawing(Record record, int year)
+    {
+        AgeLine[] lines = [.. record.Judged.Workings.Where(done => done.Working.Name == "service-life").Select(done => new AgeLine(Phrase.Sentence(record.ComponentName(done.Component) is { Length: > 0 } name ? name : done.Working.Title), done.Working.Result))];
+        if (Ages.Draw(lines, year, 560) is { } wide)
+            yield return new Block.Figure(wide, "Thick line: the years it has stood. Hatched: the years in which most of its kind come to their end. Cross line: the usual end. Some fail sooner and some last longer.") { Upright = Ages.Draw(lines, year, 340) };
     }
 
     private static Block.Table Table(Record record, string caption, IReadOnlyList<Component> components, int year) =>

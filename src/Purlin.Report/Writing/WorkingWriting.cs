@@ -21,7 +21,7 @@ internal static class WorkingWriting
         var of = string.Join(", ", new[] { Phrase.Sentence(record.ComponentName(done.Component)), record.PlaceName(done.Place) }.Where(part => part.Length > 0));
         var verdict = working.Verdict switch { Verdict.Within => "Within what the source expects", Verdict.Outside => "Outside what the source expects", _ => "Cannot be said" };
         yield return new Block.Paragraph($"{(of.Length > 0 ? of + ". " : "")}{verdict}. {Phrase.End(working.Verdict.Because)}");
-        yield return new Block.Items([.. working.Steps.Select(Say)]) { Numbered = true };
+        yield return new Block.Items([.. working.Steps.Select(Say)]) { Numbered = true, Fine = true };
         if (working.Cautions.Length > 0) yield return new Block.Paragraph(string.Join(' ', working.Cautions.Select(Phrase.End)));
         if (working.Sources.Length > 0) yield return new Block.Paragraph($"Source: {Phrase.End(string.Join("; ", working.Sources))}") { Aside = true };
     }
