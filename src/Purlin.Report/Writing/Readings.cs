@@ -24,10 +24,10 @@ internal static partial class Readings
     /// <summary>The same sentences, with runs of readings of one kind drawn together.</summary>
     public static string Gathered(string text)
     {
-        var found = Sentence().Matches(text).GroupBy(match => (Kind: match.Groups[1].Value, Unit: match.Groups[3].Value)).Where(group => group.Count() >= Many).ToArray();
+        var found = Sentence().Matches(text).GroupBy(match => (Kind: match.Groups["kind"].Value, Unit: match.Groups["unit"].Value)).Where(group => group.Count() >= Many).ToArray();
         foreach (var group in found)
         {
-            var values = group.Select(match => double.Parse(match.Groups[2].ValueSpan, CultureInfo.InvariantCulture)).ToArray();
+            var values = group.Select(match => double.Parse(match.Groups["value"].ValueSpan, CultureInfo.InvariantCulture)).ToArray();
             foreach (var match in group.Select(match => match.Value).Distinct()) text = text.Replace(match, "", StringComparison.Ordinal);
             text = Spaces().Replace(text, " ").Trim();
             text = $"{text} Measured {group.Key.Kind}: {values.Length} readings from {Phrase.Number(values.Min())} to {Phrase.Number(values.Max())} {group.Key.Unit}".Trim() + ".";
@@ -41,7 +41,7 @@ internal static partial class Readings
         return $"Measured: {kind}, {survey.Count} readings from {Phrase.Number(survey.Min(reading => reading.Body.Amount.Value))} to {Phrase.Number(survey.Max(reading => reading.Body.Amount.Value))} {unit}".TrimEnd() + (places.Length > 0 ? $", {Phrase.List(places)}." : ".");
     }
 
-    [GeneratedRegex(@"Measured ([^:.]+): (-?[0-9]+(?:\.[0-9]+)?) ?([^.0-9 ]*)\.(?: |$)", RegexOptions.None, matchTimeoutMilliseconds: 1000)]
+    [GeneratedRegex(@"Measured (?<kind>[^:.]+): (?<value>-?[0-9]+(\.[0-9]+)?) ?(?<unit>[^.0-9 ]*)\.( |$)", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
     private static partial Regex Sentence();
 
     [GeneratedRegex("  +", RegexOptions.None, matchTimeoutMilliseconds: 1000)]
