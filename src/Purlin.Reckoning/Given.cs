@@ -106,6 +106,7 @@ public sealed class Given
     {
         if (node is not JsonValue value) return null;
         var text = value.GetValueKind() == JsonValueKind.Number && double.IsFinite(Finite(value)) ? value.ToJsonString() : value.TryGetValue<string>(out var word) ? word : "";
+        if (choice.Plain is not null && text.Length <= 40) text = choice.Plain(text);
         return choice.Words.Contains(text) ? text : null;
     }
 

@@ -42,6 +42,9 @@ public abstract record Input(string Name, string Meaning)
     /// <param name="Words">The words.</param>
     public sealed record Choice(string Name, string Meaning, ImmutableArray<string> Words) : Input(Name, Meaning)
     {
+        /// <summary>How another spelling of the trade becomes one of the words (<c>12 AWG</c> is <c>12</c>); none where only the words are read.</summary>
+        public Func<string, string>? Plain { get; init; }
+
         /// <inheritdoc/>
         public override string Allowed => $"one of {string.Join(", ", Words)}";
     }

@@ -20,7 +20,7 @@ internal static class GasPipe
         [
             new Input.List("appliances", "Input of each appliance that the section feeds", [new Input.Quantity("", "Input of one", "Btu/h", 100, 5_000_000)], 1, 50) { Required = true },
             new Input.Quantity("longest_length", "Pipe from the meter to the farthest outlet of the whole system", "ft", 1, 5_000) { Required = true },
-            new Input.Choice("size", "Nominal size of the section, in", Sizes),
+            new Input.Choice("size", "Nominal size of the section, in", Sizes) { Plain = Plain },
             new Input.Quantity("heating_value", "Heat in a cubic foot of the gas, Btu", "", 400, 3_500),
             new Input.Quantity("specific_gravity", "Weight of the gas against air", "", 0.35, 2.1),
             new Input.Choice("table", "Which edition's table", ["IFGC 2018", "NFPA 54 older"]),
@@ -28,6 +28,13 @@ internal static class GasPipe
         Sources = ["IFGC 2018, Table 402.4(2) (= IRC G2413.4(1)) and A.3.1, longest-length method", "IFGC 2018, Table A.2.4"],
         Work = Work,
     };
+
+    // 3/4 in, 3/4", 1 1/4 and 1.25 are spellings of the trade.
+    private static string Plain(string written)
+    {
+        var size = written.Replace("inch", "", StringComparison.OrdinalIgnoreCase).Replace("in", "", StringComparison.OrdinalIgnoreCase).Replace("\"", "", StringComparison.Ordinal).Trim();
+        return size switch { "0.5" => "1/2", "0.75" => "3/4", "1.25" or "1 1/4" => "1-1/4", _ => size };
+    }
 
     private static Checked<Working> Work(Given given)
     {

@@ -9,9 +9,9 @@ internal static class ConductorInputs
     // Editions whose ampacity table this program knows; the older table is that of the last editions before 2011.
     private const int OldestEdition = 1987;
 
-    internal static Input Size { get; } = new Input.Choice("size", "Conductor size, AWG or kcmil", ConductorSize.InAmpacityTable) { Required = true };
+    internal static Input Size { get; } = new Input.Choice("size", "Conductor size, AWG or kcmil", ConductorSize.InAmpacityTable) { Required = true, Plain = ConductorSize.Plain };
 
-    internal static Input Material { get; } = new Input.Choice("material", "Conductor metal; copper-clad aluminum counts as aluminum", ["copper", "aluminum"]) { Required = true };
+    internal static Input Material { get; } = new Input.Choice("material", "Conductor metal; copper-clad aluminum counts as aluminum", ["copper", "aluminum"]) { Required = true, Plain = ConductorSize.Metal };
 
     internal static ImmutableArray<Input> Surroundings { get; } =
     [

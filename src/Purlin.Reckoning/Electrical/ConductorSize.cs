@@ -18,6 +18,23 @@ internal static class ConductorSize
     /// <summary>With its unit, as the trade says it.</summary>
     internal static string Words(string size) => IsGauge(size) ? $"{size} AWG" : $"{size} kcmil";
 
+    /// <summary>The size in the usual spellings of the trade: <c>12 AWG</c>, <c>#12</c>, <c>0</c> for 1/0, <c>00</c> for 2/0, <c>250 MCM</c>.</summary>
+    internal static string Plain(string written)
+    {
+        var size = written.ToUpperInvariant();
+        foreach (var word in new[] { "AWG", "KCMIL", "MCM", "GAUGE", "GA.", "NO.", "#" }) size = size.Replace(word, "", StringComparison.Ordinal);
+        size = size.Trim();
+        return size is "0" or "00" or "000" or "0000" ? $"{size.Length}/0" : size;
+    }
+
+    /// <summary>The metal in its usual spellings.</summary>
+    internal static string Metal(string written) => written.Trim().ToUpperInvariant() switch
+    {
+        "COPPER" or "CU" => "copper",
+        "ALUMINUM" or "ALUMINIUM" or "AL" or "COPPER-CLAD ALUMINUM" or "COPPER-CLAD ALUMINIUM" => "aluminum",
+        _ => written,
+    };
+
     /// <summary>Cross-section in kcmil; none for gauge sizes, which no rule here needs.</summary>
     internal static double? Kcmil(string size) => IsGauge(size) ? null : double.Parse(size, CultureInfo.InvariantCulture);
 

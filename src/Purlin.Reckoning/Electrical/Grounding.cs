@@ -16,12 +16,12 @@ internal static class Grounding
         Purpose = "Sizes of the grounding electrode conductor, the equipment grounding conductor and the main bonding jumper.",
         Inputs =
         [
-            new Input.Choice("size", "Largest ungrounded service conductor, AWG or kcmil", ConductorSize.All) { Required = true },
-            new Input.Choice("material", "Its metal", ["copper", "aluminum"]) { Required = true },
+            new Input.Choice("size", "Largest ungrounded service conductor, AWG or kcmil", ConductorSize.All) { Required = true, Plain = ConductorSize.Plain },
+            new Input.Choice("material", "Its metal", ["copper", "aluminum"]) { Required = true, Plain = ConductorSize.Metal },
             new Input.Quantity("service_rating", "Rating of the service's overcurrent device", "A", 15, 1200) { Required = true },
             new Input.Choice("electrode", "The electrode, where the conductor goes to that alone", ["water pipe", "rod, pipe or plate", "concrete-encased"]),
-            new Input.Choice("electrode_conductor", "Size of the electrode conductor that is there", ConductorSize.All),
-            new Input.Choice("electrode_conductor_material", "Its metal", ["copper", "aluminum"]),
+            new Input.Choice("electrode_conductor", "Size of the electrode conductor that is there", ConductorSize.All) { Plain = ConductorSize.Plain },
+            new Input.Choice("electrode_conductor_material", "Its metal", ["copper", "aluminum"]) { Plain = ConductorSize.Metal },
         ],
         Sources = ["NEC (NFPA 70) Table 250.66", "NEC (NFPA 70) Table 250.122", "NEC (NFPA 70) 250.28(D), Table 250.102(C)(1)"],
         Work = Work,

@@ -16,8 +16,8 @@ internal static class VoltageDrop
         Purpose = "The voltage lost along a run of wire and its share of the source, against the code's guidance.",
         Inputs =
         [
-            new Input.Choice("size", "Conductor size, AWG or kcmil", [.. Tables.Read("electrical/resistance.csv").Rows.Select(row => row["size"])]) { Required = true },
-            new Input.Choice("material", "Conductor metal", ["copper", "aluminum"]) { Required = true },
+            new Input.Choice("size", "Conductor size, AWG or kcmil", [.. Tables.Read("electrical/resistance.csv").Rows.Select(row => row["size"])]) { Required = true, Plain = ConductorSize.Plain },
+            new Input.Choice("material", "Conductor metal", ["copper", "aluminum"]) { Required = true, Plain = ConductorSize.Metal },
             new Input.Quantity("length", "Length of the run, one way", "ft", 0.1, 10_000) { Required = true },
             new Input.Quantity("amps", "Current", "A", 0.01, 1200) { Required = true },
             new Input.Quantity("volts", "Voltage at the source", "V", 5, 600) { Required = true },

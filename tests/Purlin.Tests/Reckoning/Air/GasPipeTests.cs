@@ -95,6 +95,9 @@ public sealed class GasPipeTests
     [Theory]
     [InlineData("3/4", "outside")]
     [InlineData("1", "within")]
+    [InlineData("1 in", "within")]
+    [InlineData("0.75", "outside")]
+    [InlineData("1 1/4", "within")]
     public void Pipe_that_is_there(string size, string verdict) =>
         Assert.Equal(verdict, Worked.Of("gas-pipe", $$"""{"appliances": [35000, 75000, 35000, 100000], "longest_length": 60, "size": "{{size}}"}""").Verdict.Word);
 

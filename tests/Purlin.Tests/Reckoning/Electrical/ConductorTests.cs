@@ -91,6 +91,17 @@ public sealed class ConductorTests
     [InlineData("""{"size": "12", "material": "copper", "insulation": 90, "current_carrying": 0}""", "current_carrying")]
     public void Bad_input_is_refused_by_name(string json, string input) => Worked.Refused("conductor", json, input);
 
+    // Spellings of the trade (common practice): gauge with or without its letters, noughts, the older MCM for kcmil.
+    [Theory]
+    [InlineData("\"12 AWG\"", "copper", 30)]
+    [InlineData("\"#12\"", "Cu", 30)]
+    [InlineData("12", "COPPER", 30)]
+    [InlineData("\"00\"", "copper", 195)]
+    [InlineData("\"0\"", "aluminium", 135)]
+    [InlineData("\"250 MCM\"", "AL", 230)]
+    public void Spellings_of_the_trade_are_one_size(string size, string material, double amps) =>
+        Worked.Near(amps, Of($$"""{"size": {{size}}, "material": "{{material}}", "insulation": 90}""").Value("ampacity", "A"), 0);
+
     [Fact]
     public void Hotter_or_more_crowded_never_carries_more() =>
         Gen.Select(Gen.Double[32, 180], Gen.Int[1, 60], Gen.Int[0, 18]).Sample((ambient, count, at) =>

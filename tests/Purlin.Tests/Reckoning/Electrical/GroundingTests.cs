@@ -70,7 +70,7 @@ public sealed class GroundingTests
         Assert.Equal(verdict, Worked.Of("grounding", $$"""{"size": "2/0", "material": "copper", "service_rating": 200, "electrode_conductor": "{{there}}"}""").Verdict.Word);
 
     [Theory]
-    [InlineData("""{"size": "0", "material": "copper", "service_rating": 200}""", "size")]
+    [InlineData("""{"size": "5", "material": "copper", "service_rating": 200}""", "size")]
     [InlineData("""{"size": "2/0", "material": "copper", "service_rating": 5000}""", "service_rating")]
     [InlineData("""{"size": "2/0", "service_rating": 200}""", "material")]
     public void Bad_input_is_refused_by_name(string json, string input) => Worked.Refused("grounding", json, input);
