@@ -11,5 +11,5 @@ builder.Services.AddScoped<Phone>();
 builder.Services.AddScoped<OpenVisit>();
 builder.Services.AddScoped<Hand>();
 builder.Services.AddScoped<Opening>();
-builder.Services.AddScoped(_ => new HttpClient { BaseAddress = new Uri(builder.HostEnvironment.BaseAddress) });
+builder.Services.AddScoped<ArchiveDoor>();
 await builder.Build().RunAsync();

@@ -10,11 +10,11 @@ public static class Preview
     public static string Of(Property facts)
     {
         var opened = new EntryBody.InspectionOpened { Property = facts, Date = new DateOnly(2000, 1, 1) };
-        return Section.Draw(new Inspection
+        return Section.Picture(new Inspection
         {
             Id = "preview",
             Opening = new(new EntryName("preview", 1), opened),
             Places = [.. StartingPlaces.For(facts).Select((place, index) => new Place { Id = new EntryName("preview", index + 2), Kind = place.Kind, Name = place.Name, Storey = place.Storey, Order = place.Order ?? index })],
-        }, null, null);
+        });
     }
 }

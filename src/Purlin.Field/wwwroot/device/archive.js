@@ -1,35 +1,39 @@
 // The whole of an inspection in one file, made on the phone with no network: a plain zip whose members are stored as they are.
 
-import { lines, rows } from './writing.js';
+import { rows } from './writing.js';
 import { get } from './store.js';
 import { namedBlobs } from './send.js';
-import { readLine, sha256 } from './chain.js';
+import { checkLine, headsOf, joinLines, rootOf, sha256 } from './chain.js';
 
 const encoder = new TextEncoder();
 
 /** @typedef {{name:string, bytes:Uint8Array<ArrayBuffer>}} Member */
 
+const BLOBS = { 'image/jpeg': 'photos/*.jpg', 'image/png': 'photos/*.png', 'image/webp': 'photos/*.webp', 'audio/webm': 'sounds/*.webm', 'audio/ogg': 'sounds/*.ogg', 'audio/mp4': 'sounds/*.m4a', 'audio/wav': 'sounds/*.wav' };
+
 /** @param {string} insp @returns {Promise<Blob>} */
 export async function exportArchive(insp) {
-  const journal = await lines(insp);
+  const all = await rows(insp);
+  const readable = all.filter(row => checkLine(row.line).envelope !== null);
+  const journal = joinLines([...readable, ...all.filter(row => !readable.includes(row))].map(row => row.line));
   /** @type {Member[]} */
-  const members = [{ name: 'journal.jsonl', bytes: journal }];
-  const photos = [];
-  for (const sha of await namedBlobs(insp)) {
+  const members = [];
+  const files = [];
+  const missing = [];
+  for (const sha of (await namedBlobs(insp)).sort()) {
     const blob = await get('blobs', sha);
-    if (!blob) continue;
-    const name = `photos/${sha}.${suffix(blob.type)}`;
+    const mediaType = String(blob?.type ?? '').split(';')[0];
+    const pattern = BLOBS[/** @type {keyof typeof BLOBS} */ (mediaType)];
+    if (!blob || !pattern) { missing.push(sha); continue; }
+    const name = pattern.replace('*', sha);
     members.push({ name, bytes: new Uint8Array(blob.bytes) });
-    photos.push({ name, sha256: sha, size: blob.size, mediaType: blob.type });
+    files.push({ name, sha256: sha, size: blob.size, mediaType });
   }
-  const manifest = { format: 'purlin archive', version: 1, inspection: insp, entries: (await rows(insp)).length, journal: { sha256: await sha256(journal), size: journal.length }, photos };
-  members.push({ name: 'manifest.json', bytes: encoder.encode(JSON.stringify(manifest, null, 2)) });
-  return zip(members);
-}
-
-/** @param {string} type */
-function suffix(type) {
-  return type === 'image/png' ? 'png' : type === 'image/webp' ? 'webp' : type.startsWith('audio/') ? 'sound' : 'jpg';
+  const manifest = {
+    format: 'purlin-archive', version: 1, inspection: insp, heads: headsOf(all), entries: readable.length, held: all.length - readable.length,
+    journal: await sha256(journal), linesRoot: await rootOf(all.map(row => row.hash)), files, missing,
+  };
+  return zip([{ name: 'manifest.json', bytes: encoder.encode(JSON.stringify(manifest, null, 2)) }, { name: 'journal.jsonl', bytes: journal }, ...members]);
 }
 
 /** Hands a file to the person: the share sheet where there is one, else a download. @param {Blob} blob @param {string} name */

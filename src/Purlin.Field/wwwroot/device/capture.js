@@ -24,6 +24,7 @@ let kept = 0;
 /** @type {{name:string, words:string}|null} */
 let lastAct = null;
 let ticking = 0;
+let isWired = false;
 /** @type {HTMLElement} */
 let root;
 
@@ -51,23 +52,33 @@ export async function openCapture(element, where) {
   at = where;
   if (!root.querySelector('.cap-head')) {
     root.innerHTML = SCREEN;
-    root.addEventListener('click', onClick);
+    if (!isWired) root.addEventListener('click', onClick);
+    isWired = true;
     part('form').addEventListener('submit', event => { event.preventDefault(); void keepWords(); });
   }
   root.hidden = false;
   part('close').hidden = !where.onClose;
   const text = /** @type {HTMLInputElement} */ (root.querySelector('#cap-text'));
   spots = await placesOf(at.insp);
+  if (root.hidden) return;
   if (!at.place && spots[0]) { at.place = spots[0].name; at.words = spots[0].words; }
   text.dataset.draft = draftKey();
   text.value = await draft(draftKey());
+  if (root.hidden) return;
   drawPlace();
   await showCamera();
 }
 
 export function closeCapture() {
-  if (root) root.hidden = true;
+  if (!root) return;
+  root.hidden = true;
+  root.replaceChildren();
+  // The one viewfinder goes back to the place it was taken from.
+  const frame = /** @type {HTMLElement|null} */ (document.querySelector('.finder-frame'));
+  if (frame) void camera.show(frame);
 }
+
+export function isOpen() { return root !== undefined && !root.hidden; }
 
 /** @param {() => void} onClose */
 export function offerClose(onClose) {
@@ -79,6 +90,7 @@ const draftKey = () => `${at.insp}/capture/${at.place ?? ''}`;
 
 async function showCamera() {
   await camera.show(part('frame'));
+  if (root.hidden) return;
   const why = camera.whyNot();
   part('why').hidden = why === '';
   part('why').textContent = why;

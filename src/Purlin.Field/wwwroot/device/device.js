@@ -10,7 +10,7 @@ import { keepPhoto, keepSound } from './photo.js';
 import { address, picture } from './derive.js';
 import { inPlainWords } from './words.js';
 import { signal } from './signal.js';
-import { openCapture, closeCapture } from './capture.js';
+import { openCapture, closeCapture, isOpen } from './capture.js';
 import { exportArchive, shareArchive } from './archive.js';
 
 export { programReady } from './start.js';
@@ -106,11 +106,28 @@ export async function sendingState() {
 
 export function sendNow() { sender.sendSoon(0); }
 
+/** @param {string} code */
+export function signIn(code) { return sender.signIn(code); }
+
+export async function elsewhere() { return JSON.stringify(await sender.elsewhere()); }
+
+/** Brings an inspection from the office to this phone; pictures come as they are looked at. @param {string} insp @returns {Promise<string>} */
+export async function bring(insp) {
+  try {
+    await sender.pull(insp);
+    sender.sendSoon(0);
+    return '';
+  } catch (error) {
+    return error instanceof Error ? error.message : String(error);
+  }
+}
+
 /** @param {boolean} isAlone */
 export async function keepToPhone(isAlone) { await store.putMeta('alone', isAlone ? true : null); }
 
 /** @param {HTMLElement} frame */
 export async function showViewfinder(frame) {
+  if (isOpen()) return '';
   await camera.show(frame);
   return camera.whyNot();
 }

@@ -3,7 +3,7 @@
 
 import { transact, get, putMeta } from './store.js';
 import { changeVisit, device, mintAnew, receive, rows, visits } from './writing.js';
-import { joinLines, readLine } from './chain.js';
+import { joinLines, lacking, readLine } from './chain.js';
 
 const CHUNK = 1024 * 1024;
 const LINES_AT_ONCE = 1000;
@@ -119,36 +119,38 @@ async function exchange(insp) {
   const visit = await get('visits', insp);
   if ((first.heads?.[own] ?? 0) > (visit.heads[own] ?? 0)) await mintAnew();
   let answer = first;
-  for (const batch of await lacking(insp, first.heads ?? {})) {
+  for (const batch of await batches(insp, first.heads ?? {})) {
     answer = await (await ask(`/sync/${insp}/entries`, { method: 'POST', body: batch, headers: { 'Content-Type': 'application/x-ndjson' } })).json();
   }
   await pull(insp);
   await changeVisit(insp, one => {
     one.office = answer.heads ?? {};
     one.checked = Date.now();
-    one.held = (answer.held ?? []).map((/** @type {any} */ held) => `${held.name}: ${held.why}`);
+    if (Array.isArray(answer.held)) for (const held of answer.held) if (!one.held.includes(heldWords(held))) one.held.push(heldWords(held));
+    if (answer.held === 0) one.held = [];
     one.receipt = answer.receipt ?? one.receipt;
   });
 }
 
+/** @param {{name?:string, why:string}} held */
+const heldWords = held => `${held.name ?? 'a line without a name'}: ${held.why}`;
+
 /** What the office does not have, of every device, in batches. @param {string} insp @param {Record<string, number>} heads */
-async function lacking(insp, heads) {
-  const missing = (await rows(insp)).filter(row => row.seq > (heads[row.dev] ?? 0));
-  missing.sort((a, b) => a.dev < b.dev ? -1 : a.dev > b.dev ? 1 : a.seq - b.seq);
-  const batches = [];
-  for (let at = 0; at < missing.length; at += LINES_AT_ONCE) batches.push(joinLines(missing.slice(at, at + LINES_AT_ONCE).map(row => row.line)));
-  return batches;
+async function batches(insp, heads) {
+  const missing = lacking(await rows(insp), heads);
+  const cut = [];
+  for (let at = 0; at < missing.length; at += LINES_AT_ONCE) cut.push(joinLines(missing.slice(at, at + LINES_AT_ONCE).map(row => row.line)));
+  return cut;
 }
 
 /** @param {string} insp */
-async function pull(insp) {
+export async function pull(insp) {
   for (; ;) {
-    /** @type {import('./writing.js').Visit} */
     const visit = await get('visits', insp);
-    const have = Object.entries(visit.heads).map(([dev, seq]) => `${dev}:${seq}`).join(',');
-    const answer = await ask(`/sync/${insp}/entries?have=${encodeURIComponent(have)}`);
-    const bytes = new Uint8Array(await answer.arrayBuffer());
-    if (bytes.length === 0 || await receive(insp, bytes) === 0) return;
+    const have = Object.entries(visit?.heads ?? {}).map(([dev, seq]) => `${dev}:${seq}`).join(',');
+    const answer = await ask(`/sync/${insp}/entries${have ? `?have=${encodeURIComponent(have)}` : ''}`);
+    const fresh = await receive(insp, new Uint8Array(await answer.arrayBuffer()));
+    if (fresh === 0 || !answer.headers.has('Purlin-More')) return;
   }
 }
 
@@ -167,12 +169,12 @@ async function sendBlobs(insp) {
   const named = await namedBlobs(insp);
   for (let at = 0; at < named.length; at += HASHES_AT_ONCE) {
     const asked = named.slice(at, at + HASHES_AT_ONCE);
-    const answer = await (await ask(`/sync/${insp}/blobs/missing`, { method: 'POST', body: JSON.stringify(asked), headers: { 'Content-Type': 'application/json' } })).json();
+    const answer = await (await ask('/blobs/missing', { method: 'POST', body: JSON.stringify(asked), headers: { 'Content-Type': 'application/json' } })).json();
     /** @type {string[]} */
     const missing = Array.isArray(answer) ? answer : answer.missing ?? [];
     await markAtOffice(asked.filter(sha => !missing.includes(sha)));
     for (const sha of missing) {
-      await sendBlob(insp, sha);
+      await sendOne(sha);
       tell({ state: 'sending' });
     }
   }
@@ -193,21 +195,34 @@ async function noteElsewhere(sha) {
   if (!known.includes(sha)) await putMeta('elsewhere', [...known, sha]);
 }
 
-/** Goes on where the office stopped; never sends a picture whole twice. @param {string} insp @param {string} sha */
-async function sendBlob(insp, sha) {
+/** One picture that the office will not take stops none behind it. @param {string} sha */
+async function sendOne(sha) {
+  try {
+    await sendBlob(sha);
+  } catch (error) {
+    if (!(error instanceof Answer) || ![413, 415, 422].includes(error.status)) throw error;
+    unwanted.set(sha, error.status);
+  }
+}
+
+/** Pictures the office refused in this sitting, by answer. @type {Map<string, number>} */
+const unwanted = new Map();
+
+/** Goes on where the office stopped; never sends a picture whole twice. @param {string} sha */
+async function sendBlob(sha) {
   const blob = await get('blobs', sha);
   if (!blob) return;
-  const query = `?insp=${encodeURIComponent(insp)}&size=${blob.size}&type=${encodeURIComponent(blob.type)}`;
-  const head = await fetch(`/blobs/${sha}${query}`, { method: 'HEAD', credentials: 'same-origin', cache: 'no-store', headers: { 'X-Field': '1' } });
-  if (head.status === 401) throw new Answer(401, wordsOf(401));
-  let offset = head.ok ? Number(head.headers.get('Upload-Offset') ?? 0) : 0;
-  while (offset < blob.size) {
-    const answer = await ask(`/blobs/${sha}${query}`, {
+  const head = await ask(`/blobs/${sha}`, { method: 'HEAD' });
+  let offset = Number(head.headers.get('Upload-Offset') ?? 0);
+  let isWhole = head.headers.has('Purlin-Whole');
+  while (!isWhole) {
+    const answer = await ask(`/blobs/${sha}`, {
       method: 'PATCH', body: blob.bytes.slice(offset, offset + CHUNK),
       headers: { 'Content-Type': 'application/offset+octet-stream', 'Upload-Offset': String(offset), 'Upload-Length': String(blob.size) },
     });
-    const next = Number(answer.headers.get('Upload-Offset') ?? offset + CHUNK);
-    if (answer.status === 409 && next === offset) throw new Answer(409, wordsOf(409));
+    const next = Number(answer.headers.get('Upload-Offset') ?? offset);
+    isWhole = answer.headers.has('Purlin-Whole');
+    if (!isWhole && next === offset) throw new Answer(answer.status, wordsOf(answer.status));
     offset = next;
   }
   await transact(['blobs'], 'readwrite', tx => { tx.objectStore('blobs').put({ ...blob, office: true }); });
@@ -216,7 +231,7 @@ async function sendBlob(insp, sha) {
 /** Fetches a picture that another device took. @param {string} sha @param {string} insp @returns {Promise<boolean>} */
 export async function fetchBlob(sha, insp) {
   try {
-    const answer = await ask(`/blobs/${sha}?insp=${encodeURIComponent(insp)}`);
+    const answer = await ask(`/blobs/${sha}`);
     const bytes = await answer.arrayBuffer();
     const type = answer.headers.get('Content-Type') ?? 'image/jpeg';
     await transact(['blobs'], 'readwrite', tx => { tx.objectStore('blobs').put({ sha, insp, bytes, type, size: bytes.byteLength, office: true }); });
@@ -229,13 +244,41 @@ export async function fetchBlob(sha, insp) {
 /** @param {string} insp @returns {Promise<string>} */
 export async function askToSeal(insp) {
   try {
-    const answer = await fetch(`/office/inspections/${insp}/seal`, { method: 'POST', credentials: 'same-origin', headers: { 'X-Field': '1', 'Content-Type': 'application/json' }, body: '{}' });
+    const answer = await officeAsk(`/office/inspections/${insp}/editions`, 'POST', {});
     const told = await answer.json().catch(() => ({}));
     if (!answer.ok) return told.words ?? wordsOf(answer.status);
     await pull(insp);
-    return `Edition ${told.number ?? ''} is sealed.`;
+    return `Edition ${told.number} is sealed.`;
   } catch {
     return 'No contact with the office. Nothing is lost; ask again when there is a signal.';
+  }
+}
+
+/** @param {string} path @param {string} method @param {any} [body] */
+function officeAsk(path, method, body) {
+  return fetch(path, { method, credentials: 'same-origin', cache: 'no-store', headers: { 'X-Field': '1', ...(body ? { 'Content-Type': 'application/json' } : {}) }, ...(body ? { body: JSON.stringify(body) } : {}) });
+}
+
+/** @param {string} code @returns {Promise<string>} why not; empty when signed in */
+export async function signIn(code) {
+  try {
+    const answer = await officeAsk('/office/session', 'POST', { code });
+    if (answer.ok) { sendSoon(0); return ''; }
+    return (await answer.json().catch(() => ({}))).words ?? wordsOf(answer.status);
+  } catch {
+    return 'No contact with the office. Everything is kept here; sign in when there is a signal.';
+  }
+}
+
+/** Inspections that the office holds and this phone does not. @returns {Promise<{id:string, address:string, date:string, demo:boolean}[]>} */
+export async function elsewhere() {
+  try {
+    const answer = await officeAsk('/office/inspections', 'GET');
+    if (!answer.ok) return [];
+    const here = new Set((await visits()).map(visit => visit.insp));
+    return (await answer.json()).filter((/** @type {{id:string}} */ one) => !here.has(one.id));
+  } catch {
+    return [];
   }
 }
 

@@ -15,14 +15,28 @@ capture.addEventListener('keydown', () => { isTouched = true; }, { once: true })
 tellVersion(words => { const line = document.getElementById('version-line'); if (line) { line.textContent = words; line.hidden = false; } });
 
 async function begin() {
-  const where = await lastWhere();
+  // A store that does not answer must not keep the screens from opening: they say so themselves.
+  const where = await lastWhere().catch(() => null);
   if (!isAlone && location.pathname === '/' && where && where.url !== '/') history.replaceState(null, '', where.url);
+  startProgram();
   if (where) noteWhere({ ...where, url: location.pathname });
-  const insp = where?.insp ?? await newestVisit();
+  const insp = /^\/visit\/([^/]+)/.exec(location.pathname)?.[1] ?? where?.insp ?? await newestVisit();
   const known = insp ? await get('visits', insp) : null;
-  if (known && (isAlone || location.pathname.includes('/place/'))) await openCapture(capture, { insp: known.insp, place: where?.place ?? null, words: where?.name ?? '' });
+  // The screens may have come first: then they stay.
+  const isOvertaken = document.documentElement.dataset.ready === 'yes';
+  if (known && !isOvertaken && (isAlone || location.pathname.includes('/place/'))) await openCapture(capture, { insp: known.insp, place: placeOf(location.pathname) ?? where?.place ?? null, words: where?.name ?? '' });
   if (isAlone && !known) location.replace('/');
   if (isAlone) offerClose(() => location.assign(`/visit/${insp}`));
+}
+
+/** The rest of the program starts only once the address is the right one, so that it opens where the person was. */
+function startProgram() {
+  /** @type {any} */ (globalThis).Blazor?.start();
+}
+
+/** The place that an address names. @param {string} path */
+function placeOf(path) {
+  return /\/place\/([a-z0-9~]+-\d+)$/.exec(path)?.[1].replace('-', '.') ?? null;
 }
 
 /** The program is there: it takes over, unless the person is already at work here. */

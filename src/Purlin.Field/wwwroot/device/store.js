@@ -122,7 +122,10 @@ export function isFull(error) {
 export async function holdBallast() {
   if (await hasBallast()) return true;
   try {
-    await putMeta('ballast', new ArrayBuffer(BALLAST_BYTES));
+    // Of chance, since a store that compresses would keep zeros in no room at all.
+    const bytes = new Uint8Array(BALLAST_BYTES);
+    for (let at = 0; at < bytes.length; at += 65536) crypto.getRandomValues(bytes.subarray(at, at + 65536));
+    await putMeta('ballast', bytes.buffer);
     return true;
   } catch (error) {
     if (isFull(error)) return false;

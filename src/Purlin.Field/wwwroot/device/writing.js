@@ -2,7 +2,7 @@
 // returned here settles only after the disk has it. One writer at a time, by a lock that all windows share.
 
 import { transact, get, putMeta, entryRange, isFull, dropBallast, holdBallast, hasBallast } from './store.js';
-import { lineOf, sha256, mint, hlcNext, hlcMeet, readLine, cutLines, joinLines } from './chain.js';
+import { nextLine, mint, hlcMeet, take, lacking, joinLines } from './chain.js';
 
 /** @typedef {{type:string, body:any}} Act */
 /** @typedef {{bytes:ArrayBuffer, type:string, sha:string}} Bytes */
@@ -123,20 +123,17 @@ async function writeAlone(insp, dev, acts, blobs) {
 /** @param {Visit} visit @param {string} dev @param {Act[]} acts */
 async function linesFor(visit, dev, acts) {
   const last = await lastOf(visit.insp, dev);
-  let seq = last?.seq ?? 0;
-  let prev = last?.hash;
-  const rows = [];
+  /** @type {import('./chain.js').Pen} */
+  const pen = { insp: visit.insp, dev, seq: last?.seq ?? 0, prev: last?.hash, hlc: visit.hlc, heads: visit.heads, seenWritten: visit.seenWritten };
+  const first = pen.seq;
+  const written = [];
   for (const act of acts) {
-    visit.hlc = hlcNext(visit.hlc, Date.now());
-    const seen = newlySeen(visit, dev);
-    const body = replaceOwnNames(act.body, dev, rows.length, (last?.seq ?? 0));
-    const line = lineOf({ v: 1, insp: visit.insp, dev, seq: ++seq, hlc: visit.hlc, prev, seen, type: act.type, body });
-    prev = await sha256(line);
-    rows.push({ insp: visit.insp, dev, seq, hash: prev, line });
-    Object.assign(visit.seenWritten, seen);
-    visit.heads[dev] = seq;
+    const { line, hash } = await nextLine(pen, act.type, replaceOwnNames(act.body, dev, written.length, first), Date.now());
+    written.push({ insp: visit.insp, dev, seq: pen.seq, hash, line });
   }
-  return rows;
+  visit.hlc = pen.hlc;
+  visit.heads[dev] = pen.seq;
+  return written;
 }
 
 /** Acts written together may name one another before they have names: `writtentogether.1` is the first of them. @param {any} body @param {string} dev @param {number} written @param {number} from @returns {any} */
@@ -146,11 +143,6 @@ function replaceOwnNames(body, dev, written, from) {
     const match = typeof value === 'string' ? /^writtentogether\.(\d+)$/.exec(value) : null;
     return match && Number(match[1]) <= written ? `${dev}.${from + Number(match[1])}` : value;
   });
-}
-
-/** @param {Visit} visit @param {string} dev */
-function newlySeen(visit, dev) {
-  return Object.fromEntries(Object.entries(visit.heads).filter(([other, seq]) => other !== dev && (visit.seenWritten[other] ?? 0) < seq));
 }
 
 /**
@@ -178,14 +170,9 @@ async function refill() {
   return true;
 }
 
-/** Every line of an inspection, as newline-delimited bytes. @param {string} insp @returns {Promise<Uint8Array<ArrayBuffer>>} */
-export async function lines(insp) {
-  return joinLines((await rows(insp)).map(row => row.line));
-}
-
 /** The lines beyond what somebody has, of every device. @param {string} insp @param {Record<string, number>} heads @returns {Promise<Uint8Array<ArrayBuffer>>} */
 export async function linesBeyond(insp, heads) {
-  return joinLines((await rows(insp)).filter(row => row.seq > (heads[row.dev] ?? 0)).map(row => row.line));
+  return joinLines(lacking(await rows(insp), heads).map(row => row.line));
 }
 
 /** @param {string} insp @param {string} [dev] @returns {Promise<import('./store.js').StoredEntry[]>} */
@@ -202,35 +189,28 @@ export function rows(insp, dev) {
  * @param {string} insp @param {Uint8Array} bytes @returns {Promise<number>} how many were new
  */
 export async function receive(insp, bytes) {
-  const { lines: cut } = cutLines(bytes);
-  /** @type {{envelope: import('./chain.js').Envelope, row: import('./store.js').StoredEntry}[]} */
-  const taken = [];
-  for (const line of cut) {
-    const envelope = readLine(line);
-    if (envelope && envelope.insp === insp) taken.push({ envelope, row: { insp, dev: envelope.dev, seq: envelope.seq, hash: await sha256(line), line } });
-  }
-  const fresh = await alone(() => receiveAlone(insp, taken));
+  const fresh = await alone(() => receiveAlone(insp, bytes));
   if (fresh > 0) tellWritten(insp);
   return fresh;
 }
 
-/** @param {string} insp @param {{envelope: import('./chain.js').Envelope, row: import('./store.js').StoredEntry}[]} taken */
-async function receiveAlone(insp, taken) {
-  const known = new Set((await rows(insp)).map(row => row.hash));
-  const fresh = taken.filter(one => !known.has(one.row.hash));
-  if (fresh.length === 0) return 0;
+/** @param {string} insp @param {Uint8Array} bytes */
+async function receiveAlone(insp, bytes) {
+  const { taken, heads } = await take(insp, await rows(insp), bytes);
+  if (taken.length === 0) return 0;
+  /** @type {Visit} */
   const visit = await get('visits', insp) ?? emptyVisit(insp, 'Inspection', '', false);
-  for (const { envelope } of fresh) note(visit, envelope);
+  for (const { envelope } of taken) if (envelope) note(visit, envelope);
+  visit.heads = heads;
   await transact(['entries', 'visits'], 'readwrite', tx => {
-    for (const { row } of fresh) tx.objectStore('entries').put(row);
+    for (const { dev, seq, hash, line } of taken) tx.objectStore('entries').put({ insp, dev, seq, hash, line });
     tx.objectStore('visits').put(visit);
   });
-  return fresh.length;
+  return taken.length;
 }
 
 /** What the list of visits shows of a line. @param {Visit} visit @param {import('./chain.js').Envelope} envelope */
 function note(visit, envelope) {
-  visit.heads[envelope.dev] = Math.max(visit.heads[envelope.dev] ?? 0, envelope.seq);
   visit.hlc = hlcMeet(visit.hlc, envelope.hlc, Date.now());
   if (envelope.type === 'photo.taken') visit.photos++;
   if (envelope.type !== 'inspection.opened') return;

@@ -1,0 +1,131 @@
+using Deque.AxeCore.Commons;
+using Deque.AxeCore.Playwright;
+using Purlin.Field.Tests.App;
+
+namespace Purlin.Field.Tests;
+
+/// <summary>Every screen, in three lights: nothing that keeps a person out, nothing too small for a thumb.</summary>
+public sealed class Access(Browser browser) : IAsyncLifetime
+{
+    private TinyHost host = null!;
+    private Phone phone = null!;
+    private Seed seed = null!;
+
+    public async ValueTask InitializeAsync()
+    {
+        host = await TinyHost.StartAsync();
+        phone = await browser.PhoneAsync(host.Address);
+        await phone.OpenBareAsync();
+        seed = await phone.SeedAsync("[\"washington\"]");
+        await phone.Page.EvaluateAsync("""
+            async ([insp, kitchen]) => {
+              const { write } = await import('/device/writing.js');
+              await write(insp, [
+                { type: 'observation.made', body: { place: kitchen, words: 'stain below the sink', outcome: 'seen' } },
+                { type: 'limitation.recorded', body: { what: 'North wall not seen', place: kitchen } },
+                { type: 'note.written', body: { about: kitchen, part: 'n1', text: 'owner says it is new' } },
+              ]);
+            }
+            """, new[] { seed.Insp, seed.Kitchen });
+    }
+
+    private IReadOnlyList<(string Name, string Url, string Wait)> Screens =>
+    [
+        ("inspections", "/", ".visit"), ("new", "/new", "text=Draw the house"), ("house", seed.Url(), ".places a"), ("place", seed.PlaceUrl(seed.Kitchen), ".look"),
+        ("open", seed.Url("/walk"), ".part"), ("before issue", seed.Url("/issue"), ".part"), ("report", seed.Url("/report"), "h1"), ("acts", seed.Url("/acts"), ".acts li"),
+        ("settings", "/settings", ".choice"), ("sign in", "/sign-in", "form"), ("camera", "/capture.html", "#capture .shutter"),
+    ];
+
+    private async Task DressAsync(string theme, string glove) =>
+        await phone.Page.EvaluateAsync("([theme, glove]) => { localStorage.setItem('purlin-theme', theme); localStorage.setItem('purlin-glove', glove); }", new[] { theme, glove });
+
+    [Theory]
+    [InlineData("day")]
+    [InlineData("dark")]
+    [InlineData("sun")]
+    public async Task No_screen_has_a_serious_fault(string theme)
+    {
+        await DressAsync(theme, "no");
+        List<string> faults = [];
+        foreach (var (name, url, wait) in Screens)
+        {
+            await OpenAsync(url, wait);
+            var result = await phone.Page.RunAxe(new AxeRunOptions { RunOnly = new() { Type = "tag", Values = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"] }, Rules = new() { ["color-contrast-enhanced"] = new() { Enabled = true } } });
+            Assert.True(result.Passes.Length > 5, $"{name}: the checker hardly ran");
+            faults.AddRange(result.Violations.Where(fault => fault.Impact is "serious" or "critical").SelectMany(fault => fault.Nodes.Select(node => $"{name}: {fault.Id}: {node.Html[..Math.Min(160, node.Html.Length)]}")));
+        }
+
+        Assert.Empty(faults);
+    }
+
+    private async Task OpenAsync(string url, string wait)
+    {
+        if (url.EndsWith(".html", StringComparison.Ordinal)) await phone.OpenAsync(url);
+        else await phone.OpenReadyAsync(url);
+        await phone.Page.Locator(wait).First.WaitForAsync();
+    }
+
+    // Parhi, Karlson, Bederson, MobileHCI 2006: below 9.2 mm errors grow; 44 px is the floor for what is seldom used, 64 for capture, 96 with gloves.
+    [Theory]
+    [InlineData("no", 44, 64)]
+    [InlineData("yes", 44, 96)]
+    public async Task Every_target_is_large_enough(string glove, int floor, int capture)
+    {
+        await DressAsync("day", glove);
+        List<string> small = [];
+        foreach (var (name, url, wait) in Screens)
+        {
+            await OpenAsync(url, wait);
+            await Assertions.Expect(phone.Page.Locator("body")).ToBeVisibleAsync();
+            small.AddRange((await SmallAsync(floor, capture)).Select(found => $"{name}: {found}"));
+            Assert.True(await phone.Page.EvaluateAsync<bool>("() => document.documentElement.scrollWidth <= innerWidth"), $"{name} scrolls sideways");
+        }
+
+        Assert.Empty(small);
+    }
+
+    private Task<string[]> SmallAsync(int floor, int capture) => phone.Page.EvaluateAsync<string[]>("""
+        ([floor, capture]) => {
+          const small = [];
+          for (const one of document.querySelectorAll('a[href], button, input, textarea, summary, [role=button]')) {
+            const box = one.getBoundingClientRect();
+            if (box.width === 0 || box.height === 0 || getComputedStyle(one).visibility === 'hidden' || one.closest('#blazor-error-ui, iframe')) continue;
+            const least = one.matches('.out, .reasons button, .rest, .thumb .act, .shutter, .cap-bar button') ? capture : floor;
+            if (box.height < least - 0.5 || box.width < Math.min(least, 68) - 0.5) small.push(`${Math.round(box.width)} x ${Math.round(box.height)} ${one.outerHTML.slice(0, 120)}`);
+          }
+          return small;
+        }
+        """, new[] { floor, capture });
+
+    [Fact]
+    public async Task What_is_frequent_lies_in_the_lower_part_under_the_thumb()
+    {
+        foreach (var (width, height) in ((int, int)[])[(360, 640), (390, 844), (768, 1024)])
+        {
+            await phone.Page.SetViewportSizeAsync(width, height);
+            await phone.OpenReadyAsync(seed.PlaceUrl(seed.Kitchen));
+            await phone.Page.Locator(".look").First.WaitForAsync();
+            foreach (var button in await phone.Page.Locator(".thumb button, .sayline input").AllAsync())
+            {
+                var box = (await button.BoundingBoxAsync())!;
+                Assert.True(box.Y >= height * 0.4 && box.Y + box.Height <= height + 1, $"{width} x {height}: {box.Y} to {box.Y + box.Height}");
+            }
+        }
+    }
+
+    [Fact]
+    public async Task Nothing_moves_for_a_person_who_asked_for_stillness()
+    {
+        await phone.Page.EmulateMediaAsync(new() { ReducedMotion = ReducedMotion.Reduce });
+        await phone.OpenReadyAsync(seed.PlaceUrl(seed.Kitchen));
+        await phone.Page.Locator(".chips .add").TapAsync();
+        await phone.Page.Locator(".slip").WaitForAsync();
+        Assert.Equal(0, await phone.Page.EvaluateAsync<int>("() => document.getAnimations().length"));
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        await phone.DisposeAsync();
+        await host.DisposeAsync();
+    }
+}
