@@ -26,11 +26,11 @@ internal static class Neutral
         var dryers = share * StandardMethod.Dryers(house, rules, parts);
         var appliances = Appliances(house, rules.Share("motor_share"));
         sheet.Step("Lighting demand", lighting, "VA");
-        sheet.Step("Cooking and dryer demand at 70 %", cooking + dryers, "VA");
+        sheet.Step($"Cooking and dryer demand at {share:0 %}", cooking + dryers, "VA");
         if (appliances > 0) sheet.Step("Appliances from line to neutral, as the worse line has them, and a quarter of their largest motor", appliances, "VA");
         var load = lighting + cooking + dryers + appliances;
         var whole = rules.Value("neutral_over_amps") * house.Volts.Volts;
-        if (load > whole) load = sheet.Step("The part above 200 A at 70 %", whole + rules.Share("neutral_over_share") * (load - whole), "VA");
+        if (load > whole) load = sheet.Step($"The part above {rules.Value("neutral_over_amps"):0} A at {rules.Share("neutral_over_share"):0 %}", whole + rules.Share("neutral_over_share") * (load - whole), "VA");
         return load;
     }
 

@@ -35,16 +35,18 @@ internal static class OptionalMethod
         {
             null => ("no electric heat", 0),
             "heat pump" => HeatPump(house, rules),
-            "separate" when house.HeatingUnits >= rules.Value("optional_separate_units") => ("separately controlled units, 40 %", rules.Share("optional_separate_share") * heating),
-            "storage" => ("heat that runs at full load, 100 %", rules.Share("optional_storage_share") * heating),
-            "separate" => ("fewer than four separately controlled units, 65 %", rules.Share("optional_central_share") * heating),
-            _ => ("central electric heat, 65 %", rules.Share("optional_central_share") * heating),
+            "separate" when house.HeatingUnits >= rules.Value("optional_separate_units") => Heat("four or more separately controlled units", rules.Share("optional_separate_share"), heating),
+            "storage" => Heat("heat that runs at full load", rules.Share("optional_storage_share"), heating),
+            "separate" => Heat("fewer than four separately controlled units", rules.Share("optional_central_share"), heating),
+            _ => Heat("central electric heat", rules.Share("optional_central_share"), heating),
         };
         if (cooling <= 0 && heat <= 0) return 0;
         sheet.Step("Cooling at 100 %", cooling, "VA");
         sheet.Step($"Heating: {words}", heat, "VA");
         return sheet.Step("The larger of the two", Math.Max(cooling, heat), "VA");
     }
+
+    private static (string Words, double Load) Heat(string what, double share, double load) => ($"{what}, {share:0 %}", share * load);
 
     private static double RoomUnits(DwellingLoads house) => house.Appliances.Where(appliance => appliance.Comfort).Sum(appliance => appliance.Load.VoltAmperes);
 

@@ -14,7 +14,7 @@ internal static class StandardMethod
         var comfort = Comfort(house, rules, sheet);
         var vehicle = Vehicle(house, rules, sheet);
         var motor = house.LargestMotor.VoltAmperes > 0
-            ? sheet.Step("A quarter of the largest motor more", rules.Share("motor_share") * house.LargestMotor.VoltAmperes, "VA")
+            ? sheet.Step($"{rules.Share("motor_share"):0 %} of the largest motor more", rules.Share("motor_share") * house.LargestMotor.VoltAmperes, "VA")
             : 0;
         foreach (var (name, value) in new[] { ("lighting", lighting), ("cooking", cooking), ("dryers", dryers), ("appliances", appliances), ("heating_or_cooling", comfort) })
             sheet.Result(name, value, "VA");
@@ -27,10 +27,9 @@ internal static class StandardMethod
         var connected = Connected(house, rules, sheet);
         var first = rules.Value("lighting_first_va");
         var next = rules.Value("lighting_next_to_va");
-        var demand = Math.Min(connected, first)
-            + rules.Share("lighting_next_share") * Math.Max(0, Math.Min(connected, next) - first)
-            + (connected > next ? rules.Share("lighting_rest_share") * (connected - next) : 0);
-        return sheet.Step($"Lighting demand: first {first:#,0} VA at 100 %, the next to {next:#,0} VA at 35 %, the rest at 25 %", demand, "VA");
+        var (nextShare, restShare) = (rules.Share("lighting_next_share"), rules.Share("lighting_rest_share"));
+        var demand = Math.Min(connected, first) + nextShare * Math.Max(0, Math.Min(connected, next) - first) + restShare * Math.Max(0, connected - next);
+        return sheet.Step($"Lighting demand: first {first:#,0} VA at 100 %, the next to {next:#,0} VA at {nextShare:0 %}, the rest at {restShare:0 %}", demand, "VA");
     }
 
     /// <summary>The same without demand, as the optional methods pool it.</summary>

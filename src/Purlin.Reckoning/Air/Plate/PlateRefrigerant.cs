@@ -44,6 +44,6 @@ internal static partial class PlateRefrigerant
     [GeneratedRegex(@"(?<![A-Z0-9])(?<kind>R|HFC|HCFC|CFC)\s?-?\s?(?<number>[0-9OISB]{2,3}[ABC]?)(?![A-Z0-9])", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
     private static partial Regex Mark();
 
-    [GeneratedRegex(@"(?<pounds>[0-9OISB]+(?:\.[0-9OISB]+)?)\s*LBS?\.?(?:\s*[,&]?\s*(?<ounces>[0-9OISB]+(?:\.[0-9OISB]+)?)\s*OZ)?|(?<ounces>[0-9OISB]+(?:\.[0-9OISB]+)?)\s*OZ", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    [GeneratedRegex(@"(?<![0-9OISB.])(?:(?<pounds>[0-9OISB]+(?:\.[0-9OISB]+)?)\s*LBS?\.?(?:\s*[,&]?\s*(?<ounces>[0-9OISB]+(?:\.[0-9OISB]+)?)\s*OZ)?|(?<ounces>[0-9OISB]+(?:\.[0-9OISB]+)?)\s*OZ)", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
     private static partial Regex Weight();
 }

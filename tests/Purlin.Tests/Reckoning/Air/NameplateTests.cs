@@ -187,6 +187,16 @@ public sealed class NameplateTests
     [InlineData("""{"text": 5}""", "text")]
     public void Bad_input_is_refused_by_name(string json, string input) => Worked.Refused("nameplate", json, input);
 
+    // Texts made to make a pattern run wild: each is read to its end.
+    [Theory]
+    [InlineData('0')]
+    [InlineData(' ')]
+    [InlineData('S')]
+    [InlineData('-')]
+    [InlineData('\n')]
+    public void Hostile_text_is_read_to_its_end(char filling) =>
+        Assert.Null(Read("CHARGE " + new string(filling, 3900) + " MFD MIN MAX DATE OF " + new string(filling, 3900)).Result["mca"]);
+
     [Fact]
     public void Too_long_a_text_is_refused() => Assert.False(Reckonings.Reckon("nameplate", new JsonObject { ["text"] = new string('A', 8001) }).IsAccepted);
 
