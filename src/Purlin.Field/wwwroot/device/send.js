@@ -274,6 +274,7 @@ export async function signIn(code) {
 export async function elsewhere() {
   try {
     const answer = await officeAsk('/office/inspections', 'GET');
+    if (answer.status === 401 && sending.state !== 'signed out') tell({ state: 'signed out', words: 'The office asks who you are.' });
     if (!answer.ok) return [];
     const here = new Set((await visits()).map(visit => visit.insp));
     return (await answer.json()).filter((/** @type {{id:string}} */ one) => !here.has(one.id));
