@@ -165,7 +165,8 @@ public sealed class OfficeStore(OfficeOptions office, ReceiptChain receipts) : I
         {
             var lines = await db.Entries.AsNoTracking().Where(row => row.Tenant == OfficeDb.OnlyTenant && row.Insp == inspection).Select(row => row.Raw).ToListAsync(cancel);
             var held = await db.Held.AsNoTracking().Where(row => row.Tenant == OfficeDb.OnlyTenant && row.Insp == inspection).ToListAsync(cancel);
-            journal = EntrySet.Of(inspection, lines.Select(line => EntryLine.Read(line).OrThrow()), held.Select(row => Held(inspection, row)));
+            journal = EntrySet.Of(inspection, lines.Select(line => EntryLine.Read(line).OrThrow()));
+            LookAgain(journal, held);
             if (read.Count == JournalsInMemory) read.RemoveAt(0);
         }
         else
@@ -175,6 +176,22 @@ public sealed class OfficeStore(OfficeOptions office, ReceiptChain receipts) : I
 
         read.Add(journal);
         return journal;
+    }
+
+    /// <summary>Lines that an older program had to hold and this one can read are taken now; their rows stay where they are. The others stay held.</summary>
+    private static void LookAgain(EntrySet journal, List<HeldRow> rows)
+    {
+        List<Entry> readable = [];
+        foreach (var row in rows)
+        {
+            var read = EntryLine.Read(row.Raw);
+            if (read.IsAccepted && read.OrThrow() is { } entry && entry.Inspection == journal.Inspection) readable.Add(entry);
+            else journal.Hold(Held(journal.Inspection, row));
+        }
+
+        foreach (var entry in Admission.Of(journal, new LineBlock { Entries = readable, Held = [] }).Taken) journal.Add(entry);
+        // What is still beyond a limit, or behind a gap, is held as before; a line that was taken is not.
+        foreach (var row in rows) journal.Hold(Held(journal.Inspection, row));
     }
 
     private static HeldLine Held(string inspection, HeldRow row) =>

@@ -51,7 +51,20 @@ internal static class BlobEndpoints
         using var turn = await turns.Take(sha, context.RequestAborted);
         using var time = CancellationTokenSource.CreateLinkedTokenSource(turn.Newer, context.RequestAborted);
         time.CancelAfter(ChunkTime);
-        if (await blobs.Row(sha, time.Token) is { } row)
+        try
+        {
+            return await Take(sha, offset, length, context, blobs, time.Token);
+        }
+        catch (OperationCanceledException) when (!context.RequestAborted.IsCancellationRequested)
+        {
+            Say(context, blobs.Arrived(sha), whole: false);
+            return Refusals.Json(StatusCodes.Status409Conflict, "A newer request for the same file, or its time, ended this one; go on from what is here.");
+        }
+    }
+
+    private static async Task<IResult> Take(string sha, long offset, long length, HttpContext context, BlobFolder blobs, CancellationToken cancel)
+    {
+        if (await blobs.Row(sha, cancel) is { } row)
         {
             Say(context, row.Size, whole: true);
             return Results.NoContent();
@@ -64,7 +77,7 @@ internal static class BlobEndpoints
             return Refusals.Json(StatusCodes.Status409Conflict, $"{arrived} bytes are here; go on from there.");
         }
 
-        await blobs.Append(sha, context.Request.Body, Math.Min(length - offset, ChunkBytes), time.Token);
+        await blobs.Append(sha, context.Request.Body, Math.Min(length - offset, ChunkBytes), cancel);
         arrived = blobs.Arrived(sha);
         if (arrived < length)
         {
@@ -72,7 +85,7 @@ internal static class BlobEndpoints
             return Results.NoContent();
         }
 
-        if (await blobs.Finish(sha, time.Token) is var (status, words)) return Refusals.Json(status, words);
+        if (await blobs.Finish(sha, cancel) is var (status, words)) return Refusals.Json(status, words);
         Say(context, length, whole: true);
         return Results.NoContent();
     }

@@ -38,15 +38,7 @@ public sealed class BlobTests
     {
         await using var office = await RunningOffice.Start();
         var sha = Sha.Of(Photo);
-        using (var socket = new System.Net.Sockets.TcpClient())
-        {
-            await socket.ConnectAsync(office.Address.Host, office.Address.Port);
-            var cookie = await Cookie(office);
-            var head = $"PATCH /blobs/{sha} HTTP/1.1\r\nHost: {office.Address.Authority}\r\nX-Field: 1\r\nCookie: {cookie}\r\nContent-Type: application/offset+octet-stream\r\nUpload-Offset: 0\r\nUpload-Length: {Photo.Length}\r\nContent-Length: {Photo.Length}\r\n\r\n";
-            await socket.GetStream().WriteAsync(Encoding.ASCII.GetBytes(head));
-            await socket.GetStream().WriteAsync(Photo.AsMemory(0, 10_000));
-            await Task.Delay(300, TestContext.Current.CancellationToken);
-        }
+        using (var socket = await Begin(office, sha, 10_000)) await Task.Delay(300, TestContext.Current.CancellationToken);
 
         var rest = await office.Head(sha);
         for (var wait = 0; wait < 50 && rest.Offset == 0; wait++)
@@ -58,6 +50,30 @@ public sealed class BlobTests
         Assert.InRange(rest.Offset, 1, 10_000);
         Assert.Equal(HttpStatusCode.NoContent, (await office.Patch(sha, Photo.AsMemory((int)rest.Offset), rest.Offset, Photo.Length)).StatusCode);
         Assert.True((await office.Head(sha)).Whole);
+    }
+
+    [Fact]
+    public async Task A_newer_request_takes_over_from_one_that_hangs()
+    {
+        await using var office = await RunningOffice.Start();
+        var sha = Sha.Of(Photo);
+        using var hanging = await Begin(office, sha, 10_000);
+        for (var wait = 0; wait < 100 && (await office.Head(sha)).Offset < 10_000; wait++) await Task.Delay(50, TestContext.Current.CancellationToken);
+        var offset = (await office.Head(sha)).Offset;
+        Assert.Equal(HttpStatusCode.NoContent, (await office.Patch(sha, Photo.AsMemory((int)offset), offset, Photo.Length)).StatusCode);
+        Assert.Equal(Photo, await office.Client.GetByteArrayAsync($"/blobs/{sha}"));
+    }
+
+    /// <summary>Announces the whole photograph, sends only so many bytes, and leaves the connection open.</summary>
+    private static async Task<System.Net.Sockets.TcpClient> Begin(RunningOffice office, string sha, int bytes)
+    {
+        var socket = new System.Net.Sockets.TcpClient();
+        await socket.ConnectAsync(office.Address.Host, office.Address.Port);
+        var cookie = await Cookie(office);
+        var head = $"PATCH /blobs/{sha} HTTP/1.1\r\nHost: {office.Address.Authority}\r\nX-Field: 1\r\nCookie: {cookie}\r\nContent-Type: application/offset+octet-stream\r\nUpload-Offset: 0\r\nUpload-Length: {Photo.Length}\r\nContent-Length: {Photo.Length}\r\n\r\n";
+        await socket.GetStream().WriteAsync(Encoding.ASCII.GetBytes(head));
+        await socket.GetStream().WriteAsync(Photo.AsMemory(0, bytes));
+        return socket;
     }
 
     [Fact]

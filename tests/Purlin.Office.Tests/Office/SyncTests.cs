@@ -172,6 +172,23 @@ public sealed class SyncTests
     }
 
     [Fact]
+    public async Task A_line_held_by_an_older_program_is_taken_by_one_that_can_read_it()
+    {
+        var folder = RunningOffice.NewFolder();
+        var lines = Lines.Notes(Visit, "aaa", 3);
+        await using (var before = await RunningOffice.Start(folder))
+        {
+            await before.Push(Visit, lines[0]);
+            await before.App.Services.GetRequiredService<OfficeStore>().Change(db => db.Held.Add(new HeldRow { Insp = Visit, Hash = lines[1].Hash, Name = "aaa.2", Raw = lines[1].Line.ToArray(), Why = "body: too new", ReceivedAt = 1 }), TestContext.Current.CancellationToken);
+        }
+
+        await using var office = await RunningOffice.Start(folder);
+        Assert.Equal(["aaa.1", "aaa.2"], (await Pull(office, Visit)).Select(entry => entry.Name.ToString()));
+        Assert.Equal(3, RunningOffice.HeadsOf(await office.Push(Visit, lines))["aaa"]);
+        Assert.Equal(3, (await Pull(office, Visit)).Count);
+    }
+
+    [Fact]
     public async Task Lines_of_another_inspection_are_held()
     {
         await using var office = await RunningOffice.Start();
