@@ -3,6 +3,7 @@ using System.Diagnostics;
 using Purlin.Demo;
 using Purlin.Journal.Archive;
 using Purlin.Office;
+using Purlin.Office.Owner;
 
 namespace Purlin.Cli;
 
@@ -53,7 +54,9 @@ internal static class ServeCommand
         }
         var shown = office.Urls.FirstOrDefault() ?? options.Address;
         terminal.Out.WriteLine($"Purlin is at {shown}   (Ctrl+C stops it; data in {options.Folder})");
-        if (open) OpenBrowser(shown);
+        var enter = $"{shown}/office/enter#{office.Services.GetRequiredService<OwnerAccount>().NewLinkCode()}";
+        terminal.Out.WriteLine($"To sign in, open this once within half an hour: {enter}");
+        if (open) OpenBrowser(enter);
         await office.WaitForShutdownAsync(cancel);
         return ExitStatus.Done;
     }
