@@ -184,8 +184,8 @@ public sealed class OfficeStore(OfficeOptions office, ReceiptChain receipts) : I
         List<Entry> readable = [];
         foreach (var row in rows)
         {
-            var read = EntryLine.Read(row.Raw);
-            if (read.IsAccepted && read.OrThrow() is { } entry && entry.Inspection == journal.Inspection) readable.Add(entry);
+            var line = EntryLine.Read(row.Raw);
+            if (line.IsAccepted && line.OrThrow() is { } entry && entry.Inspection == journal.Inspection) readable.Add(entry);
             else journal.Hold(Held(journal.Inspection, row));
         }
 

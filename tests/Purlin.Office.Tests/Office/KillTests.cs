@@ -103,6 +103,7 @@ public sealed class KillTests
         var own = Path.Combine(here, "Purlin.Office.Tests");
         var start = new ProcessStartInfo("dotnet", ["exec", "--runtimeconfig", own + ".runtimeconfig.json", "--depsfile", own + ".deps.json", Path.Combine(here, "purlin.dll"), "serve", "--data", folder, "--address", "http://127.0.0.1:0"])
         {
+            UseShellExecute = false,
             RedirectStandardOutput = true,
         };
         var process = System.Diagnostics.Process.Start(start)!;

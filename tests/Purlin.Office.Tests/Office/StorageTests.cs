@@ -109,7 +109,7 @@ public sealed class StorageTests
 
     private static int Run(string program, params string[] arguments)
     {
-        using var process = Process.Start(new ProcessStartInfo(program, arguments) { RedirectStandardError = true })!;
+        using var process = Process.Start(new ProcessStartInfo(program, arguments) { UseShellExecute = false, RedirectStandardError = true })!;
         process.WaitForExit();
         return process.ExitCode;
     }
