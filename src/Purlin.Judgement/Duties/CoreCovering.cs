@@ -93,8 +93,14 @@ internal sealed class CoreCovering
         return limitation.Body.Place is { } place && !lookedIn.Contains(place) && core.Places.Count > 0 && core.Places.All(kind => kind == evidence.Place(place)?.Kind);
     }
 
-    private IEnumerable<Sighting> LooksFor(CoreDuty core) => core.Components.SelectMany(kind => looksByKind[kind]).Distinct()
-        .Where(look => InPlace(core, look.Place) && Matches(core, look.Condition));
+    /// <summary>A look counts once, though it may be of two kinds: told apart by itself, not by what it says.</summary>
+    private IEnumerable<Sighting> LooksFor(CoreDuty core)
+    {
+        HashSet<Sighting>? met = core.Components.Count > 1 ? new(ReferenceEqualityComparer.Instance) : null;
+        foreach (var kind in core.Components)
+            foreach (var look in looksByKind[kind])
+                if (InPlace(core, look.Place) && Matches(core, look.Condition) && met?.Add(look) != false) yield return look;
+    }
 
     private List<Reading> ReadingsFor(CoreDuty core) => [.. core.Readings.SelectMany(evidence.ReadingsOf)
         .Where(reading => evidence.Book.IsOfHouse(reading.Body.Kind) || InPlace(core, evidence.PlaceOf(reading)))];

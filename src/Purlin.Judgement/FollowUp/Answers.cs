@@ -9,6 +9,7 @@ internal sealed class Answers
     private readonly EvidenceIndex evidence;
     private readonly Question question;
     private readonly IReadOnlyList<EntryName> places;
+    private readonly HashSet<EntryName> placeSet;
     private readonly List<Sighting> looks;
     private readonly List<Sighting> hidden;
     private readonly List<MeasuredAnswer> measured;
@@ -16,6 +17,7 @@ internal sealed class Answers
     public Answers(EvidenceIndex evidence, ILookup<string, Sighting> looksFor, Measured readings, Question question, IReadOnlyList<EntryName> places)
     {
         (this.evidence, this.question, this.places) = (evidence, question, places);
+        placeSet = [.. places];
         var all = question.Follow.Answers.SelectMany(condition => looksFor[condition]).Where(InPlace).ToList();
         looks = [.. all.Where(look => look.Looked && OpenersAnsweredBy(look))];
         hidden = [.. all.Where(look => look.Outcome == Outcome.NotVisible)];
@@ -65,10 +67,21 @@ internal sealed class Answers
     }
 
     /// <summary>Each opener needs an answer other than itself; for more of the same that answer stands in another place.</summary>
-    private bool OpenersAnsweredBy(Sighting look) => question.Openers.Any(opener =>
-        !opener.Entries.Intersect(look.Entries).Any() && !(look.Condition == opener.Condition && look.Place == opener.Place));
+    private bool OpenersAnsweredBy(Sighting look)
+    {
+        foreach (var opener in question.Openers)
+            if (!(look.Condition == opener.Condition && look.Place == opener.Place) && !Share(opener.Entries, look.Entries)) return true;
+        return false;
+    }
 
-    private bool InPlace(Sighting look) => look.Place is { } place && places.Count > 0 ? places.Contains(place) : true;
+    private static bool Share(IReadOnlyList<EntryName> some, IReadOnlyList<EntryName> others)
+    {
+        foreach (var entry in some)
+            if (others.Contains(entry)) return true;
+        return false;
+    }
 
-    private bool InPlace(MeasuredAnswer answer) => places.Count == 0 || answer.OfHouse || answer.Place is not { } known || places.Contains(known);
+    private bool InPlace(Sighting look) => look.Place is not { } place || places.Count == 0 || placeSet.Contains(place);
+
+    private bool InPlace(MeasuredAnswer answer) => places.Count == 0 || answer.OfHouse || answer.Place is not { } known || placeSet.Contains(known);
 }
