@@ -34,7 +34,7 @@ public static class Judging
         var years = new Years(evidence, memory);
         List<Finding> written = [.. matters.Select(matter => writing.Write(matter) with { ThenAndNow = years.Of(matter) })];
         List<Finding> single = [.. Escalating.Apply(book, written, matters).Select(finding => Overruled.Apply(inspection, finding))];
-        List<Finding> findings = [.. new Grouping(book, matters, writing).Apply(single).Select(finding => finding.Grouped.Count == 0 ? finding : Overruled.Apply(inspection, finding))];
+        List<Finding> findings = [.. new Grouping(book, matters, writing).Apply(single).Select(finding => finding.Grouped.Count == 0 ? finding : Overruled.ApplyToGroup(evidence, finding))];
         var leftOut = findings.Where(finding => finding.LeftOut).Select(finding => finding.Id).ToHashSet(StringComparer.Ordinal);
         var limitations = new LimitationWriting(evidence, photosFor).Write(looks);
 

@@ -15,6 +15,8 @@ internal sealed class EvidenceIndex
     private readonly ILookup<string, Component> componentsByKind;
     private readonly ILookup<string, Reading> readingsByKind;
 
+    private Dictionary<EntryName, DateTimeOffset>? moments;
+
     public EvidenceIndex(Inspection inspection, RuleBook book, int yearNow)
     {
         (Inspection, Book, YearNow) = (inspection, book, yearNow);
@@ -68,6 +70,14 @@ internal sealed class EvidenceIndex
     {
         if (Component(component) is not { } known || !Book.ToldApart.Contains(known.Kind)) return null;
         return firstOfKind[known.Kind] == known.Id ? null : known.Id;
+    }
+
+    /// <summary>When an observation or reading was made, as its device believed; the earliest moment for anything else.</summary>
+    public DateTimeOffset At(EntryName entry)
+    {
+        moments ??= Inspection.Observations.Select(observation => (observation.Id, observation.At)).Concat(Inspection.Readings.Select(reading => (reading.Id, reading.At)))
+            .ToDictionary(moment => moment.Id, moment => moment.At);
+        return moments.GetValueOrDefault(entry, DateTimeOffset.MinValue);
     }
 
     private static Dictionary<EntryName, int> WalkOrder(IReadOnlyList<Place> places)

@@ -6,7 +6,7 @@ namespace Purlin.Tests.Judgement;
 /// <summary>A small inspection, written down thing by thing, so that a test reads as what was seen in the house.</summary>
 internal sealed class SmallHouse
 {
-    private static readonly DateTimeOffset Day = new(2026, 5, 4, 9, 0, 0, TimeSpan.FromHours(-5));
+    private DateTimeOffset now = new(2026, 5, 4, 9, 0, 0, TimeSpan.FromHours(-5));
     private readonly List<Place> places = [];
     private readonly List<Component> components = [];
     private readonly List<Reading> readings = [];
@@ -65,7 +65,7 @@ internal sealed class SmallHouse
     public EntryName Observe(EntryBody.ObservationMade body)
     {
         var id = Next();
-        observations.Add(new Observation { Id = id, Body = body, At = Day });
+        observations.Add(new Observation { Id = id, Body = body, At = now });
         return id;
     }
 
@@ -75,7 +75,7 @@ internal sealed class SmallHouse
     public EntryName Read(EntryBody.ReadingTaken body)
     {
         var id = Next();
-        readings.Add(new Reading { Id = id, Body = body, At = Day });
+        readings.Add(new Reading { Id = id, Body = body, At = now });
         return id;
     }
 
@@ -88,7 +88,7 @@ internal sealed class SmallHouse
             Body = new EntryBody.LimitationRecorded { What = what, Cause = cause, Next = next, Place = place, Component = component, Rule = rule },
             Cause = cause,
             Next = next,
-            At = Day,
+            At = now,
         });
         return id;
     }
@@ -97,7 +97,7 @@ internal sealed class SmallHouse
     {
         var id = Next();
         var placed = use is null ? null : Slot(new EntryBody.PhotoPlaced { Photo = id, Use = use, For = about }, Next());
-        photos.Add(new Photo { Id = id, Body = new EntryBody.PhotoTaken { Sha = new string('a', 64), Size = 1, MediaType = "image/jpeg", For = about, Place = place }, Placed = placed, At = Day });
+        photos.Add(new Photo { Id = id, Body = new EntryBody.PhotoTaken { Sha = new string('a', 64), Size = 1, MediaType = "image/jpeg", For = about, Place = place }, Placed = placed, At = now });
         return id;
     }
 
@@ -109,6 +109,9 @@ internal sealed class SmallHouse
 
     public void Overrule(string finding, string part, string value, string reason) =>
         overrulings[(finding, part)] = Slot(new EntryBody.JudgementOverruled { Finding = finding, Part = part, Value = value, Reason = reason }, Next());
+
+    /// <summary>Time passes before what is written next.</summary>
+    public void Later(TimeSpan by) => now += by;
 
     /// <summary>Takes an entry back, as an undo does.</summary>
     public void Withdraw(EntryName entry)
@@ -149,7 +152,7 @@ internal sealed class SmallHouse
         return all;
     }
 
-    private static Slot<T> Slot<T>(T value, EntryName by) => new() { Standing = [new Stated<T>(value, by, Day)] };
+    private Slot<T> Slot<T>(T value, EntryName by) => new() { Standing = [new Stated<T>(value, by, now)] };
 
     private EntryName Next() => new("k3f9", ++seq);
 }
