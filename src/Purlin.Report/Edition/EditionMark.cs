@@ -20,7 +20,7 @@ public abstract record EditionMark
 
     /// <summary>A sealed edition.</summary>
     /// <param name="Number">1, 2, 3, ...</param>
-    /// <param name="Root">Root of the record: <see cref="Sealing.EntriesRoot"/> of the lines it was made from.</param>
+    /// <param name="Root">Root of the record: <see cref="Purlin.Journal.Merge.Merkle.Root"/> of the lines it was made from.</param>
     public sealed record Sealed(int Number, string Root) : EditionMark
     {
         /// <summary>Seal of the edition before; none for the first.</summary>
