@@ -40,7 +40,7 @@ public sealed class DocumentRules
     {
         var list = Read("docs/decisions/README.md");
         var pages = Repository.Files("docs/decisions", "*.md").Select(Path.GetFileName).Where(page => page != "README.md");
-        Assert.Empty(pages.Where(page => !list.Contains($"]({page})", StringComparison.Ordinal)));
+        Assert.All(pages, page => Assert.Contains($"]({page})", list, StringComparison.Ordinal));
     }
 
     private static string Read(string document) => File.ReadAllText(Path.Combine(Repository.Root, document));
