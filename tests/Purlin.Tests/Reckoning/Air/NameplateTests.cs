@@ -150,6 +150,13 @@ public sealed class NameplateTests
     [InlineData("M/N XYZ-36 S/N AB12345", "serial", "AB12345")]
     public void Broken_lines(string text, string field, string value) => Assert.Equal(value, Field(Read(text), field).Value);
 
+    // Fewer characters than any maker uses (common practice) are a scrap of another word, no number.
+    [Theory]
+    [InlineData("MODEL A12", "model")]
+    [InlineData("SERIAL A123", "serial")]
+    [InlineData("MODEL YEAR", "model")]
+    public void A_scrap_is_no_identity(string text, string field) => Assert.Null(Read(text).Result[field]);
+
     [Theory]
     [InlineData("CHARGE 98 OZ", 6.125)]
     [InlineData("CHARGE: 6.5LBS", 6.5)]
