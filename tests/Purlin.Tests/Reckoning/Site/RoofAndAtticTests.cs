@@ -145,6 +145,8 @@ public sealed class RoofAndAtticTests
     [InlineData("""{"material":"fiberglass, high-density batt","depth":5.5},{"material":"extruded polystyrene","depth":1,"continuous":true}""", "within")]
     [InlineData("""{"material":"fiberglass, high-density batt","depth":3.5},{"material":"extruded polystyrene","depth":2,"continuous":true}""", "within")]
     [InlineData("""{"material":"extruded polystyrene","depth":4,"continuous":true}""", "within")]
+    // R-18 and R-8 continuous: 3 of the 8 are beyond the 5 asked for and make the 18 up to 20.
+    [InlineData("""{"material":"fiberglass, high-density batt","depth":4.75},{"material":"extruded polystyrene","depth":1.6,"continuous":true}""", "within")]
     [InlineData("""{"material":"fiberglass, high-density batt","depth":3.5}""", "outside")]
     [InlineData("""{"material":"extruded polystyrene","depth":4}""", "outside")]
     public void Walls_have_several_ways(string layers, string verdict) => Assert.Equal(verdict, Wool(layers, "4", "2021", "wood wall").Verdict);

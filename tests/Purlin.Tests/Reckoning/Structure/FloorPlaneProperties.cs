@@ -29,7 +29,10 @@ public sealed class FloorPlaneProperties
         {
             var (sin, cos) = Math.SinCos(turn);
             var (here, there) = (Survey(points), Survey(points.Select(point => (cos * point.X - sin * point.Y + dx, sin * point.X + cos * point.Y + dy, point.Z + dz))));
-            foreach (var path in new[] { "tilt", "range", "residual_rms", "residual_max", "deflection.one_in", "line_deflection.one_in", "pairs_examined", "lines_examined" })
+            foreach (var path in new[] { "tilt", "range", "residual_rms", "residual_max", "pairs_examined", "lines_examined" })
+                there.Near(path, here.Number(path), 1e-6 * (1 + Math.Abs(here.Number(path))));
+            // Of a floor that bends by less than a millionth of an inch only rounding is left.
+            foreach (var path in new[] { "deflection.one_in", "line_deflection.one_in" }.Where(path => Math.Abs(here.Number(path[..path.IndexOf('.', StringComparison.Ordinal)] + ".deflection")) > 1e-6))
                 there.Near(path, here.Number(path), 1e-6 * (1 + Math.Abs(here.Number(path))));
             Assert.Equal(here.Verdict, there.Verdict);
         }, iter: 60);
@@ -55,7 +58,7 @@ public sealed class FloorPlaneProperties
         }
         var (feet, metres) = (Survey(points), Reckoned.Of("floor-survey", metric));
         metres.Near("tilt", feet.Number("tilt"), 1e-9);
-        metres.Near("deflection.one_in", feet.Number("deflection.one_in"), 1e-4 * feet.Number("deflection.one_in"));
+        if (Math.Abs(feet.Number("deflection.deflection")) > 1e-6) metres.Near("deflection.one_in", feet.Number("deflection.one_in"), 1e-4 * feet.Number("deflection.one_in"));
         Assert.Equal(feet.Verdict, metres.Verdict);
     }, iter: 25);
 
@@ -81,6 +84,6 @@ public sealed class FloorPlaneProperties
             }
         }
         if (sharpest > 0) floor.Near("deflection.one_in", 1 / sharpest, 1e-6 / sharpest);
-        else Assert.True(floor.IsNull("deflection.one_in") || !floor.Flag("deflection.readable"));
+        else Assert.False(floor.Flag("deflection.readable"));
     }, iter: 25);
 }

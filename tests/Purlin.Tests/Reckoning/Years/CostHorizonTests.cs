@@ -78,6 +78,18 @@ public sealed class CostHorizonTests
         horizon.Near("simulated.expected_total", horizon.Number("expected_total"), 3 * error);
     }
 
+    // Prices to the cent without a common measure: the sums are counted in coarser steps, and still agree with the houses played out.
+    [Fact]
+    public void Prices_without_a_common_measure_keep_their_spread()
+    {
+        string[] kinds = ["furnace-gas", "air-conditioner-central", "water-heater-gas", "dishwasher", "washer", "range-gas"];
+        var horizon = Horizon(string.Join(',', kinds.Select((kind, at) => Component(kind, 5 + at, 4999.99 + 0.07 * at))), 30, ",\"seed\":3");
+        Assert.False(horizon.Flag("exact"));
+        foreach (var share in new[] { "cumulative_10", "cumulative_50", "cumulative_90" })
+            horizon.Near(share, horizon.Number("simulated." + share), 5100);
+        Assert.True(horizon.Number("cumulative_10") < horizon.Number("expected_total") && horizon.Number("expected_total") < horizon.Number("cumulative_90"));
+    }
+
     [Fact]
     public void The_same_seed_gives_the_same_houses()
     {
