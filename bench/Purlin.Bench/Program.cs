@@ -7,6 +7,7 @@ Dictionary<string, (string Title, Action<Results> Run)> all = new(StringComparer
     ["judgement"] = ("Judging", JudgementBench.Run),
     ["report"] = ("Writing the report", ReportBench.Run),
     ["reckonings"] = ("Reckoning", ReckoningBench.Run),
+    ["cold-start"] = ("Cold start with the server stopped", ColdStartBench.Run),
 };
 if (args.Length == 0 || args.Any(name => !all.ContainsKey(name)))
 {
