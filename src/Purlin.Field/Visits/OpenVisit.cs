@@ -20,6 +20,7 @@ public sealed class OpenVisit
     private readonly Phone phone;
     private readonly TimeProvider clock;
     private readonly List<Entry> entries = [];
+    private readonly JudgingMemory memory = new();
     private readonly Dictionary<string, int> heads = new(StringComparer.Ordinal);
     private readonly HashSet<string> hashes = new(StringComparer.Ordinal);
     private int version;
@@ -156,10 +157,10 @@ public sealed class OpenVisit
         var mine = ++version;
         await Task.Delay(30);
         if (mine != version) return;
-        Judged = Judging.Judge(Inspection, Book, YearNow);
+        Judged = Judging.Judge(Inspection, Book, YearNow, memory);
         Changed?.Invoke();
     }
 
     /// <summary>Judges now, for pages that cannot be drawn without it.</summary>
-    public JudgedInspection JudgedNow() => Judged ??= Judging.Judge(Inspection, Book, YearNow);
+    public JudgedInspection JudgedNow() => Judged ??= Judging.Judge(Inspection, Book, YearNow, memory);
 }

@@ -27,7 +27,7 @@ internal sealed class CoreCovering
     {
         // Where no fact is named, what was seen describes it.
         var describe = verb == "describe" && core.Facts.Count > 0;
-        if (!known.TryGetValue((core.Id, describe), out var standing)) known[(core.Id, describe)] = standing = Work(core, describe);
+        if (!known.TryGetValue((core.Id, describe), out var standing)) known[(core.Id, describe)] = standing = Work(core, describe) with { Name = core.Name };
         return standing;
     }
 

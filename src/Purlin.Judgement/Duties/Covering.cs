@@ -49,9 +49,11 @@ internal sealed class Covering(EvidenceIndex evidence, CoreCovering core)
         }
         var state = standings.Any(standing => standing.State == DutyStanding.Met) ? DutyStanding.Met
             : standings.Any(standing => standing.State == DutyStanding.Limited) ? DutyStanding.Limited : DutyStanding.NotPresent;
-        var words = string.Join(" ", standings.Select(standing => standing.Words).Where(text => text.Length > 0).Distinct(StringComparer.Ordinal));
+        var words = string.Join(" ", standings.Where(standing => standing.Words.Length > 0).Select(standing => standings.Count == 1 ? standing.Words : $"{standing.Name}: {Lower(standing.Words)}"));
         return Of(id, duty, state, [.. standings.SelectMany(standing => standing.Evidence).Distinct()], words);
     }
+
+    private static string Lower(string words) => words.Length > 1 && char.IsLower(words[1]) ? char.ToLowerInvariant(words[0]) + words[1..] : words;
 
     private static DutyState Of(string id, Duty duty, DutyStanding state, IReadOnlyList<EntryName> by, string words) =>
         new(id, duty.Id, duty.System, duty.Text, duty.Verb, state, by, words, duty.Mark);
