@@ -10,7 +10,7 @@ internal static class CheckCommand
     public static Command Build(Terminal terminal)
     {
         Argument<string> file = new("FILE") { Description = "An archive NAME.purlin, or journal lines NAME.jsonl" };
-        Command command = new("check", "Check that a record is whole: hashes, chains, forks, gaps, photographs, seals; status 1 when something is amiss") { file };
+        Command command = new("check", "Check that a record is whole: hashes, chains, forks, gaps, photographs, seals, receipts; status 1 when something is amiss") { file };
         command.SetAction(parsed => Check(terminal, parsed.GetRequiredValue(file)));
         return command;
     }
@@ -44,6 +44,7 @@ internal static class CheckCommand
             foreach (var photo in inspection.Photos.Where(photo => file.Photo(photo.Body.Sha) is null)) yield return $"photograph {photo.Id} ({photo.Body.Sha[..12]}) is not in the archive";
         }
         foreach (var words in Seals.Amiss(file)) yield return words;
+        foreach (var words in Receipts.Amiss(file)) yield return words;
     }
 
     private static bool LooksLikeArchive(string path)

@@ -37,16 +37,23 @@ public sealed class ReceiptChain : IDisposable
     /// <summary>The public key, PEM.</summary>
     public string PublicKey => key.ExportSubjectPublicKeyInfoPem() + "\n";
 
-    /// <summary>Whether this receipt was signed by that key.</summary>
+    /// <summary>Whether this receipt was signed by that key. Bytes that are no receipt, or no key, were not.</summary>
     public static bool Verifies(ReadOnlySpan<byte> receipt, string publicKey)
     {
-        using var checking = ECDsa.Create();
-        checking.ImportFromPem(publicKey);
-        var at = receipt.LastIndexOf(",\"signature\":\""u8);
-        if (at < 0) return false;
-        byte[] signed = [.. receipt[..at], (byte)'}'];
-        var signature = (string?)JsonNode.Parse(receipt)?["signature"];
-        return signature is not null && checking.VerifyData(signed, Convert.FromBase64String(signature), HashAlgorithmName.SHA256);
+        try
+        {
+            using var checking = ECDsa.Create();
+            checking.ImportFromPem(publicKey);
+            var at = receipt.LastIndexOf(",\"signature\":\""u8);
+            if (at < 0) return false;
+            byte[] signed = [.. receipt[..at], (byte)'}'];
+            var signature = (string?)JsonNode.Parse(receipt)?["signature"];
+            return signature is not null && checking.VerifyData(signed, Convert.FromBase64String(signature), HashAlgorithmName.SHA256);
+        }
+        catch (Exception wrong) when (wrong is JsonException or FormatException or ArgumentException or CryptographicException or InvalidOperationException)
+        {
+            return false;
+        }
     }
 
     /// <summary>The row of the receipt to follow the last one in this database.</summary>
