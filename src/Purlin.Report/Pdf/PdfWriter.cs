@@ -21,8 +21,8 @@ public static class PdfWriter
         // Compressed page contents make one checker warn on every page ("input stream is complete but output may still be valid", seen 2026-11).
         document.Options.CompressContentStreams = false;
         UAManager.ForDocument(document).SetDocumentLanguage("en-US");
-        document.Info.Title = Setting.Clean($"Inspection report: {model.Cover.Address}");
-        document.Info.Author = Setting.Clean(model.Cover.Cells.FirstOrDefault(cell => cell.Label == "Inspected by")?.Text);
+        document.Info.Title = ForMetadata($"Inspection report: {model.Cover.Address}");
+        document.Info.Author = ForMetadata(model.Cover.Cells.FirstOrDefault(cell => cell.Label == "Inspected by")?.Text);
         document.Info.Subject = model.Mark.Line;
         document.ViewerPreferences.DisplayDocTitle = true;
         using (Canvas canvas = new(document, fonts)) new Layout(model, photoBySha).Draw(canvas);
@@ -30,4 +30,7 @@ public static class PdfWriter
         document.Save(made, false);
         to.Write(Fixing.SameEachTime(made.ToArray(), model.Mark.At));
     }
+
+    // The library copies these into an XML packet as they are (PDFsharp 6.2.4, seen 2026-11): a bracket or an ampersand would break it.
+    private static string ForMetadata(string? text) => Setting.Clean(text).Replace('\n', ' ').Replace("&", "and", StringComparison.Ordinal).Replace('<', '\u2039').Replace('>', '\u203A');
 }

@@ -135,6 +135,15 @@ public sealed partial class PdfTests
         Gen.String[0, 60].Sample(words => Assert.True(Print(SampleReport.Model(words), SampleReport.Photo).Length > 10_000), iter: 15, threads: 1);
 
     [Fact]
+    public void The_metadata_packet_stays_well_formed_whatever_the_address_says()
+    {
+        var pdf = Encoding.UTF8.GetString(Print(SampleReport.Model("<&> \"]]>' </x:xmpmeta> 😀 \u0001"), SampleReport.Photo));
+        var from = pdf.IndexOf("<x:xmpmeta", StringComparison.Ordinal);
+        var packet = System.Xml.Linq.XDocument.Parse(pdf[from..(pdf.IndexOf("</x:xmpmeta>", from, StringComparison.Ordinal) + "</x:xmpmeta>".Length)]);
+        Assert.Contains(packet.Descendants(), element => element.Name.LocalName == "title" && element.Value.Contains("41 Invented Lane", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void Text_that_fonts_and_writers_stumble_over_is_printed_without_throwing()
     {
         foreach (var words in (string[])["\uD800 half a pair", "\u0000\u0001\u001b[31m", "😀🏚️ \U0001F469\u200D\U0001F527", "\u202Eright to left", "你好 שלום مرحبا", "e\u0301\u0301\u0301", new string('x', 3000), string.Join(' ', Enumerable.Repeat("word", 900)), "\uFFFE\uFFFF", "(\\) <</Type/Catalog>> endobj %%EOF", "a\r\nb\n\n\nc\t"])
