@@ -13,5 +13,7 @@ internal static class JudgementBench
         var inspection = Folding.Fold(entries);
         var book = RuleBook.BuiltIn;
         results.Pair("judge an inspection of 2000 entries", () => Judging.Judge(inspection, book, 2026), "fold the same entries", () => Folding.Fold(entries));
+        var memory = new JudgingMemory();
+        results.Pair("judge it again after one more entry", () => Judging.Judge(inspection, book, 2026, memory), "fold it again", () => Folding.Fold(entries));
     }
 }
