@@ -50,13 +50,16 @@ public sealed class Access(Browser browser) : IAsyncLifetime
         foreach (var (name, url, wait) in Screens)
         {
             await OpenAsync(url, wait);
-            var result = await phone.Page.RunAxe(new AxeRunOptions { RunOnly = new() { Type = "tag", Values = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"] }, Rules = new() { ["color-contrast-enhanced"] = new() { Enabled = true } } });
+            // The report stands in a frame without any rights, so no checker can run inside it; its page has tests of its own.
+            var result = await phone.Page.RunAxe(NoFrames, new AxeRunOptions { Iframes = false, RunOnly = new() { Type = "tag", Values = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"] }, Rules = new() { ["color-contrast-enhanced"] = new() { Enabled = true } } });
             Assert.True(result.Passes.Length > 5, $"{name}: the checker hardly ran");
             faults.AddRange(result.Violations.Where(fault => fault.Impact is "serious" or "critical").SelectMany(fault => fault.Nodes.Select(node => $"{name}: {fault.Id}: {node.Html[..Math.Min(160, node.Html.Length)]}")));
         }
 
         Assert.Empty(faults);
     }
+
+    private static readonly AxeRunContext NoFrames = new() { Exclude = [new AxeSelector("iframe")] };
 
     private async Task OpenAsync(string url, string wait)
     {
