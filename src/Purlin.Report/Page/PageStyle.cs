@@ -75,7 +75,7 @@ internal static class PageStyle
         .pictures img { display: block; width: 100%; height: auto; border: 1px solid var(--ink); background: var(--wash); }
         .missing { border: 1px dashed var(--rule); padding: 1.2rem; margin: 0; }
 
-        table { width: 100%; border-collapse: collapse; margin: 1.4rem 0 2.4rem; font-size: 0.95rem; line-height: 1.42; }
+        table { table-layout: fixed; width: 100%; border-collapse: collapse; margin: 1.4rem 0 2.4rem; font-size: 0.95rem; line-height: 1.42; }
         caption { text-align: left; padding-bottom: 0.5rem; max-width: 44rem; font-weight: 700; }
         th, td { text-align: left; vertical-align: top; padding: 0.55rem 1.1rem 0.6rem 0; border-bottom: 1px solid var(--rule); } thead th { border-bottom: 2px solid var(--ink); font-size: 0.86rem; color: var(--quiet); } tbody th { font-weight: 700; }
         .fine { font-size: 0.86rem; } .fine li { margin-bottom: 0.15rem !important; }

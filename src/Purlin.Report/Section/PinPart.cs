@@ -135,7 +135,7 @@ internal static class PinPart
     private static Spot OnLine(SectionPlan plan, Cell cell) => cell switch
     {
         _ when plan.Roofs.Contains(cell) => OnSlope(plan, 0.2),
-        _ when plan.Deck == cell => new Spot(cell.Box.X + 10, plan.Floor),
+        _ when plan.Deck == cell => new Spot(cell.Box.X + 2, plan.Ground + 1),
         _ when plan.Sites.Contains(cell) => new Spot(cell.Box.Right - 16, plan.Ground),
         _ when plan.Tiles.Contains(cell) => new Spot(cell.Box.Right - 9, cell.Box.Bottom - plan.Measures.Letter - 8),
         _ => new Spot(cell.Box.Right - 12, cell.Box.Bottom - 1),

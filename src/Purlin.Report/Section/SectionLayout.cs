@@ -71,7 +71,7 @@ internal static class SectionLayout
 
     private static Box GarageBox(Box house, HouseShape shape, SectionMeasures measures, double ground)
     {
-        var tall = Math.Min(measures.Row + 2, house.Height - 6);
+        var tall = Math.Min(measures.Row + 18, house.Height - 2);
         var gap = shape.Garage == "detached" ? 9 : 0;
         return new Box(house.Right + gap, ground - tall, measures.GarageWing - 10 - gap, tall);
     }

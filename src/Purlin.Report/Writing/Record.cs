@@ -62,7 +62,7 @@ internal sealed class Record
             _ => "Could not be looked at",
         };
         var spot = body.Spot is { Length: > 0 } there ? $" ({there})" : "";
-        var line = $"{outcome} in {PlaceName(body.Place)}{spot}: {Phrase.Join(what, body.Words)}";
+        var line = $"{outcome} in {PlaceName(body.Place)}{spot}: {Phrase.Join(what, what.Length > 0 && body.Words is { } words ? Phrase.Sentence(words) : body.Words)}";
         if (body.Sample is { } sample) line = $"{Phrase.End(line)} {Phrase.Count(sample)}";
         if (body.Reason is { Length: > 0 } reason) line = $"{Phrase.End(line)} Reason: {reason}";
         return Phrase.End(line);
