@@ -49,6 +49,8 @@ public static class OfficeHost
         services.AddSingleton(new ReceiptChain(options.Folder));
         services.AddSingleton<OfficeStore>();
         services.AddSingleton<BlobFolder>();
+        services.AddSingleton<Scrub>();
+        services.AddHostedService(parts => parts.GetRequiredService<Scrub>());
         services.AddSingleton<OwnerAccount>();
         services.AddSingleton<PictureViews>();
         services.AddSingleton<UploadTurns>();

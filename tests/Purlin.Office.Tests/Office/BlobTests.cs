@@ -1,6 +1,7 @@
 using System.Net;
 using System.Net.Http.Json;
 using System.Text;
+using Microsoft.Extensions.Time.Testing;
 using Purlin.Journal;
 using Purlin.Journal.Archive;
 using Purlin.Office.Storage;
@@ -194,6 +195,26 @@ public sealed class BlobTests
         }
 
         Assert.Equal(turned, await office.Client.GetByteArrayAsync($"/blobs/{sha}"));
+    }
+
+    [Fact]
+    public async Task A_file_that_rotted_or_vanished_is_asked_for_again_and_taken()
+    {
+        var clock = new FakeTimeProvider(new DateTimeOffset(2026, 11, 25, 9, 0, 0, TimeSpan.Zero));
+        await using var office = await RunningOffice.Start(with: options => options with { Clock = clock });
+        byte[][] photos = [Pictures.Jpeg(64, 48), Pictures.Jpeg(65, 48), Pictures.Jpeg(66, 48)];
+        string[] hashes = [.. photos.Select(photo => Sha.Of(photo))];
+        foreach (var photo in photos) await office.Patch(Sha.Of(photo), photo, 0, photo.Length);
+        var files = office.App.Services.GetRequiredService<BlobFolder>();
+        await File.WriteAllBytesAsync(files.PathOf(hashes[0]), [0xFF, 0xD8, 0xFF, 1], TestContext.Current.CancellationToken);
+        File.Delete(files.PathOf(hashes[1]));
+        Assert.Empty(await Missing(office, hashes));
+        clock.Advance(TimeSpan.FromDays(1));
+        for (var wait = 0; wait < 200 && (await Missing(office, hashes)).Length < 2; wait++) await Task.Delay(50, TestContext.Current.CancellationToken);
+        Assert.Equal(hashes[..2].Order(), (await Missing(office, hashes)).Order());
+        Assert.Equal([0xFF, 0xD8, 0xFF, 1], await File.ReadAllBytesAsync(Path.Combine(office.Folder, "damaged", hashes[0]), TestContext.Current.CancellationToken));
+        await office.Patch(hashes[0], photos[0], 0, photos[0].Length);
+        Assert.Equal([hashes[1]], await Missing(office, hashes));
     }
 
     [Fact]
