@@ -36,6 +36,8 @@ public sealed class KillTests
             (acknowledged, offset) = (heads.GetValueOrDefault("aaa"), arrived);
             if (run == Kills) break;
 
+            // On a slow machine the first answer may come later than the kill: every other run has one in hand before the clock starts.
+            if (run % 2 == 1) acknowledged = await Push(client, lines, acknowledged, 1 + chance.Next(15), cancel);
             var killing = KillLater(office, 40 + chance.Next(900));
             try
             {
