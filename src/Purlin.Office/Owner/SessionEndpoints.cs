@@ -24,7 +24,7 @@ internal static class SessionEndpoints
             return Refusals.Json(StatusCodes.Status429TooManyRequests, $"Too many wrong codes. Try again in {seconds} seconds.");
         }
 
-        if (token is null) return Refusals.Json(StatusCodes.Status401Unauthorized, "This is not the owner's code. It was shown when the office was first started; purlin serve --new-code makes a new one.");
+        if (token is null) return Refusals.Json(StatusCodes.Status401Unauthorized, "This is not the owner's code. It was shown when the office was first started; purlin serve --new-owner-code makes a new one.");
         SessionCookie.Write(context, token);
         return Results.NoContent();
     }
