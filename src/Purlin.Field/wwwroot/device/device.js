@@ -183,9 +183,9 @@ export async function pictureAddress(sha, size, insp) {
   return await sender.fetchBlob(sha, insp) ? address(sha, size) : '';
 }
 
-/** Bytes for the report made on the phone. @param {string} sha @param {number} size @returns {Promise<Uint8Array>} */
-export async function pictureBytes(sha, size) {
-  const found = await picture(sha, size);
+/** Bytes for the report made on the phone; fetched when another device took the picture. @param {string} sha @param {number} size @param {string} insp @returns {Promise<Uint8Array>} */
+export async function pictureBytes(sha, size, insp) {
+  const found = await picture(sha, size) ?? (await sender.fetchBlob(sha, insp) ? await picture(sha, size) : null);
   return found ? new Uint8Array(found.bytes) : new Uint8Array();
 }
 
