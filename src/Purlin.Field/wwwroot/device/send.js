@@ -19,7 +19,8 @@ let sending = { state: 'idle', words: '', last: 0 };
 const listeners = new Set();
 let tries = 0;
 let timer = 0;
-let isRunning = false;
+/** @type {Promise<void>|null} */
+let running = null;
 let isAsked = false;
 
 export function state() { return sending; }
@@ -71,23 +72,30 @@ export function sendSoon(wait) {
   timer = setTimeout(() => void sendNow(), wait);
 }
 
-/** Tries the whole of it once; asked for while it runs, it runs once more. */
-export async function sendNow() {
-  if (isRunning) { isAsked = true; return; }
-  isRunning = true;
-  clearTimeout(timer);
-  try {
-    await sendAll();
-    tries = 0;
-    tell({ state: 'idle', words: '', last: Date.now() });
-    await putMeta('lastContact', Date.now());
-    sendSoon(LONGEST_WAIT_MS);
-  } catch (error) {
-    afterFailure(error);
-  } finally {
-    isRunning = false;
+/** Tries the whole of it. Asked for while it runs, it runs once more before it says that it is done. @returns {Promise<void>} */
+export function sendNow() {
+  if (running) {
+    isAsked = true;
+    return running;
   }
-  if (isAsked) { isAsked = false; sendSoon(0); }
+  running = sendUntilUnasked().finally(() => { running = null; });
+  return running;
+}
+
+async function sendUntilUnasked() {
+  do {
+    isAsked = false;
+    clearTimeout(timer);
+    try {
+      await sendAll();
+      tries = 0;
+      tell({ state: 'idle', words: '', last: Date.now() });
+      await putMeta('lastContact', Date.now());
+      sendSoon(LONGEST_WAIT_MS);
+    } catch (error) {
+      afterFailure(error);
+    }
+  } while (isAsked);
 }
 
 /** @param {unknown} error */
