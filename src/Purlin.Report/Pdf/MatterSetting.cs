@@ -8,7 +8,7 @@ namespace Purlin.Report.Pdf;
 /// <summary>Sets a matter: its balloon hangs left, its text stands in the column, weight, trail and sources in the margin.</summary>
 internal sealed class MatterSetting(PictureSetting pictures)
 {
-    private const double Label = 74;
+    private const double Label = 76;
     private const double Further = 112;
 
     /// <summary>The matter for the room left on a page: its first photograph is made smaller, down to a bound, rather than parted from the text.</summary>
@@ -39,11 +39,11 @@ internal sealed class MatterSetting(PictureSetting pictures)
     {
         var left = room - text.Sum(atom => atom.Height + atom.Before);
         if (matter.Pictures.Count == 0) return left;
-        var wanted = matter.Weight switch { >= Weight.ActNow => 236, Weight.PutRight => 196, _ => 160 };
+        var wanted = matter.Weight switch { >= Weight.ActNow => 172, Weight.PutRight => 136, _ => 112 };
         return Math.Min(left - matter.Pictures.Count / 2 * (Further + 38) - 48, wanted);
     }
 
-    private static double Smallest(Matter matter) => matter.Pictures.Count == 0 ? 0 : matter.Weight switch { >= Weight.ActNow => 150, Weight.PutRight => 128, _ => 110 };
+    private static double Smallest(Matter matter) => matter.Pictures.Count == 0 ? 0 : matter.Weight switch { >= Weight.ActNow => 92, Weight.PutRight => 88, _ => 80 };
 
     private static IEnumerable<Atom> Title(Matter matter, IReadOnlyList<Group> groups)
     {

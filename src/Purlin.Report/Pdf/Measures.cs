@@ -10,9 +10,9 @@ namespace Purlin.Report.Pdf;
 /// <param name="Ink">Ink.</param>
 internal sealed record Style(double Size, double Leading, Cut Cut = Cut.Regular, Ink Ink = Ink.Text)
 {
-    public static Style Body { get; } = new(10.5, 14.4);
+    public static Style Body { get; } = new(10.5, 13.7);
 
-    public static Style Strong { get; } = new(10.5, 14.4, Cut.Bold);
+    public static Style Strong { get; } = new(10.5, 13.7, Cut.Bold);
 
     public static Style Lead { get; } = new(13, 18);
 
@@ -24,7 +24,7 @@ internal sealed record Style(double Size, double Leading, Cut Cut = Cut.Regular,
 
     public static Style Fine { get; } = new(8.6, 11);
 
-    public static Style Label { get; } = new(8.8, 14.4, Cut.Regular, Ink.Quiet);
+    public static Style Label { get; } = new(8.8, 13.7, Cut.Regular, Ink.Quiet);
 
     public static Style Chapter { get; } = new(25, 29, Cut.Bold);
 
@@ -44,13 +44,13 @@ internal static class Measures
     public const double Text = Width - 2 * Left;
 
     /// <summary>Where a matter's balloon hangs.</summary>
-    public const double Gutter = 40;
+    public const double Gutter = 38;
 
     /// <summary>Width of a matter's text.</summary>
-    public const double Column = 310;
+    public const double Column = 338;
 
     /// <summary>Where the margin begins, from the left edge of the text.</summary>
-    public const double MarginLeft = 370;
+    public const double MarginLeft = 392;
 
     public const double MarginWidth = Text - MarginLeft;
 }
