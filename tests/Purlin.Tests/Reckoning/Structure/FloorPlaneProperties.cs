@@ -39,7 +39,7 @@ public sealed class FloorPlaneProperties
 
     [Fact]
     public void A_true_plane_bends_nowhere_however_it_leans() =>
-        Gen.Select(Gen.Double[-2, 2], Gen.Double[-2, 2], Gen.Double[-40, 40].Array[8], Gen.Double[-40, 40].Array[8]).Sample((a, b, xs, ys) =>
+        Gen.Select(Gen.Double[-1.9, 1.9], Gen.Double[-1.9, 1.9], Gen.Double[-40, 40].Array[8], Gen.Double[-40, 40].Array[8]).Sample((a, b, xs, ys) =>
         {
             var floor = Survey(Grid([.. xs.Take(4)], [.. ys.Take(4)], (x, y) => a * x + b * y + 3).Take(12).Append((60, 60, a * 60 + b * 60 + 3)).Append((-60, 60, -a * 60 + b * 60 + 3)), """{"alignment":2}""");
             floor.Near("tilt", 100 * Math.Sqrt(a * a + b * b) / 12, 1e-6);
