@@ -20,7 +20,7 @@ public static class ActWords
         EntryBody.PhotoPlaced placed => $"Photograph spoken for: {placed.Use}",
         EntryBody.LooseEndTied tied => $"Loose end tied by {tied.How}",
         EntryBody.DutyMet duty => $"Duty closed: {duty.How}",
-        EntryBody.JudgementOverruled overruled => $"Overruled: {overruled.Part}",
+        EntryBody.JudgementOverruled overruled => $"Overruled: {overruled.Part}{(overruled.Value.Length > 0 ? $", {overruled.Value}" : "")}, because {overruled.Reason}",
         _ => body.Type,
     };
 
