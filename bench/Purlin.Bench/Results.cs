@@ -25,7 +25,7 @@ internal sealed class Results
     public string Page(string title) => $"""
         # {title}
 
-        Medians in milliseconds, least and most in brackets; ours and the peer run in turn in one process. {System.Runtime.InteropServices.RuntimeInformation.FrameworkDescription}, {Environment.ProcessorCount} cores. Ratios travel between machines, times do not.
+        Medians in milliseconds, least and most in brackets; ours and the peer measured in one run. {System.Runtime.InteropServices.RuntimeInformation.FrameworkDescription}, {Environment.ProcessorCount} cores. Ratios travel between machines, times do not.
 
         | ours | ms | peer | ms | ratio |
         | --- | --- | --- | --- | --- |
