@@ -137,14 +137,15 @@ public sealed class Syncing(Browser browser) : IAsyncLifetime
               return sizes;
             }
             """, seed.Insp);
-        // The second chunk of a picture is refused once, as if the signal had gone; the picture then goes on from there.
+        // From the second chunk on everything is refused, as if the signal had gone; once it is back, the picture goes on from there.
         var patched = 0;
+        var isGone = true;
         long sent = 0;
         await phone.Context.RouteAsync("**/blobs/*", async route =>
         {
             if (route.Request.Method == "PATCH")
             {
-                if (++patched == 2)
+                if (++patched >= 2 && isGone)
                 {
                     await route.AbortAsync();
                     return;
@@ -158,6 +159,7 @@ public sealed class Syncing(Browser browser) : IAsyncLifetime
         Assert.True(sizes.All(size => size > 1_100_000), $"the pictures are {sizes[0]} and {sizes[1]} bytes, too small for two chunks");
         await SendAsync(phone);
         Assert.Equal("0 of 2 photographs at the office", await StandingAsync(phone, seed.Insp));
+        isGone = false;
         await SendAsync(phone);
         Assert.StartsWith("All at the office", await StandingAsync(phone, seed.Insp), StringComparison.Ordinal);
         Assert.Equal(sizes.Sum(), sent);

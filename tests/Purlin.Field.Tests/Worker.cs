@@ -58,7 +58,10 @@ public sealed partial class Worker(Browser browser) : IAsyncLifetime
 
         // Said where it belongs, and used when the person says so.
         await phone.OpenReadyAsync("/settings");
+        await page.EvaluateAsync("() => { window.olderDocument = true; }");
         await page.GetByRole(AriaRole.Button, new() { Name = "Use it now" }).TapAsync();
+        // Asking for files meanwhile would keep the older worker busy, and a busy worker does not give way.
+        await phone.UntilTrueAsync("() => !window.olderDocument");
         await phone.UntilTrueAsync("async () => (await (await fetch('/look/parts.css')).text()).includes('newer')");
     }
 
