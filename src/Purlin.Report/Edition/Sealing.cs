@@ -1,5 +1,5 @@
-using System.Security.Cryptography;
 using System.Text;
+using Purlin.Journal;
 
 namespace Purlin.Report.Edition;
 
@@ -7,10 +7,10 @@ namespace Purlin.Report.Edition;
 public static class Sealing
 {
     /// <summary>Hash of a page as it is stored: UTF-8, no byte order mark.</summary>
-    public static string OfPage(string page) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(page)));
+    public static string OfPage(string page) => Sha.Of(Encoding.UTF8.GetBytes(page));
 
     /// <summary>Hash of a PDF as it is stored.</summary>
-    public static string OfPdf(ReadOnlySpan<byte> pdf) => Convert.ToHexStringLower(SHA256.HashData(pdf));
+    public static string OfPdf(ReadOnlySpan<byte> pdf) => Sha.Of(pdf);
 
     /// <summary>A hash in groups of eight, to be read aloud and compared by eye.</summary>
     public static string InGroups(string hash)
