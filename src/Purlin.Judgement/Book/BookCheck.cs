@@ -9,6 +9,8 @@ internal static class BookCheck
     private static readonly string[] Timings = ["now", "soon", "later"];
     private static readonly string[] Lifts = ["raise", "same"];
     private static readonly string[] Needs = ["any", "all"];
+    private static readonly string[] Closes = ["program", "fact", "date", "word"];
+    private static readonly string[] Uses = ["limit", "date", "sample", "shown"];
 
     /// <summary>Words of one condition that must come from a closed list.</summary>
     public static void Words(string path, Condition condition, BookDraft draft)
@@ -43,7 +45,13 @@ internal static class BookCheck
         Causes(draft);
         foreach (var (id, (standard, path)) in draft.Standards)
             foreach (var duty in standard.Duties)
-                foreach (var core in duty.Core) Known($"{path}: {id}:{duty.Id}", "core duty", core, draft.Core.ContainsKey(core), draft);
+                foreach (var core in duty.Core) Known($"{path}: {id}:{duty.Id}", "core duty", core, duty.Coverage == "report rule" ? draft.Visit.ContainsKey(core) : draft.Core.ContainsKey(core), draft);
+        foreach (var (id, (rule, path)) in draft.Visit)
+        {
+            OneOf($"{path}: {id} close", rule.Close, Closes, draft);
+            foreach (var setting in rule.Facts.Select(fact => fact.Within).Append(rule.Date?.Setting ?? "").Where(setting => setting.Length > 0)) Known($"{path}: {id}", "setting", setting, draft.Settings.ContainsKey(setting), draft);
+        }
+        foreach (var (id, (rule, path)) in draft.Settings) OneOf($"{path}: {id} use", rule.Use, Uses, draft);
         foreach (var (id, (limitation, path)) in draft.Limitations) Sources($"{path}: {id}", limitation.Sources, draft);
         foreach (var (id, (profile, path)) in draft.Profiles)
         {

@@ -31,6 +31,10 @@ internal sealed class BookDraft
 
     public Dictionary<string, (CoreDuty Rule, string Path)> Core { get; } = new(StringComparer.Ordinal);
 
+    public Dictionary<string, (VisitRule Rule, string Path)> Visit { get; } = new(StringComparer.Ordinal);
+
+    public Dictionary<string, (SettingRule Rule, string Path)> Settings { get; } = new(StringComparer.Ordinal);
+
     public Dictionary<string, ReadingAlias> Aliases { get; } = new(StringComparer.Ordinal);
 
     public Dictionary<string, string> Sentences { get; } = new(StringComparer.Ordinal);
@@ -70,6 +74,8 @@ internal sealed class BookDraft
         Escalations = InOrder(Escalations),
         Standards = Frozen(Standards),
         Core = Frozen(Core),
+        Visit = InOrder(Visit),
+        Settings = Frozen(Settings),
         Aliases = Aliases.ToFrozenDictionary(StringComparer.Ordinal),
         Words = new Wording(Sentences.ToFrozenDictionary(StringComparer.Ordinal)),
         Cautions = Cautions.ToFrozenDictionary(StringComparer.Ordinal),

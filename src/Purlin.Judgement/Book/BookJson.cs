@@ -39,6 +39,18 @@ internal sealed record CoreFile
     public required IReadOnlyList<JsonElement> Core { get; init; }
 }
 
+/// <summary>The file of the duties around the visit.</summary>
+internal sealed record VisitFile
+{
+    public required IReadOnlyList<JsonElement> Visit { get; init; }
+}
+
+/// <summary>The file of the settings that standards may have.</summary>
+internal sealed record SettingFile
+{
+    public required IReadOnlyList<JsonElement> Settings { get; init; }
+}
+
 /// <summary>The reading code of the rule book, made at build time so that it survives trimming. A member nobody knows is refused: it is a slip of the pen.
 /// Reading sets every <c>init</c> member, so what a member is when the file leaves it out stands in its getter.</summary>
 [JsonSourceGenerationOptions(
@@ -55,6 +67,10 @@ internal sealed record CoreFile
 [JsonSerializable(typeof(SourceLine))]
 [JsonSerializable(typeof(CoreFile))]
 [JsonSerializable(typeof(CoreDuty))]
+[JsonSerializable(typeof(VisitFile))]
+[JsonSerializable(typeof(VisitRule))]
+[JsonSerializable(typeof(SettingFile))]
+[JsonSerializable(typeof(SettingRule))]
 [JsonSerializable(typeof(Standard))]
 [JsonSerializable(typeof(CauseFile))]
 [JsonSerializable(typeof(CauseRule))]

@@ -90,6 +90,18 @@ public static class BookReader
                 if (TryRead(file, draft, element, BookJson.Default.CoreDuty) is { } core) draft.Add(draft.Core, core.Id, core, file, null);
             return;
         }
+        if (file.Path.EndsWith("/visit.json", StringComparison.Ordinal))
+        {
+            foreach (var element in JsonSerializer.Deserialize(file.Bytes.Span, BookJson.Default.VisitFile)!.Visit)
+                if (TryRead(file, draft, element, BookJson.Default.VisitRule) is { } rule) draft.Add(draft.Visit, rule.Id, rule, file, null);
+            return;
+        }
+        if (file.Path.EndsWith("/settings.json", StringComparison.Ordinal))
+        {
+            foreach (var element in JsonSerializer.Deserialize(file.Bytes.Span, BookJson.Default.SettingFile)!.Settings)
+                if (TryRead(file, draft, element, BookJson.Default.SettingRule) is { } rule) draft.Add(draft.Settings, rule.Id, rule, file, null);
+            return;
+        }
         var standard = JsonSerializer.Deserialize(file.Bytes.Span, BookJson.Default.Standard)!;
         draft.Add(draft.Standards, standard.Id, standard, file, null);
     }

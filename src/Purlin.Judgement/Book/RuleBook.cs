@@ -43,6 +43,12 @@ public sealed record RuleBook
     /// <summary>The common core of all standards by id.</summary>
     public FrozenDictionary<string, CoreDuty> Core { get; init; } = FrozenDictionary<string, CoreDuty>.Empty;
 
+    /// <summary>The common core of the duties around the visit, in the order of their ids.</summary>
+    public ImmutableArray<VisitRule> Visit { get; init; } = [];
+
+    /// <summary>The settings that standards may have, by id.</summary>
+    public FrozenDictionary<string, SettingRule> Settings { get; init; } = FrozenDictionary<string, SettingRule>.Empty;
+
     /// <summary>Names that rules use as readings and that facts answer.</summary>
     public FrozenDictionary<string, ReadingAlias> Aliases { get; init; } = FrozenDictionary<string, ReadingAlias>.Empty;
 

@@ -42,6 +42,12 @@ public sealed record Setting
 
     /// <summary><c>from memory</c> when nobody has confirmed it.</summary>
     public string Mark { get => field ?? ""; init; }
+
+    /// <summary>What a time is counted from: <c>visit</c>, <c>visit or payment</c> (the later), <c>booking</c>, <c>issue</c> (the last sealed edition, else the visit).</summary>
+    public string From { get => field ?? ""; init; }
+
+    /// <summary>Several numbers of one setting, by name: <c>headroom</c>, <c>opening longer side</c>, in inches; counts for <c>room</c> and <c>side</c>.</summary>
+    public IReadOnlyDictionary<string, double> Sizes { get => field ?? new Dictionary<string, double>(); init; }
 }
 
 /// <summary>Something a standard obliges the inspector to look at, describe or state.</summary>
@@ -71,7 +77,7 @@ public sealed record Duty
     /// <summary><c>from memory</c> when nobody has confirmed it.</summary>
     public string Mark { get => field ?? ""; init; }
 
-    /// <summary>Ids of the common core that close it together.</summary>
+    /// <summary>Ids of the common core that close it together: things of the walk, or of the visit (<c>V-01</c>) for a report rule.</summary>
     public IReadOnlyList<string> Core { get => field ?? []; init; }
 
     /// <summary>Measures that the standard names.</summary>
