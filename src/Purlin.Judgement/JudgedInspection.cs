@@ -36,6 +36,9 @@ public sealed record JudgedInspection
     /// <summary>Readings that a reckoning refuses together, to be looked at again on site.</summary>
     public IReadOnlyList<RefusedReckoning> Refused { get; init; } = [];
 
+    /// <summary>Readings and facts of which one alone is missing before something can be reckoned: take it, and it is judged.</summary>
+    public IReadOnlyList<AskedEvidence> Asks { get; init; } = [];
+
     /// <summary>What stands in the way of issue; empty means that an edition can be sealed.</summary>
     public required IReadOnlyList<Obstacle> Obstacles { get; init; }
 }
@@ -269,6 +272,15 @@ public sealed record JudgedWorking(Working Working, IReadOnlyList<EntryName> Evi
 /// <param name="Evidence">The readings and facts.</param>
 /// <param name="Place">Where.</param>
 public sealed record RefusedReckoning(string Reckoning, IReadOnlyList<string> Reasons, IReadOnlyList<EntryName> Evidence, EntryName? Place);
+
+/// <summary>The one reading or fact that is missing before something can be reckoned.</summary>
+/// <param name="Reckoning">Name of the reckoning.</param>
+/// <param name="Words">What to take, and what it settles.</param>
+/// <param name="Reading">Kind of reading, when it is one.</param>
+/// <param name="Fact">Name of the fact, when it is one.</param>
+/// <param name="Component">What it is about.</param>
+/// <param name="Place">Where.</param>
+public sealed record AskedEvidence(string Reckoning, string Words, string? Reading, string? Fact, EntryName? Component, EntryName? Place);
 
 /// <summary>A photograph and how it is spoken for.</summary>
 /// <param name="Id">The photograph.</param>

@@ -28,6 +28,7 @@ public static class JudgementJson
             ["limitations"] = List(judged.Limitations, Limitation),
             ["workings"] = List(judged.Workings, Working),
             ["refused"] = List(judged.Refused, refused => new JsonObject { ["reckoning"] = refused.Reckoning, ["reasons"] = Texts(refused.Reasons), ["evidence"] = Names(refused.Evidence), ["place"] = refused.Place?.ToString() }),
+            ["asks"] = List(judged.Asks, ask => new JsonObject { ["reckoning"] = ask.Reckoning, ["words"] = ask.Words, ["reading"] = ask.Reading, ["fact"] = ask.Fact, ["component"] = ask.Component?.ToString(), ["place"] = ask.Place?.ToString() }),
             ["photos"] = List(judged.Photos, photo => new JsonObject { ["id"] = photo.Id.ToString(), ["use"] = photo.Use, ["finding"] = photo.Finding, ["caption"] = photo.Caption }),
             ["alerts"] = List(judged.Alerts, alert => new JsonObject { ["title"] = alert.Title, ["reason"] = alert.Reason, ["look"] = alert.Look, ["sources"] = Texts(alert.Sources) }),
             ["offers"] = List(judged.Offers, offer => new JsonObject { ["rule"] = offer.Rule, ["what"] = offer.What, ["cause"] = offer.Cause, ["next"] = offer.Next, ["because"] = Names(offer.Because) }),

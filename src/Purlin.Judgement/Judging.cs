@@ -47,6 +47,7 @@ public static class Judging
             Limitations = limitations,
             Workings = readings.Workings,
             Refused = readings.Refused,
+            Asks = [.. readings.Asks.DistinctBy(ask => (ask.Reading, ask.Fact, ask.Component, ask.Place))],
             Photos = PhotoSpeaking.Speak(evidence, findings, looks, limitations),
             Alerts = Alerting.List(evidence),
             Offers = Offering.List(evidence),

@@ -64,6 +64,7 @@ internal static class BookCheck
     {
         foreach (var (id, (kind, path)) in draft.ReadingKinds) Line($"{path}: {id}", kind.Sources, kind.Raises);
         foreach (var (id, (feed, path)) in draft.Feeds) Line($"{path}: {id}", feed.Sources, feed.Raises);
+        foreach (var (id, (sheet, path)) in draft.Sheets) Line($"{path}: {id}", sheet.Sources, []);
         foreach (var (id, (rule, path)) in draft.FactRules) Line($"{path}: {id}", rule.Sources, [rule.Raise]);
 
         void Line(string line, IReadOnlyList<string> sources, IReadOnlyList<Raise> raises)

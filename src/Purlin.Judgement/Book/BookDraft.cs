@@ -23,6 +23,8 @@ internal sealed class BookDraft
 
     public Dictionary<string, (FactRule Rule, string Path)> FactRules { get; } = new(StringComparer.Ordinal);
 
+    public Dictionary<string, (FactSheet Rule, string Path)> Sheets { get; } = new(StringComparer.Ordinal);
+
     public Dictionary<string, (CauseRule Rule, string Path)> Causes { get; } = new(StringComparer.Ordinal);
 
     public Dictionary<string, (Escalation Rule, string Path)> Escalations { get; } = new(StringComparer.Ordinal);
@@ -70,6 +72,7 @@ internal sealed class BookDraft
         ReadingKinds = Frozen(ReadingKinds),
         Feeds = InOrder(Feeds),
         FactRules = InOrder(FactRules),
+        Sheets = Frozen(Sheets),
         Causes = InOrder(Causes),
         Escalations = InOrder(Escalations),
         Standards = Frozen(Standards),

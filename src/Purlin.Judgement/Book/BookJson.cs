@@ -13,7 +13,7 @@ internal sealed record ConditionFile
     public required IReadOnlyList<JsonElement> Conditions { get; init; }
 }
 
-/// <summary>A file of reading kinds, feeds, facts and aliases.</summary>
+/// <summary>A file of reading kinds, feeds, facts, fact sheets and aliases.</summary>
 internal sealed record ReadingFile
 {
     public IReadOnlyList<JsonElement> Kinds { get => field ?? []; init; }
@@ -21,6 +21,8 @@ internal sealed record ReadingFile
     public IReadOnlyList<JsonElement> Feeds { get => field ?? []; init; }
 
     public IReadOnlyList<JsonElement> Facts { get => field ?? []; init; }
+
+    public IReadOnlyList<JsonElement> Sheets { get => field ?? []; init; }
 
     public IReadOnlyDictionary<string, ReadingAlias> Aliases { get => field ?? new Dictionary<string, ReadingAlias>(); init; }
 }
@@ -79,6 +81,7 @@ internal sealed record SettingFile
 [JsonSerializable(typeof(ReadingKind))]
 [JsonSerializable(typeof(Feed))]
 [JsonSerializable(typeof(FactRule))]
+[JsonSerializable(typeof(FactSheet))]
 [JsonSerializable(typeof(Dictionary<string, JsonElement>))]
 [JsonSerializable(typeof(Dictionary<string, string>))]
 [JsonSerializable(typeof(JsonElement[]))]

@@ -69,6 +69,8 @@ public static class BookReader
             if (TryRead(file, draft, element, BookJson.Default.Feed) is { } feed) draft.Add(draft.Feeds, feed.Id, feed, file, feed.Sources);
         foreach (var element in read.Facts)
             if (TryRead(file, draft, element, BookJson.Default.FactRule) is { } rule) draft.Add(draft.FactRules, $"{rule.Component}/{rule.Fact} {rule.Raise.Condition}", rule, file, rule.Sources);
+        foreach (var element in read.Sheets)
+            if (TryRead(file, draft, element, BookJson.Default.FactSheet) is { } sheet) draft.Add(draft.Sheets, sheet.Component, sheet, file, sheet.Sources);
         foreach (var (name, alias) in read.Aliases) draft.Aliases[name] = alias;
     }
 

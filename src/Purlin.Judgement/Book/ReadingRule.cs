@@ -64,6 +64,9 @@ public sealed record Raise
     /// <summary>Kinds of place where it is raised; empty for anywhere.</summary>
     public IReadOnlyList<string> In { get => field ?? []; init; }
 
+    /// <summary>It neither raises nor clears unless each of these inputs or results is one of the words: shingles on a flat roof, not tiles.</summary>
+    public IReadOnlyDictionary<string, IReadOnlyList<string>> For { get => field ?? new Dictionary<string, IReadOnlyList<string>>(); init; }
+
     /// <summary>Whether the contrary counts as a look that found nothing.</summary>
     public bool Clears { get; init; }
 }
@@ -89,6 +92,15 @@ public sealed record Feed
     /// <summary>Where each input comes from.</summary>
     public required IReadOnlyDictionary<string, FeedInput> Inputs { get; init; }
 
+    /// <summary>Facts of the component that keep it from being reckoned at all: the table is for another material.</summary>
+    public IReadOnlyList<Bar> Bars { get => field ?? []; init; }
+
+    /// <summary>Another feed does it where one of these facts is on record.</summary>
+    public IReadOnlyList<string> Without { get => field ?? []; init; }
+
+    /// <summary>Whether the one reading or fact that is still missing is asked for.</summary>
+    public bool Asks { get; init; }
+
     /// <summary>Conditions it raises.</summary>
     public IReadOnlyList<Raise> Raises { get => field ?? []; init; }
 
@@ -97,64 +109,6 @@ public sealed record Feed
 
     /// <summary>Ids of sources, or <c>common practice</c>.</summary>
     public IReadOnlyList<string> Sources { get => field ?? []; init; }
-}
-
-/// <summary>Where one input of a reckoning comes from; one of the ways is filled in.</summary>
-public sealed record FeedInput
-{
-    /// <summary>A kind of reading; the last one taken counts.</summary>
-    public string? Reading { get; init; }
-
-    /// <summary>All readings of a kind, as a list.</summary>
-    public string? Readings { get; init; }
-
-    /// <summary>Readings of a kind with points on a plan.</summary>
-    public string? Points { get; init; }
-
-    /// <summary>Readings of a kind with points, as distance from the wall and level.</summary>
-    public string? Distances { get; init; }
-
-    /// <summary>A fact of the component the working is for, or <c>kind/fact</c> of another.</summary>
-    public string? Fact { get; init; }
-
-    /// <summary>A fact of the property: <c>yearBuilt</c>, <c>floorArea</c>, <c>bedrooms</c>, <c>bathrooms</c>, <c>storeys</c>, <c>roofPitch</c>.</summary>
-    public string? Property { get; init; }
-
-    /// <summary>A setting of the standards chosen, <c>cooling outdoor least</c>; the strictest of several counts.</summary>
-    public string? Setting { get; init; }
-
-    /// <summary>The year of the visit.</summary>
-    public bool Now { get; init; }
-
-    /// <summary>Kind of the component itself.</summary>
-    public bool Kind { get; init; }
-
-    /// <summary>Fixed words, or what is presumed where the fact is not on record.</summary>
-    public string? Text { get; init; }
-
-    /// <summary>A fixed number, or what is presumed where the fact is not on record.</summary>
-    public double? Number { get; init; }
-
-    /// <summary>True when the reading may come from anywhere in the house, not only from the same set.</summary>
-    public bool House { get; init; }
-
-    /// <summary>True when the reckoning does without.</summary>
-    public bool Optional { get; init; }
-
-    /// <summary>True when the number goes in bare, since the input is a count.</summary>
-    public bool Bare { get; init; }
-
-    /// <summary>Inputs of an object.</summary>
-    public IReadOnlyDictionary<string, FeedInput>? Group { get; init; }
-
-    /// <summary>A list of objects; one is left out when something it needs is not on record.</summary>
-    public IReadOnlyList<IReadOnlyDictionary<string, FeedInput>>? List { get; init; }
-
-    /// <summary>True when a component of this kind is on record, else left out.</summary>
-    public string? Present { get; init; }
-
-    /// <summary>Words of the fact put into the words of the reckoning.</summary>
-    public IReadOnlyDictionary<string, string>? Words { get; init; }
 }
 
 /// <summary>A fact that by itself raises a condition: a pipe of a material known to fail.</summary>

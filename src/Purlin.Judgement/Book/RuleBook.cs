@@ -31,6 +31,9 @@ public sealed record RuleBook
     /// <summary>Facts that raise a condition by themselves.</summary>
     public ImmutableArray<FactRule> FactRules { get; init; } = [];
 
+    /// <summary>What is asked for on each kind of component.</summary>
+    public FrozenDictionary<string, FactSheet> Sheets { get; init; } = FrozenDictionary<string, FactSheet>.Empty;
+
     /// <summary>Causes that explain several conditions, in the order of their ids.</summary>
     public ImmutableArray<CauseRule> Causes { get; init; } = [];
 
@@ -72,8 +75,8 @@ public sealed record RuleBook
 
     private static readonly Lazy<RuleBook> BuiltInBook = new(() => BookReader.Read(BookFiles.Embedded()));
 
-    /// <summary>Kinds of component that the conditions know, in alphabetical order.</summary>
-    public ImmutableArray<string> ComponentKinds() => [.. Conditions.Values.Select(condition => condition.Component).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)];
+    /// <summary>Kinds of component that the conditions and fact sheets know, in alphabetical order.</summary>
+    public ImmutableArray<string> ComponentKinds() => [.. Conditions.Values.Select(condition => condition.Component).Concat(Sheets.Keys).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)];
 
     /// <summary>Conditions of one kind of component, in order of their ids.</summary>
     public ImmutableArray<Condition> ConditionsOf(string componentKind) =>

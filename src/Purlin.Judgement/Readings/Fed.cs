@@ -8,7 +8,7 @@ namespace Purlin.Judgement.Readings;
 internal sealed record FeedGroup(IReadOnlyList<Reading> Readings, Component? Component, EntryName? Place);
 
 /// <summary>Inputs that were found for a reckoning, with the entries they came from.</summary>
-internal sealed class Fed
+internal sealed class Fed(EntryName? owner)
 {
     public JsonObject Inputs { get; } = [];
 
@@ -17,8 +17,21 @@ internal sealed class Fed
     /// <summary>True when something of this very group went in, so that house-wide readings alone start nothing.</summary>
     public bool Own { get; set; }
 
+    /// <summary>True when every input that must be there was found.</summary>
+    public bool Whole { get; set; }
+
+    /// <summary>True when a sum lacks a part of which it is known that it exists.</summary>
+    public bool Spoilt { get; set; }
+
     public void Take(EntryName entry)
     {
         if (!Entries.Contains(entry)) Entries.Add(entry);
+    }
+
+    /// <summary>Takes an entry about a component; one about the component that the working is for starts it.</summary>
+    public void Take(EntryName entry, EntryName about)
+    {
+        Take(entry);
+        Own |= about == owner;
     }
 }

@@ -51,13 +51,18 @@ internal static class FeedGroups
         return new FeedGroup(readings, component, place);
     }
 
+    /// <summary>Kinds of reading that go in, however deep they stand.</summary>
     private static IEnumerable<string> Kinds(IEnumerable<FeedInput> inputs)
     {
         foreach (var input in inputs)
         {
             if ((input.Reading ?? input.Readings ?? input.Points ?? input.Distances) is { } kind) yield return kind;
-            foreach (var inner in (input.List ?? []).Append(input.Group).OfType<IReadOnlyDictionary<string, FeedInput>>())
-                foreach (var deeper in Kinds(inner.Values)) yield return deeper;
+            foreach (var side in input.Box ?? []) yield return side;
+            foreach (var deeper in Kinds(Inner(input))) yield return deeper;
         }
     }
+
+    private static IEnumerable<FeedInput> Inner(FeedInput input) =>
+        (input.List ?? []).Append(input.Group).Append(input.Each?.Of).OfType<IReadOnlyDictionary<string, FeedInput>>().SelectMany(inner => inner.Values)
+            .Concat(input.First ?? []).Concat(input.Values ?? []).Concat(new[] { input.Each?.Value }.OfType<FeedInput>());
 }

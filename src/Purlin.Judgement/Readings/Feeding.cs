@@ -1,47 +1,80 @@
+using System.Globalization;
+using System.Text.Json;
 using System.Text.Json.Nodes;
 using Purlin.Journal;
 using Purlin.Journal.Fold;
 using Purlin.Judgement.Book;
 using Purlin.Judgement.Evidence;
+using Purlin.Reckoning;
 
 namespace Purlin.Judgement.Readings;
 
-/// <summary>Finds the inputs of a reckoning among readings and facts. Numbers go in with their unit exactly as they were written.</summary>
-internal sealed class Feeding(EvidenceIndex evidence)
+/// <summary>Finds the inputs of a reckoning among readings and facts, and reckons. A way that is not on record gives nothing; nothing is guessed.</summary>
+internal sealed class Feeding(EvidenceIndex evidence, JudgingMemory memory)
 {
-    /// <summary>The inputs; none when a required one is missing.</summary>
-    public Fed? Feed(Feed feed, FeedGroup group)
+    private readonly FromReadings readings = new(evidence);
+    private readonly FromComponents components = new(evidence);
+
+    /// <summary>The inputs, whole or not.</summary>
+    public Fed Feed(Feed feed, FeedGroup group)
     {
-        var fed = new Fed();
-        return Fill(feed.Inputs, group, fed, fed.Inputs) && fed.Own ? fed : null;
+        var fed = new Fed(group.Component?.Id);
+        fed.Whole = Fill(feed.Inputs, group, fed, fed.Inputs) && !fed.Spoilt;
+        return fed;
+    }
+
+    public Checked<Working> Reckon(Feed feed, Fed fed) =>
+        memory.Working(feed.Reckoning + fed.Inputs.ToJsonString(), () => Reckonings.Reckon(feed.Reckoning, fed.Inputs));
+
+    /// <summary>Whether an input is needed here: by itself, or because another one is given.</summary>
+    public static bool Needed(FeedInput input, JsonObject into) => input.With is { } other ? into.ContainsKey(other) : !input.Optional;
+
+    public JsonNode? Value(FeedInput input, FeedGroup group, Fed fed)
+    {
+        var value = input.Bands is { } bands ? Banded(bands, Plain(input, group, fed)) : Plain(input, group, fed);
+        return value ?? Presumed(input);
     }
 
     private bool Fill(IReadOnlyDictionary<string, FeedInput> inputs, FeedGroup group, Fed fed, JsonObject into)
     {
         foreach (var (name, input) in inputs)
         {
-            var value = Value(input, group, fed);
-            if (value is not null) into[name] = value;
-            else if (!input.Optional) return false;
+            if (input.With is { } other && !into.ContainsKey(other)) continue;
+            if (Value(input, group, fed) is { } value) into[name] = value;
+            else if (Needed(input, into)) return false;
         }
         return true;
     }
 
-    private JsonNode? Value(FeedInput input, FeedGroup group, Fed fed)
+    private JsonNode? Plain(FeedInput input, FeedGroup group, Fed fed)
     {
-        if (input.Reading is { } kind) return Reading(kind, input, group, fed);
-        if (input.Readings is { } many) return Many(many, input, group, fed);
-        if (input.Points is { } points) return Points(points, group, fed);
-        if (input.Distances is { } distances) return Distances(distances, group, fed);
-        if (input.Fact is { } fact) return Fact(fact, input, group, fed) ?? Presumed(input);
+        if (input.Reading is { } kind) return readings.Last(kind, input, group, fed);
+        if (input.Readings is { } many) return FromReadings.Many(many, input, group, fed);
+        if (input.Points is { } points) return FromReadings.Points(points, group, fed);
+        if (input.Distances is { } distances) return FromReadings.Distances(distances, group, fed);
+        if (input.Box is { } box) return readings.Box(box, group, fed);
+        if (input.Fact is { } fact) return components.Fact(fact, input, group, fed);
+        if (input.Most is { } most) return components.Most(most, fed);
+        if (input.Count is { } kinds) return components.Count(kinds, fed);
+        if (input.Lines is { } lines) return FromComponents.Lines(lines, group, fed);
+        if (input.Kind) return FromComponents.KindOf(input, group.Component);
         if (input.Property is { } property) return PropertyFact(property, fed);
         if (input.Setting is { } setting) return Setting(setting);
         if (input.Now) return evidence.YearNow;
-        if (input.Kind) return KindOf(input, group.Component);
-        if (input.Group is { } inner) return Object(inner, group, fed);
-        if (input.List is { } list) return Objects(list, group, fed);
         if (input.Present is { } present) return evidence.ComponentsOf(present).Any() ? true : null;
-        return Presumed(input);
+        return Made(input, group, fed);
+    }
+
+    /// <summary>Ways that are made of other ways.</summary>
+    private JsonNode? Made(FeedInput input, FeedGroup group, Fed fed)
+    {
+        if (input.First is { } ways) return ways.Select(way => Value(way, group, fed)).FirstOrDefault(value => value is not null);
+        if (input.Group is { } inner) return Object(inner, group, fed);
+        if (input.List is { } list) return Listed(list.Select(inputs => (JsonNode?)Object(inputs, group, fed)));
+        if (input.Values is { } values) return Listed(values.Select(one => Value(one, group, fed)));
+        if (input.Each is { } each) return Each(each, group, fed);
+        if (input.Worked is { } worked) return Worked(worked, input, group, fed);
+        return null;
     }
 
     private JsonObject? Object(IReadOnlyDictionary<string, FeedInput> inputs, FeedGroup group, Fed fed)
@@ -50,110 +83,70 @@ internal sealed class Feeding(EvidenceIndex evidence)
         return Fill(inputs, group, fed, made) && made.Count > 0 ? made : null;
     }
 
-    private JsonArray? Objects(IReadOnlyList<IReadOnlyDictionary<string, FeedInput>> list, FeedGroup group, Fed fed)
+    private static JsonArray? Listed(IEnumerable<JsonNode?> nodes)
     {
-        JsonArray made = new([.. list.Select(inputs => (JsonNode?)Object(inputs, group, fed)).Where(node => node is not null)]);
+        JsonArray made = [.. nodes.Where(node => node is not null)];
         return made.Count == 0 ? null : made;
     }
+
+    /// <summary>The components that hang together with this one; also those of which that cannot be told yet.</summary>
+    public IEnumerable<Component> Members(FeedEach each, FeedGroup group) => each.Kinds.SelectMany(evidence.ComponentsOf)
+        .Where(component => !each.Here || component.Place == group.Place)
+        .Where(component => Untold(each, component) is not null || (FromComponents.Is(component, each.Where) && !(each.Not.Count > 0 && FromComponents.Is(component, each.Not))));
+
+    /// <summary>A fact without which it cannot be told whether the component counts.</summary>
+    public static string? Untold(FeedEach each, Component component) => each.Known.FirstOrDefault(fact => component.Fact(fact) is null);
+
+    private JsonArray? Each(FeedEach each, FeedGroup group, Fed fed)
+    {
+        JsonArray made = [];
+        foreach (var component in Members(each, group))
+        {
+            var its = new FeedGroup([.. group.Readings.Where(reading => reading.Body.Component == component.Id)], component, component.Place);
+            var node = Untold(each, component) is not null ? null : each.Value is { } value ? Value(value, its, fed) : each.Of is { } inputs ? Object(inputs, its, fed) : null;
+            if (node is not null) made.Add(node);
+            else fed.Spoilt |= each.All;
+        }
+        return made.Count == 0 ? null : made;
+    }
+
+    /// <summary>What another feed works out for the same thing: the date on a plate becomes the year of an age.</summary>
+    private JsonNode? Worked(string name, FeedInput input, FeedGroup group, Fed fed)
+    {
+        if (components.Of(name, group) is not { } component || evidence.Book.Feeds.FirstOrDefault(feed => feed.Id == FromComponents.Last(name)) is not { } feed || !feed.Components.Contains(component.Kind)) return null;
+        var inner = Feed(feed, new FeedGroup([], component, component.Place));
+        if (!inner.Whole || Reckon(feed, inner) is not { IsAccepted: true } reckoned) return null;
+        JsonNode? node = reckoned.OrThrow().Result;
+        foreach (var part in (input.Take ?? "").Split('.')) node = (node as JsonObject)?[part];
+        if (node is null || (input.Sure && (string?)(node as JsonObject)?["confidence"] == "inferred")) return null;
+        foreach (var entry in inner.Entries) fed.Take(entry, component.Id);
+        return Taken(node, input);
+    }
+
+    private static JsonNode? Taken(JsonNode node, FeedInput input)
+    {
+        var value = node is JsonObject quantity ? quantity["value"] : node;
+        if (value?.GetValueKind() == JsonValueKind.String)
+        {
+            var words = value.GetValue<string>();
+            if (!input.Year) return FromComponents.Mapped(input, words);
+            return words.Length >= 4 && int.TryParse(words.AsSpan(0, 4), NumberStyles.None, CultureInfo.InvariantCulture, out var year) ? year : null;
+        }
+        return !input.Bare && node is JsonObject && (string?)node["unit"] is { Length: > 0 } unit ? $"{value} {unit}" : value?.DeepClone();
+    }
+
+    private static JsonNode? Banded(IReadOnlyList<Band> bands, JsonNode? value) =>
+        value is JsonValue plain && double.TryParse(plain.ToJsonString(), NumberStyles.Float, CultureInfo.InvariantCulture, out var number) ? bands.FirstOrDefault(band => band.Most is not { } most || number <= most)?.Word : null;
 
     private JsonNode? Setting(string name)
     {
         double? strictest = null;
         foreach (var standard in evidence.Standards)
-            if (standard.Settings.TryGetValue(name, out var setting) && double.TryParse(setting.Value, System.Globalization.CultureInfo.InvariantCulture, out var value) && !(value < strictest)) strictest = value;
+            if (standard.Settings.TryGetValue(name, out var setting) && double.TryParse(setting.Value, CultureInfo.InvariantCulture, out var value) && !(value < strictest)) strictest = value;
         return strictest is { } number ? number : null;
     }
 
     private static JsonNode? Presumed(FeedInput input) => input.Text is { } text ? text : input.Number is { } number ? number : null;
-
-    /// <summary>The reckoning's name for this kind of thing, by fuel where it tells them apart.</summary>
-    private static JsonNode? KindOf(FeedInput input, Component? component)
-    {
-        if (component is null) return null;
-        return component.Fact("fuel") is { } fuel && input.Words?.ContainsKey($"{component.Kind}/{fuel.Value.Text}") == true
-            ? Mapped(input, $"{component.Kind}/{fuel.Value.Text}")
-            : Mapped(input, component.Kind);
-    }
-
-    private JsonNode? Reading(string kind, FeedInput input, FeedGroup group, Fed fed)
-    {
-        var own = group.Readings.LastOrDefault(reading => reading.Body.Kind == kind);
-        var found = own ?? (input.House || evidence.Book.IsOfHouse(kind) ? evidence.ReadingsOf(kind).LastOrDefault() : null);
-        if (found is null) return null;
-        fed.Take(found.Id);
-        fed.Own |= own is not null;
-        return Written(found.Body.Amount, input.Bare);
-    }
-
-    private static JsonNode? Many(string kind, FeedInput input, FeedGroup group, Fed fed)
-    {
-        var list = new JsonArray();
-        foreach (var reading in group.Readings.Where(reading => reading.Body.Kind == kind))
-        {
-            fed.Take(reading.Id);
-            fed.Own = true;
-            list.Add((JsonNode?)Written(reading.Body.Amount, input.Bare));
-        }
-        return list.Count == 0 ? null : list;
-    }
-
-    private static JsonNode? Points(string kind, FeedGroup group, Fed fed)
-    {
-        var list = new JsonArray();
-        foreach (var reading in group.Readings.Where(reading => reading.Body.Kind == kind && reading.Body.Point is not null))
-        {
-            fed.Take(reading.Id);
-            fed.Own = true;
-            var point = reading.Body.Point!;
-            var one = new JsonObject
-            {
-                ["x"] = $"{point.X:R} {point.Unit}",
-                ["y"] = $"{point.Y:R} {point.Unit}",
-                ["reading"] = Written(reading.Body.Amount, bare: false),
-                ["covering"] = $"{point.Covering:R} {reading.Body.Amount.Unit}",
-            };
-            if (!string.IsNullOrWhiteSpace(reading.Body.Label)) one["label"] = reading.Body.Label;
-            list.Add((JsonNode?)one);
-        }
-        return list.Count == 0 ? null : list;
-    }
-
-    private static JsonNode? Distances(string kind, FeedGroup group, Fed fed)
-    {
-        var list = new JsonArray();
-        foreach (var reading in group.Readings.Where(reading => reading.Body.Kind == kind && reading.Body.Point is not null).OrderBy(reading => reading.Body.Point!.X).ThenBy(reading => reading.Id))
-        {
-            fed.Take(reading.Id);
-            fed.Own = true;
-            JsonNode one = new JsonObject { ["distance"] = $"{reading.Body.Point!.X:R} {reading.Body.Point.Unit}", ["level"] = Written(reading.Body.Amount, bare: false) };
-            list.Add(one);
-        }
-        return list.Count == 0 ? null : list;
-    }
-
-    private JsonNode? Fact(string name, FeedInput input, FeedGroup group, Fed fed)
-    {
-        var slash = name.LastIndexOf('/');
-        var component = slash < 0 ? group.Component : Related(name[..slash], group);
-        if (component is null || !component.Facts.TryGetValue(name[(slash + 1)..], out var slot)) return null;
-        fed.Take(slot.Standing[0].By);
-        if (slash < 0 || component.Id == group.Component?.Id) fed.Own = true;
-        var fact = slot.Value;
-        if (input.Words?.ContainsKey(fact.Value.Text) == true) return Mapped(input, fact.Value.Text);
-        if (fact.Value.Number is { } number) return fact.Unit is { Length: > 0 } unit && !input.Bare ? $"{number:R} {unit}" : number;
-        if (fact.Value.Flag is { } flag) return flag;
-        return Mapped(input, fact.Value.Text);
-    }
-
-    /// <summary>The component of that kind that belongs with this one: in the same place, else the only one there is.</summary>
-    private Component? Related(string kind, FeedGroup group)
-    {
-        if (group.Component?.Kind == kind) return group.Component;
-        var all = evidence.ComponentsOf(kind).ToList();
-        return all.FirstOrDefault(component => component.Place == group.Place && component.Name == group.Component?.Name)
-            ?? all.FirstOrDefault(component => component.Name is not null && component.Name == group.Component?.Name)
-            ?? (all.Count == 1 ? all[0] : null);
-    }
 
     private JsonNode? PropertyFact(string name, Fed fed)
     {
@@ -161,7 +154,8 @@ internal sealed class Feeding(EvidenceIndex evidence)
         JsonNode? value = name switch
         {
             "yearBuilt" => property.YearBuilt,
-            "floorArea" => property.FloorArea is { } area ? Written(area, bare: false) : null,
+            "floorArea" => property.FloorArea is { } area ? FromReadings.Written(area, bare: false) : null,
+            "footprint" => property.FloorArea is { } area && property.Storeys is { } storeys and > 0 ? FromReadings.Written(area with { Value = area.Value / storeys }, bare: false) : null,
             "bedrooms" => property.Bedrooms,
             "bathrooms" => property.Bathrooms,
             "storeys" => property.Storeys,
@@ -171,14 +165,4 @@ internal sealed class Feeding(EvidenceIndex evidence)
         if (value is not null) fed.Take(house);
         return value;
     }
-
-    private static JsonNode? Mapped(FeedInput input, string? words)
-    {
-        if (words is null) return null;
-        if (input.Words is null) return words;
-        return input.Words.TryGetValue(words, out var mapped) ? mapped : null;
-    }
-
-    private static JsonNode Written(Amount amount, bool bare) =>
-        bare || amount.Unit.Length == 0 ? JsonValue.Create(amount.Value) : JsonValue.Create($"{amount.Value:R} {amount.Unit}");
 }

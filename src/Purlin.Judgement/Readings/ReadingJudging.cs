@@ -12,13 +12,17 @@ namespace Purlin.Judgement.Readings;
 /// <summary>Judges readings and facts by themselves: calls the reckonings they feed, keeps the workings, and raises conditions as looks.</summary>
 internal sealed class ReadingJudging(EvidenceIndex evidence, JudgingMemory memory)
 {
-    private readonly Feeding feeding = new(evidence);
+    private readonly Feeding feeding = new(evidence, memory);
+    private readonly Lacking lacking = new(new Feeding(evidence, memory), new FromComponents(evidence));
 
     /// <summary>Every reckoning done, in the order of the rule book's feeds.</summary>
     public List<JudgedWorking> Workings { get; } = [];
 
     /// <summary>Reckonings that had all their inputs and refused them.</summary>
     public List<RefusedReckoning> Refused { get; } = [];
+
+    /// <summary>Readings and facts of which one alone is missing before something can be reckoned.</summary>
+    public List<AskedEvidence> Asks { get; } = [];
 
     /// <summary>Ids of feeds that gave a working, with the evidence each used.</summary>
     public List<(Feed Feed, int Working)> Done { get; } = [];
@@ -37,8 +41,20 @@ internal sealed class ReadingJudging(EvidenceIndex evidence, JudgingMemory memor
 
     private List<Sighting> ByReckoning(Feed feed, FeedGroup group)
     {
-        if (!Reckonings.Find(feed.Reckoning).IsAccepted || feeding.Feed(feed, group) is not { } fed) return [];
-        var reckoned = memory.Working(feed.Reckoning + fed.Inputs.ToJsonString(), () => Reckonings.Reckon(feed.Reckoning, fed.Inputs));
+        if (!Reckonings.Find(feed.Reckoning).IsAccepted || feed.Without.Any(fact => group.Component?.Fact(fact) is not null)) return [];
+        var fed = feeding.Feed(feed, group);
+        if (!fed.Own) return [];
+        if (!fed.Whole)
+        {
+            if (feed.Asks) Ask(feed, group, fed);
+            return [];
+        }
+        if (feed.Bars.FirstOrDefault(bar => group.Component?.Fact(bar.Fact) is { } known && bar.Is.Contains(known.Value.Text, StringComparer.OrdinalIgnoreCase)) is { } bar)
+        {
+            Refused.Add(new RefusedReckoning(feed.Reckoning, [bar.Because], fed.Entries, group.Place));
+            return [];
+        }
+        var reckoned = feeding.Reckon(feed, fed);
         if (!reckoned.IsAccepted)
         {
             // A wet bulb above its dry bulb, a point beside the plan: the readings stand as evidence, and the person is asked to look again.
@@ -51,14 +67,33 @@ internal sealed class ReadingJudging(EvidenceIndex evidence, JudgingMemory memor
         List<Sighting> looks = [];
         foreach (var raise in feed.Raises)
         {
-            if (!InPlace(raise, group.Place)) continue;
+            if (!InPlace(raise, group.Place) || !raise.For.All(only => Says(At(working, only.Key), only.Value))) continue;
+            var on = raise.On is null ? null : At(working, raise.On);
+            // What was not measured is neither there nor absent.
+            if (raise.On is not null && on is null) continue;
             var verdict = raise.Verdict is null || raise.Verdict == working.Verdict.Word;
-            var raised = verdict && (raise.On is null || Meets(raise, At(working, raise.On)));
+            var raised = verdict && (on is null || Meets(raise, on));
             if (!raised && !(raise.Clears && working.Verdict is not Verdict.CannotSay)) continue;
             looks.Add(Look(raise, raised, fed.Entries, group.Place, group.Component?.Id, raise.Because ?? working.Verdict.Because) with { Working = Workings.Count - 1 });
         }
         return looks;
     }
+
+    /// <summary>Where one thing alone is missing it is asked for; where one is there and not understood, that is said.</summary>
+    private void Ask(Feed feed, FeedGroup group, Fed fed)
+    {
+        if (lacking.Of(feed, group) is not [{ CanBeAsked: true } lack]) return;
+        if (lack.Given is { } given)
+        {
+            Refused.Add(new RefusedReckoning(feed.Reckoning, [new Refusal(lack.Fact!, given, $"one of {string.Join(", ", lack.Known)}").ToString()], fed.Entries, group.Place));
+            return;
+        }
+        Asks.Add(new AskedEvidence(feed.Reckoning, evidence.Book.Words.Say(lack.Reading is not null ? "asked.reading" : lack.Property is not null ? "asked.property" : "asked.fact",
+            ("what", lack.Reading ?? lack.Fact ?? PropertyWords(lack.Property!)), ("component", lack.Component?.Kind ?? ""), ("answer", feed.Answers is [var first, ..] ? first : feed.Reckoning)),
+            lack.Reading, lack.Fact, lack.Component?.Id ?? group.Component?.Id, lack.Component is null ? group.Place : lack.Component.Place));
+    }
+
+    private static string PropertyWords(string name) => string.Concat(name.Select(letter => char.IsUpper(letter) ? $" {char.ToLowerInvariant(letter)}" : $"{letter}"));
 
     private IEnumerable<Sighting> ByNumber(ReadingKind kind, Reading reading)
     {
@@ -94,10 +129,12 @@ internal sealed class ReadingJudging(EvidenceIndex evidence, JudgingMemory memor
         Words = words,
     };
 
-    private static bool Meets(Raise raise, JsonNode? node)
+    private static bool Says(JsonNode? node, IReadOnlyList<string> words) =>
+        node is not null && words.Contains(node.GetValueKind() == System.Text.Json.JsonValueKind.String ? node.GetValue<string>() : node.ToJsonString());
+
+    private static bool Meets(Raise raise, JsonNode node)
     {
-        if (node is null) return false;
-        if (raise.Is.Count > 0) return raise.Is.Contains(node.GetValueKind() == System.Text.Json.JsonValueKind.String ? node.GetValue<string>() : node.ToJsonString());
+        if (raise.Is.Count > 0) return Says(node, raise.Is);
         if (node is JsonObject quantity && quantity["value"] is JsonValue inner && inner.TryGetValue<double>(out var value))
         {
             var unit = quantity["unit"]?.GetValue<string>() ?? "";
