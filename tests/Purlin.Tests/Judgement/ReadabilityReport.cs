@@ -43,8 +43,10 @@ public sealed class ReadabilityReport
             foreach (var (name, setting) in standard.Settings.Where(setting => setting.Value.Mark == "from memory")) report.Append(CultureInfo.InvariantCulture, $"setting {standard.Id}: {name} = {setting.Value} {setting.Unit}\n");
         }
         Write("from-memory.txt", report);
-        // 361 duties were recalled without a page to confirm them; the mark may only go with a confirmation.
-        Assert.True(book.Standards.Values.Sum(standard => standard.Duties.Count(duty => duty.Mark == "from memory")) >= 300);
+        // A mark may only go with a confirmation, and then the figures that we publish about ourselves go down with it.
+        var state = File.ReadAllText(Path.Combine(Repository.Root, "docs", "STATE.md"));
+        Assert.Contains($" {book.Standards.Values.Sum(standard => standard.Duties.Count(duty => duty.Mark == "from memory"))} duties, ", state, StringComparison.Ordinal);
+        Assert.Contains($" {book.Sources.Values.Count(source => source.Mark == "from memory")} cited sources of the rule book ", state, StringComparison.Ordinal);
     }
 
     private static void Write(string name, StringBuilder report)
