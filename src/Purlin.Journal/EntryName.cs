@@ -44,6 +44,12 @@ public readonly record struct EntryName(string Device, int Seq) : IComparable<En
         return mark < 0 || (int.TryParse(text.AsSpan(mark + 1), NumberStyles.None, CultureInfo.InvariantCulture, out var branch) && branch is >= 2 and <= 99);
     }
 
+    /// <summary>From the sequence alone: an inspection has a handful of devices, and names are looked up by the thousand.</summary>
+    public override int GetHashCode() => Seq;
+
+    /// <inheritdoc/>
+    public bool Equals(EntryName other) => Seq == other.Seq && Device == other.Device;
+
     /// <inheritdoc/>
     public int CompareTo(EntryName other)
     {

@@ -19,10 +19,9 @@ public sealed class OpenVisit
 {
     private readonly Phone phone;
     private readonly TimeProvider clock;
-    private readonly List<Entry> entries = [];
-    private readonly JudgingMemory memory = new();
     private readonly Dictionary<string, int> heads = new(StringComparer.Ordinal);
-    private readonly HashSet<string> hashes = new(StringComparer.Ordinal);
+    private GrowingFold fold = new();
+    private JudgingMemory memory = new();
     private int version;
 
     public OpenVisit(Phone phone, TimeProvider clock)
@@ -37,7 +36,7 @@ public sealed class OpenVisit
 
     public string Id { get; private set; } = "";
 
-    public Inspection Inspection { get; private set; } = Folding.Fold([]);
+    public Inspection Inspection => fold.Inspection;
 
     /// <summary>The latest judgement; none until the first is there.</summary>
     public JudgedInspection? Judged { get; private set; }
@@ -56,7 +55,7 @@ public sealed class OpenVisit
     /// <summary>Read when first asked for, since reading it takes a while on a phone.</summary>
     public RuleBook Book => field ??= RuleBook.BuiltIn;
 
-    public IReadOnlyList<Entry> Entries => entries;
+    public IReadOnlyList<Entry> Entries => fold.Entries;
 
     public int YearNow => clock.GetLocalNow().Year;
 
@@ -65,9 +64,8 @@ public sealed class OpenVisit
     {
         if (Id == inspection) return;
         Id = inspection;
-        entries.Clear();
+        (fold, memory) = (new GrowingFold(), new JudgingMemory());
         heads.Clear();
-        hashes.Clear();
         unreadable.Clear();
         Judged = null;
         Last = null;
@@ -102,7 +100,7 @@ public sealed class OpenVisit
     }
 
     // What undoes a withdrawal is a restoring, so that a change of mind brings back what stood before.
-    private EntryBody Undoing(EntryName name) => entries.FirstOrDefault(entry => entry.Name == name)?.Body is EntryBody.EntryWithdrawn withdrawn
+    private EntryBody Undoing(EntryName name) => Entries.FirstOrDefault(entry => entry.Name == name)?.Body is EntryBody.EntryWithdrawn withdrawn
         ? new EntryBody.EntryRestored { Entry = withdrawn.Entry }
         : new EntryBody.EntryWithdrawn { Entry = name };
 
@@ -112,45 +110,43 @@ public sealed class OpenVisit
 
     private async Task ReadOnAsync()
     {
+        var mine = Id;
         var known = new JsonObject(heads.Select(head => KeyValuePair.Create(head.Key, (JsonNode?)head.Value))).ToJsonString();
         var bytes = await phone.AskAsync<byte[]>("linesBeyond", Id, known);
-        if (Add(bytes))
+        // Another inspection may have been opened while the device was read.
+        if (mine != Id) return;
+        if (fold.Add(Read(bytes)))
         {
-            Inspection = Folding.Fold(entries);
             Changed?.Invoke();
             await JudgeSoonAsync();
         }
         else Changed?.Invoke();
     }
 
-    private bool Add(byte[] bytes)
+    private List<Entry> Read(byte[] bytes)
     {
-        var before = entries.Count;
+        List<Entry> read = [];
         var from = 0;
         for (var at = Array.IndexOf(bytes, (byte)10); at >= 0; at = Array.IndexOf(bytes, (byte)10, from))
         {
-            AddLine(bytes.AsMemory(from, at - from));
+            if (ReadLine(bytes.AsMemory(from, at - from)) is { } entry) read.Add(entry);
             from = at + 1;
         }
-        return entries.Count > before;
+        return read;
     }
 
-    private void AddLine(ReadOnlyMemory<byte> line)
-    {
-        EntryLine.Read(line).Match(
+    private Entry? ReadLine(ReadOnlyMemory<byte> line) =>
+        EntryLine.Read(line).Match<Entry?>(
             entry =>
             {
-                if (!hashes.Add(entry.Hash)) return true;
                 if (!heads.TryGetValue(entry.Name.Device, out var head) || head < entry.Name.Seq) heads[entry.Name.Device] = entry.Name.Seq;
-                entries.Add(entry);
-                return true;
+                return entry;
             },
             refusals =>
             {
                 unreadable.Add(string.Join("; ", refusals));
-                return false;
+                return null;
             });
-    }
 
     private async Task JudgeSoonAsync()
     {

@@ -9,7 +9,7 @@ public static class CausalOrder
     private static readonly Dictionary<string, int> Nothing = [];
 
     /// <summary>The same entries, each once, in causal order.</summary>
-    public static IReadOnlyList<Entry> Of(IEnumerable<Entry> entries) => [.. Sort(Strands.Of(Distinct(entries))).Select(line => line.Entry)];
+    public static IReadOnlyList<Entry> Of(IEnumerable<Entry> entries) => [.. Sort(Strands.Of(Distinct(entries)), out _).Select(line => line.Entry)];
 
     /// <summary>Each entry once, whatever the repetition of delivery.</summary>
     internal static List<Entry> Distinct(IEnumerable<Entry> entries)
@@ -18,8 +18,12 @@ public static class CausalOrder
         return [.. entries.Where(entry => hashes.Add(entry.Hash))];
     }
 
-    internal static List<Line> Sort(List<Strand> strands)
+    /// <summary>All lines in causal order.</summary>
+    /// <param name="strands">The strands, whose lines are threaded here.</param>
+    /// <param name="forged">Whether lines claim to have seen one another, so that time alone had to decide.</param>
+    internal static List<Line> Sort(List<Strand> strands, out bool forged)
     {
+        forged = false;
         foreach (var strand in strands) Thread(strand);
         Dictionary<string, int> index = new(StringComparer.Ordinal);
         for (var at = 0; at < strands.Count; at++) index[strands[at].Device] = at;
@@ -30,6 +34,7 @@ public static class CausalOrder
         {
             var chosen = Least(strands, index, next, mustBeReady: true);
             // Only forged lines can each claim to have seen the other; then time alone decides.
+            forged |= chosen < 0;
             if (chosen < 0) chosen = Least(strands, index, next, mustBeReady: false);
             var line = strands[chosen].Lines[next[chosen]++];
             line.Position = order.Count;
@@ -67,22 +72,24 @@ public static class CausalOrder
 
     private static void Thread(Strand strand)
     {
-        var knew = Inherited(strand);
-        foreach (var entry in strand.Entries)
+        foreach (var entry in strand.Entries) strand.Lines.Add(Next(strand, entry));
+    }
+
+    /// <summary>The line that an entry makes at the end of its strand.</summary>
+    internal static Line Next(Strand strand, Entry entry)
+    {
+        var body = strand.Parent is null ? entry.Body : Names.Mapped(entry.Body, name => Resolve(name, strand));
+        var references = Names.In(body);
+        var knew = strand.Lines.Count > 0 ? strand.Lines[^1].Knew : Inherited(strand);
+        return new Line
         {
-            var body = strand.Parent is null ? entry.Body : Names.Mapped(entry.Body, name => Resolve(name, strand));
-            var references = Names.In(body);
-            knew = Learn(knew, strand, entry.Seen, references);
-            strand.Lines.Add(new Line
-            {
-                Entry = entry,
-                Name = new EntryName(strand.Device, entry.Name.Seq),
-                Strand = strand,
-                Body = body,
-                References = references,
-                Knew = knew,
-            });
-        }
+            Entry = entry,
+            Name = new EntryName(strand.Device, entry.Name.Seq),
+            Strand = strand,
+            Body = body,
+            References = references,
+            Knew = Learn(knew, strand, entry.Seen, references),
+        };
     }
 
     private static Dictionary<string, int> Inherited(Strand strand)

@@ -19,17 +19,6 @@ public static class Folding
         var id = distinct[0].Inspection;
         if (distinct.Exists(entry => entry.Inspection != id)) throw new ArgumentException("entries of one inspection are folded at a time", nameof(entries));
 
-        var strands = Strands.Of(distinct);
-        var order = CausalOrder.Sort(strands);
-        Dictionary<EntryName, Line> byName = new(order.Count);
-        foreach (var line in order) byName[line.Name] = line;
-        var kept = Standing.Settle(order, byName);
-        var state = new State(order, Slots.Of(order), byName);
-        return state.Inspection(id, strands) with
-        {
-            Unsettled = [.. state.Divergences(), .. state.Tree.Cut, .. kept, .. Doubts.Of(strands, order, byName)],
-            Missing = Doubts.Missing(strands),
-            Entries = order.Count,
-        };
+        return new Folded(id, distinct).Inspection;
     }
 }

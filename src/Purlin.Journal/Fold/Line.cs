@@ -18,13 +18,16 @@ internal sealed class Line
     public required IReadOnlyList<EntryName> References { get; init; }
 
     /// <summary>Other strands' highest sequence in hand when this was written.</summary>
-    public required IReadOnlyDictionary<string, int> Knew { get; init; }
+    public required Dictionary<string, int> Knew { get; init; }
 
     /// <summary>Place in the causal order.</summary>
     public int Position { get; set; } = -1;
 
     /// <summary>Not withdrawn.</summary>
     public bool Stands { get; set; } = true;
+
+    /// <summary>What it has become in the state; none until it was needed, or when something it rests on has changed.</summary>
+    public object? Item { get; set; }
 
     public DateTimeOffset At => Entry.Hlc.At;
 
@@ -62,6 +65,21 @@ internal sealed class Strand
 
     /// <summary>The same as the fold sees them.</summary>
     public List<Line> Lines { get; } = [];
+
+    /// <summary>The line with the latest time; clocks do go back.</summary>
+    public Line Latest()
+    {
+        while (looked < Lines.Count)
+        {
+            var line = Lines[looked++];
+            if (latest is null || Line.ByTime(line, latest) > 0) latest = line;
+        }
+
+        return latest!;
+    }
+
+    private Line? latest;
+    private int looked;
 
     /// <summary>The strand that a sequence of this device means when written here.</summary>
     public string Owner(int seq)

@@ -15,12 +15,12 @@ internal sealed class PlaceTree
     /// <summary>Rings that had to be cut.</summary>
     public List<Unsettled> Cut { get; } = [];
 
-    public static PlaceTree Of(List<Line> order, Slots slots)
+    public static PlaceTree Of(List<Line> added, Slots slots)
     {
         var tree = new PlaceTree(slots);
-        foreach (var line in order)
+        foreach (var line in added)
         {
-            if (line.Stands && line.Body is EntryBody.PlaceAdded) tree.places[line.Name] = line;
+            if (line.Stands) tree.places[line.Name] = line;
         }
 
         foreach (var line in tree.places.Values) tree.edges[line.Name] = tree.EdgesOf(line);

@@ -3,45 +3,94 @@ namespace Purlin.Journal.Fold;
 /// <summary>What a state line gives a value: kind of slot, whose it is, and which one of it.</summary>
 internal readonly record struct SlotKey(string Type, EntryName? Of, string Which, string Part = "");
 
-/// <summary>
-/// The slots: a value stands while its line stands and no later standing line of the same slot names it in <c>replaces</c>. A replacer that is
-/// withdrawn replaces nothing, so undo brings back what was there.
-/// </summary>
+/// <summary>One slot: every line that states a value for it, and those of them whose values stand.</summary>
+internal sealed class Held(SlotKey key)
+{
+    public SlotKey Key { get; } = key;
+
+    /// <summary>All lines of the slot, in causal order.</summary>
+    public List<Line> Stated { get; } = [];
+
+    /// <summary>Those that stand and that no later standing one replaces, in causal order.</summary>
+    public List<Line> Standing { get; private set; } = [];
+
+    /// <summary>Position of the first line that is not withdrawn, replaced or not: where the slot came up.</summary>
+    public int First { get; private set; } = int.MaxValue;
+
+    /// <summary>
+    /// A value stands while its line stands and no later standing line of the same slot names it in <c>replaces</c>. A replacer that is
+    /// withdrawn replaces nothing, so undo brings back what was there.
+    /// </summary>
+    public void Settle()
+    {
+        Standing = Stated.FindAll(line => line.Stands);
+        First = Standing.Count == 0 ? int.MaxValue : Standing[0].Position;
+        if (Standing.Count < 2) return;
+        Dictionary<EntryName, int> positions = [];
+        foreach (var line in Standing) positions[line.Name] = line.Position;
+        HashSet<EntryName> replaced = [];
+        foreach (var line in Standing)
+        {
+            foreach (var name in ((IStated)line.Body).Replaces)
+            {
+                if (positions.TryGetValue(name, out var position) && position < line.Position) replaced.Add(name);
+            }
+        }
+
+        Standing.RemoveAll(line => replaced.Contains(line.Name));
+    }
+
+    public Slot<T> As<T>(Func<EntryBody, T> value) =>
+        new() { Standing = [.. Standing.Select(line => new Stated<T>(value(line.Body), line.Name, line.At))] };
+}
+
+/// <summary>The slots of an inspection, by key, by kind, and facts by whose they are.</summary>
 internal sealed class Slots
 {
-    private readonly Dictionary<SlotKey, List<Line>> standing = [];
-
-    /// <summary>Every slot with the lines standing in it, in causal order.</summary>
-    public IReadOnlyDictionary<SlotKey, List<Line>> Standing => standing;
+    private readonly Dictionary<SlotKey, Held> all = [];
+    private readonly Dictionary<string, List<Held>> byType = new(StringComparer.Ordinal);
+    private readonly Dictionary<EntryName, List<Held>> factsOf = [];
 
     public static Slots Of(List<Line> order)
     {
-        Dictionary<SlotKey, List<Line>> stated = [];
-        foreach (var line in order)
-        {
-            if (!line.Stands || Key(line.Body) is not { } key) continue;
-            if (!stated.TryGetValue(key, out var lines)) stated[key] = lines = [];
-            lines.Add(line);
-        }
-
         var slots = new Slots();
-        foreach (var (key, lines) in stated)
-        {
-            if (lines.Count > 1) DropReplaced(lines);
-            slots.standing[key] = lines;
-        }
-
+        foreach (var line in order) slots.Add(line);
+        foreach (var held in slots.all.Values) held.Settle();
         return slots;
     }
 
+    /// <summary>Takes a line into its slot; none when it states nothing. The slot is to be settled afterwards.</summary>
+    public Held? Add(Line line)
+    {
+        if (Key(line.Body) is not { } key) return null;
+        if (!all.TryGetValue(key, out var held))
+        {
+            all[key] = held = new Held(key);
+            Into(byType, key.Type, held);
+            if (key is { Type: "fact.stated", Of: { } owner }) Into(factsOf, owner, held);
+        }
+
+        held.Stated.Add(line);
+        return held;
+    }
+
+    /// <summary>Slots of one kind in which something stands, in the order in which they came up.</summary>
+    public IEnumerable<Held> OfType(string type) => InOrder(byType.GetValueOrDefault(type));
+
+    /// <summary>Facts of one component, in the order in which they came up.</summary>
+    public IEnumerable<Held> FactsOf(EntryName component) => InOrder(factsOf.GetValueOrDefault(component));
+
+    /// <summary>Slots in which several values stand, by the first of them.</summary>
+    public IEnumerable<Held> Diverging() => all.Values.Where(held => held.Standing.Count > 1).OrderBy(held => held.Standing[0].Position);
+
+    /// <summary>The slot of that key; none when nothing was stated.</summary>
+    public Held? Find(SlotKey key) => all.GetValueOrDefault(key);
+
     /// <summary>The lines standing in one slot; empty when nothing was stated.</summary>
-    public IReadOnlyList<Line> At(SlotKey key) => standing.TryGetValue(key, out var lines) ? lines : [];
+    public IReadOnlyList<Line> At(SlotKey key) => all.TryGetValue(key, out var held) ? held.Standing : [];
 
-    /// <summary>The slot as the contract shows it; none when nothing was stated.</summary>
-    public Slot<T>? Slot<T>(SlotKey key, Func<EntryBody, T> value) => standing.TryGetValue(key, out var lines) ? Slot(lines, value) : null;
-
-    public static Slot<T> Slot<T>(IEnumerable<Line> lines, Func<EntryBody, T> value) =>
-        new() { Standing = [.. lines.Select(line => new Stated<T>(value(line.Body), line.Name, line.At))] };
+    /// <summary>The slot as the contract shows it; none when nothing stands in it.</summary>
+    public Slot<T>? Slot<T>(SlotKey key, Func<EntryBody, T> value) => all.TryGetValue(key, out var held) && held.Standing.Count > 0 ? held.As(value) : null;
 
     public static SlotKey? Key(EntryBody body) => body switch
     {
@@ -56,19 +105,12 @@ internal sealed class Slots
         _ => null,
     };
 
-    private static void DropReplaced(List<Line> lines)
+    private static void Into<TKey>(Dictionary<TKey, List<Held>> index, TKey key, Held held)
+        where TKey : notnull
     {
-        Dictionary<EntryName, int> positions = [];
-        foreach (var line in lines) positions[line.Name] = line.Position;
-        HashSet<EntryName> replaced = [];
-        foreach (var line in lines)
-        {
-            foreach (var name in ((IStated)line.Body).Replaces)
-            {
-                if (positions.TryGetValue(name, out var position) && position < line.Position) replaced.Add(name);
-            }
-        }
-
-        lines.RemoveAll(line => replaced.Contains(line.Name));
+        if (!index.TryGetValue(key, out var list)) index[key] = list = [];
+        list.Add(held);
     }
+
+    private static IEnumerable<Held> InOrder(List<Held>? list) => list is null ? [] : list.Where(held => held.Standing.Count > 0).OrderBy(held => held.First);
 }

@@ -4,44 +4,75 @@ namespace Purlin.Journal.Fold;
 /// Which lines stand. A withdrawal takes effect unless something that stands builds on its target, or restores it, which the withdrawer had
 /// not in hand: keep wins. Whatever acts on a line comes after it in causal order, so one pass from the end settles undo of undo to any depth.
 /// </summary>
-internal static class Standing
+internal sealed class Standing
 {
-    public static List<Unsettled> Settle(List<Line> order, IReadOnlyDictionary<EntryName, Line> byName)
-    {
-        var acts = ActsByTarget(order, byName);
-        List<Unsettled> kept = [];
-        for (var at = order.Count - 1; at >= 0; at--)
-        {
-            var line = order[at];
-            // What was issued stays issued: no withdrawal reaches an edition.
-            if (line.Body is EntryBody.EditionSealed || !acts.TryGetValue(line.Name, out var on)) continue;
-            var standing = on.Where(act => act.Stands).ToList();
-            var withdrawals = standing.Where(act => act.Body is EntryBody.EntryWithdrawn).ToList();
-            if (withdrawals.Count == 0) continue;
-            var restores = standing.Where(act => act.Body is EntryBody.EntryRestored).ToList();
-            var tips = Tips(standing.Where(act => act.Body is not EntryBody.EntryWithdrawn));
-            line.Stands = !withdrawals.Exists(withdrawal => tips.TrueForAll(tip => withdrawal.Saw(tip.Name)));
-            if (line.Stands && Dispute(line, withdrawals, restores, tips) is { } dispute) kept.Add(dispute);
-        }
+    private readonly List<Line> order;
+    private readonly IReadOnlyDictionary<EntryName, Line> byName;
+    private readonly Dictionary<EntryName, List<Line>> acts = [];
+    private readonly Dictionary<EntryName, Unsettled> disputes = [];
 
-        kept.Reverse();
-        return kept;
+    private Standing(List<Line> order, IReadOnlyDictionary<EntryName, Line> byName) => (this.order, this.byName) = (order, byName);
+
+    /// <summary>Withdrawals without effect, in causal order.</summary>
+    public IEnumerable<Unsettled> Disputes => disputes.OrderBy(dispute => byName[dispute.Key].Position).Select(dispute => dispute.Value);
+
+    public static Standing Of(List<Line> order, IReadOnlyDictionary<EntryName, Line> byName)
+    {
+        var standing = new Standing(order, byName);
+        foreach (var line in order) standing.Act(line);
+        for (var at = order.Count - 1; at >= 0; at--) standing.Settle(order[at]);
+        return standing;
     }
 
-    private static Dictionary<EntryName, List<Line>> ActsByTarget(List<Line> order, IReadOnlyDictionary<EntryName, Line> byName)
+    /// <summary>Takes in a line that comes after all others, and gives the lines that stand otherwise now.</summary>
+    public IReadOnlyList<Line> Add(Line line)
     {
-        Dictionary<EntryName, List<Line>> acts = [];
-        foreach (var line in order)
+        Act(line);
+        List<Line> turned = [];
+        SortedSet<int> left = [.. Targets(line)];
+        while (left.Count > 0)
         {
-            foreach (var name in line.References)
-            {
-                if (!byName.TryGetValue(name, out var target) || target.Position >= line.Position) continue;
-                if (!acts.TryGetValue(name, out var on)) acts[name] = on = [];
-                if (on is not [.., var last] || last != line) on.Add(line);
-            }
+            var at = left.Max;
+            left.Remove(at);
+            var target = order[at];
+            var stood = target.Stands;
+            Settle(target);
+            if (target.Stands == stood) continue;
+            turned.Add(target);
+            left.UnionWith(Targets(target));
         }
 
-        return acts;
+        return turned;
+    }
+
+    private IEnumerable<int> Targets(Line line)
+    {
+        foreach (var name in line.References)
+            if (byName.TryGetValue(name, out var target) && target.Position < line.Position) yield return target.Position;
+    }
+
+    private void Settle(Line line)
+    {
+        disputes.Remove(line.Name);
+        // What was issued stays issued: no withdrawal reaches an edition.
+        if (line.Body is EntryBody.EditionSealed || !acts.TryGetValue(line.Name, out var on)) return;
+        var withdrawals = on.FindAll(act => act.Stands && act.Body is EntryBody.EntryWithdrawn);
+        line.Stands = true;
+        if (withdrawals.Count == 0) return;
+        var restores = on.FindAll(act => act.Stands && act.Body is EntryBody.EntryRestored);
+        var tips = Tips(on.Where(act => act.Stands && act.Body is not EntryBody.EntryWithdrawn));
+        line.Stands = !withdrawals.Exists(withdrawal => tips.TrueForAll(tip => withdrawal.Saw(tip.Name)));
+        if (line.Stands && Dispute(line, withdrawals, restores, tips) is { } dispute) disputes[line.Name] = dispute;
+    }
+
+    private void Act(Line line)
+    {
+        foreach (var name in line.References)
+        {
+            if (!byName.TryGetValue(name, out var target) || target.Position >= line.Position) continue;
+            if (!acts.TryGetValue(name, out var on)) acts[name] = on = [];
+            if (on is not [.., var last] || last != line) on.Add(line);
+        }
     }
 
     /// <summary>The last of each strand: who had that in hand had the earlier ones too.</summary>

@@ -60,7 +60,7 @@ public sealed class EntrySet(string inspection)
     public IReadOnlyList<(EntryName Name, Entry Entry)> InOrder()
     {
         // Threading fills the strands, so a fresh set is sorted each time.
-        return [.. CausalOrder.Sort(Fold.Strands.Of(byHash.Values)).Select(line => (line.Name, line.Entry))];
+        return [.. CausalOrder.Sort(Fold.Strands.Of(byHash.Values), out _).Select(line => (line.Name, line.Entry))];
     }
 
     /// <summary>
