@@ -50,10 +50,20 @@ internal static class JudgeCommand
             terminal.Out.WriteLine(terminal.Bold($"coverage: {coverage.Title}"));
             terminal.Out.WriteLine($"  {string.Join(", ", coverage.Duties.GroupBy(duty => duty.State).OrderBy(group => group.Key).Select(group => $"{Word(group.Key)} {group.Count()}"))}");
         }
+        PrintVisit(terminal, judged);
         terminal.Out.WriteLine(terminal.Bold($"limitations ({judged.Limitations.Count})"));
         foreach (var limitation in judged.Limitations) terminal.Out.WriteLine($"  {limitation.What}: {limitation.Cause ?? "cause missing"}");
         terminal.Out.WriteLine(terminal.Bold($"in the way of issue ({judged.Obstacles.Count})"));
         foreach (var obstacle in judged.Obstacles) terminal.Out.WriteLine($"  {obstacle.Words}");
+    }
+
+    private static void PrintVisit(Terminal terminal, JudgedInspection judged)
+    {
+        if (judged.Visit.Count == 0) return;
+        terminal.Out.WriteLine(terminal.Bold($"around the visit ({judged.Visit.Count(duty => duty.State == VisitStanding.Open)} open of {judged.Visit.Count})"));
+        foreach (var duty in judged.Visit.Where(duty => duty.Day is not null).OrderBy(duty => duty.Day))
+            terminal.Out.WriteLine($"  {duty.Day:yyyy-MM-dd}  {duty.Name}{(duty.Done is { } done ? $": done {done:yyyy-MM-dd}" : "")}");
+        foreach (var duty in judged.Visit.Where(duty => duty.State == VisitStanding.Open)) terminal.Out.WriteLine($"  open: {duty.Name}. {duty.Words}");
     }
 
     private static string Word(DutyStanding standing) => standing switch

@@ -18,6 +18,12 @@ public sealed record JudgedInspection
     /// <summary>One for each standard chosen.</summary>
     public required IReadOnlyList<Coverage> Coverage { get; init; }
 
+    /// <summary>Duties around the visit, apart from those of the walk: agreement, what the report carries, days to keep.</summary>
+    public IReadOnlyList<VisitDuty> Visit { get; init; } = [];
+
+    /// <summary>What the chosen standards set, to be shown where the inspector decides.</summary>
+    public IReadOnlyList<Wanted> Wanted { get; init; } = [];
+
     /// <summary>What was not looked at or tested: recorded ones, then those that follow from <c>not visible</c>.</summary>
     public required IReadOnlyList<JudgedLimitation> Limitations { get; init; }
 
@@ -223,6 +229,9 @@ public sealed record DutyState(string Id, string Section, string System, string 
 
     /// <summary>Things of the common core that are still open, <c>core:S-01</c>; closing one by hand closes it for every standard.</summary>
     public IReadOnlyList<string> OpenCore { get; init; } = [];
+
+    /// <summary>Rooms or sides in which fewer of many like things were tried than the sample of the standard asks.</summary>
+    public IReadOnlyList<string> Fewer { get; init; } = [];
 }
 
 /// <summary>How a duty stands.</summary>

@@ -25,6 +25,8 @@ public static class JudgementJson
             ["findings"] = List(judged.Findings, finding => Finding(finding, places)),
             ["loose_ends"] = List(judged.LooseEnds, LooseEnd),
             ["coverage"] = List(judged.Coverage, Standard),
+            ["visit"] = List(judged.Visit, Around),
+            ["wanted"] = List(judged.Wanted, wanted => new JsonObject { ["setting"] = wanted.Setting, ["name"] = wanted.Name, ["standard"] = wanted.Standard, ["value"] = wanted.Value, ["mark"] = wanted.Mark }),
             ["limitations"] = List(judged.Limitations, Limitation),
             ["workings"] = List(judged.Workings, Working),
             ["refused"] = List(judged.Refused, refused => new JsonObject { ["reckoning"] = refused.Reckoning, ["reasons"] = Texts(refused.Reasons), ["evidence"] = Names(refused.Evidence), ["place"] = refused.Place?.ToString() }),
@@ -98,9 +100,30 @@ public static class JudgementJson
             ["evidence"] = Names(duty.Evidence),
             ["words"] = duty.Words,
             ["open_core"] = Texts(duty.OpenCore),
+            ["fewer"] = Texts(duty.Fewer),
             ["mark"] = duty.Mark,
         }),
     };
+
+    private static JsonObject Around(VisitDuty duty) => new()
+    {
+        ["id"] = duty.Id,
+        ["name"] = duty.Name,
+        ["text"] = duty.Text,
+        ["close"] = duty.Close,
+        ["state"] = duty.State switch
+        {
+            VisitStanding.Closed => "closed", VisitStanding.NotDone => "not done", VisitStanding.DoesNotApply => "does not apply", VisitStanding.Dated => "dated", VisitStanding.Listed => "listed", _ => "open",
+        },
+        ["words"] = duty.Words,
+        ["evidence"] = Names(duty.Evidence),
+        ["day"] = Day(duty.Day),
+        ["done"] = Day(duty.Done),
+        ["bars_issue"] = duty.BarsIssue,
+        ["asked"] = List(duty.Asked, asked => new JsonObject { ["duty"] = asked.Duty, ["standard"] = asked.Standard, ["section"] = asked.Section, ["text"] = asked.Text, ["mark"] = asked.Mark, ["day"] = Day(asked.Day) }),
+    };
+
+    private static string? Day(DateOnly? day) => day?.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture);
 
     private static JsonObject Limitation(JudgedLimitation limitation) => new()
     {
@@ -131,6 +154,7 @@ public static class JudgementJson
         {
             Judgement.Obstacle.LooseEndOpen => "loose end",
             Judgement.Obstacle.DutyOpen => "duty",
+            Judgement.Obstacle.VisitOpen => "around the visit",
             Judgement.Obstacle.PhotoUnspoken => "photograph",
             Judgement.Obstacle.LimitationIncomplete => "limitation",
             Judgement.Obstacle.Unsettled => "unsettled",
@@ -141,6 +165,7 @@ public static class JudgementJson
         {
             Judgement.Obstacle.LooseEndOpen end => end.LooseEnd,
             Judgement.Obstacle.DutyOpen duty => duty.Duty,
+            Judgement.Obstacle.VisitOpen duty => duty.Duty,
             Judgement.Obstacle.PhotoUnspoken photo => photo.Photo.ToString(),
             Judgement.Obstacle.LimitationIncomplete limitation => limitation.Limitation.ToString(),
             _ => null,

@@ -53,6 +53,7 @@ public static class Judging
             Offers = Offering.List(evidence),
             Obstacles = [],
         };
+        judged = judged with { Visit = AroundVisit.List(evidence, judged), Wanted = StandardLimits.Shown(evidence) };
         return judged with { Obstacles = Obstacles.List(evidence, judged) };
     }
 

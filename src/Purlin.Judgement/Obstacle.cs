@@ -21,6 +21,10 @@ public abstract record Obstacle
     /// <param name="Duty">Its id.</param>
     public sealed record DutyOpen(string Duty) : Obstacle;
 
+    /// <summary>A duty around the visit that must be closed before issue.</summary>
+    /// <param name="Duty">Its id, <c>core:V-01</c>.</param>
+    public sealed record VisitOpen(string Duty) : Obstacle;
+
     /// <summary>A photograph nobody has spoken for.</summary>
     /// <param name="Photo">The photograph.</param>
     public sealed record PhotoUnspoken(EntryName Photo) : Obstacle;

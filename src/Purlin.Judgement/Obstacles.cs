@@ -16,6 +16,8 @@ internal static class Obstacles
         foreach (var unknown in judged.Coverage.Where(coverage => coverage.Duties.Count == 0)) all.Add(new Obstacle.Unsettled([]) { Words = unknown.Title });
         foreach (var duty in judged.Coverage.SelectMany(coverage => coverage.Duties).Where(duty => duty.State == DutyStanding.Open))
             all.Add(new Obstacle.DutyOpen(duty.Id) { Words = words.Say("obstacle.duty", ("text", duty.Text), ("missing", duty.Words)), Place = duty.Places.Count > 0 ? duty.Places[0] : null });
+        foreach (var duty in judged.Visit.Where(duty => duty is { State: VisitStanding.Open, BarsIssue: true }))
+            all.Add(new Obstacle.VisitOpen(duty.Id) { Words = words.Say("obstacle.visit", ("name", duty.Name), ("words", duty.Words)) });
         foreach (var photo in judged.Photos.Where(photo => photo.Use is null))
             all.Add(new Obstacle.PhotoUnspoken(photo.Id) { Words = words.Say("obstacle.photo"), Place = evidence.Inspection.Photos.First(known => known.Id == photo.Id).Place });
         foreach (var limitation in judged.Limitations)

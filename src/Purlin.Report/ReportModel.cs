@@ -77,7 +77,7 @@ public sealed record ReportModel
             Chapters =
             [
                 .. LimitationWriting.Of(record, pictures), .. FollowUpWriting.Of(record), .. SystemsWriting.Of(record, mark.At.Year), .. ClearWriting.Of(record), .. ReadingWriting.Of(record),
-                .. WorkingWriting.Of(record), .. CoverageWriting.Of(record), .. PhotoWriting.Of(record, pictures), .. AboutWriting.Of(record, mark),
+                .. WorkingWriting.Of(record), .. CoverageWriting.Of(record), .. AroundVisitWriting.Of(record), .. PhotoWriting.Of(record, pictures), .. AboutWriting.Of(record, mark),
             ],
             Pictures = pictures.Shown,
         };

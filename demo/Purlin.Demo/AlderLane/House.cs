@@ -45,8 +45,17 @@ internal sealed class House
             Demo = true,
         });
         walk.Write(new EntryBody.DeviceJoined { Name = "Demo phone" });
+        Agree(walk, opening);
         House house = new() { Walk = walk, Opening = opening };
         foreach (var place in StartingPlaces.For(property)) house.places[place.Name] = walk.Write(place);
         return house;
+    }
+
+    /// <summary>What was settled before the visit, as the standard chosen asks.</summary>
+    private static void Agree(Walk walk, EntryName opening)
+    {
+        walk.Fact(opening, "agreement signed", FactValue.Of("2026-10-12"), Basis.Seen);
+        walk.Fact(opening, "agreement states", FactValue.Of("all that the rule lists"), Basis.Seen);
+        walk.Fact(opening, "disclosures", FactValue.Of("nothing to disclose"), Basis.Told);
     }
 }

@@ -9,6 +9,9 @@ public sealed record Standard
     /// <summary>Its title.</summary>
     public required string Title { get; init; }
 
+    /// <summary>Its name in a word or two: <c>New York</c>.</summary>
+    public string Short { get => field ?? Id; init; }
+
     /// <summary>Who publishes it.</summary>
     public string Publisher { get => field ?? ""; init; }
 

@@ -36,6 +36,9 @@ internal sealed class CoreCovering
         ? core.Places.SelectMany(evidence.PlacesOf).Select(place => place.Id)
         : core.Components.SelectMany(evidence.ComponentsOf).Where(component => component.Place is not null).Select(component => component.Place!.Value);
 
+    /// <summary>Where fewer were tried than the sample of this standard asks; none where it sets no sample.</summary>
+    public (string Size, IReadOnlyList<string> Places)? Fewer(Standard standard, CoreDuty thing) => Sampling.Fewer(evidence, standard, thing, LooksFor(thing));
+
     private CoreStanding Work(CoreDuty core, bool describe)
     {
         if (ByHand(core, describe) is { } closed) return closed;

@@ -30,7 +30,16 @@ internal sealed class Covering(EvidenceIndex evidence, CoreCovering core)
         var id = $"{standard.Id}:{duty.Id}";
         List<CoreDuty> things = [.. duty.Core.Where(evidence.Book.Core.ContainsKey).Select(name => evidence.Book.Core[name])];
         var state = ByHand(id, duty) ?? Together(id, duty, [.. things.Select(thing => core.Of(thing, duty.Verb))]);
+        if (state.State == DutyStanding.Met) state = Sampled(state, standard, things);
         return state with { Places = [.. things.SelectMany(core.PlacesOf).Distinct().OrderBy(place => evidence.Walk(place))] };
+    }
+
+    private DutyState Sampled(DutyState state, Standard standard, IEnumerable<CoreDuty> things)
+    {
+        foreach (var thing in things)
+            if (core.Fewer(standard, thing) is { } fewer)
+                state = state with { Fewer = [.. state.Fewer, .. fewer.Places], Words = $"{state.Words} {evidence.Book.Words.Say("duty.fewer." + fewer.Size, ("places", string.Join(", ", fewer.Places)))}" };
+        return state;
     }
 
     private DutyState? ByHand(string id, Duty duty)

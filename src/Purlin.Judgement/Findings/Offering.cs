@@ -1,5 +1,7 @@
 using Purlin.Journal;
+using Purlin.Journal.Fold;
 using Purlin.Judgement.Book;
+using Purlin.Judgement.Duties;
 using Purlin.Judgement.Evidence;
 using Purlin.Reckoning.Quantities;
 
@@ -14,7 +16,8 @@ internal static class Offering
         List<OfferedLimitation> offers = [];
         foreach (var rule in evidence.Book.Limitations.Values.Where(rule => rule.When is not null && !taken.Contains(rule.Id) && IsThere(evidence, rule.Component)).OrderBy(rule => rule.Id, StringComparer.Ordinal))
         {
-            if (rule.When!.Reading is { } kind) ByReading(evidence, rule, kind, offers);
+            if (rule.When!.Sizes.Count > 0) BySizes(evidence, rule, offers);
+            else if (rule.When.Reading is { } kind) ByReading(evidence, rule, kind, offers);
             else if (rule.When.Fact is { } fact) ByFact(evidence, rule, fact, offers);
         }
         return offers;
@@ -26,17 +29,42 @@ internal static class Offering
     private static void ByReading(EvidenceIndex evidence, LimitationRule rule, string kind, List<OfferedLimitation> offers)
     {
         var when = rule.When!;
+        var below = when.Setting is { } setting && StandardLimits.Strictest(evidence, setting) is { } strictest ? strictest : when.Below;
         List<EntryName> because = [];
         var words = "";
         foreach (var reading in evidence.ReadingsOf(kind))
         {
             var number = reading.Body.Amount.Value;
             if (when.Unit is { } unit && unit != reading.Body.Amount.Unit && !Units.TryConvert(number, reading.Body.Amount.Unit, unit, out number)) continue;
-            if (!(number < when.Below || number > when.Above)) continue;
+            if (!(number < below || number > when.Above)) continue;
             because.Add(reading.Id);
             words = evidence.Book.Words.Say("observed.reading", ("kind", kind), ("amount", reading.Body.Amount.ToString()));
         }
         if (because.Count > 0) offers.Add(new OfferedLimitation(rule.Id, rule.What, Cause(rule, words), rule.Next, because));
+    }
+
+    /// <summary>An opening too small to enter for one standard may be large enough for another: it is offered when all of them let it pass.</summary>
+    private static void BySizes(EvidenceIndex evidence, LimitationRule rule, List<OfferedLimitation> offers)
+    {
+        var when = rule.When!;
+        List<EntryName> because = [];
+        List<string> words = [];
+        foreach (var (standard, setting) in StandardLimits.Sizes(evidence, when.Setting ?? ""))
+        {
+            var small = Below(evidence, when, setting).ToList();
+            if (small.Count == 0) return;
+            because.AddRange(small.Select(one => one.Reading.Id));
+            words.AddRange(small.Select(one => evidence.Book.Words.Say("offer.size", ("kind", FindingWriting.Sentence(one.Reading.Body.Kind, stop: false)), ("amount", one.Reading.Body.Amount.ToString()), ("standard", standard.Short), ("least", $"{one.Least:0.##} {when.Unit}"))));
+        }
+        if (because.Count > 0) offers.Add(new OfferedLimitation(rule.Id, rule.What, string.Join(' ', words.Distinct(StringComparer.Ordinal)), rule.Next, [.. because.Distinct()]));
+    }
+
+    private static IEnumerable<(Reading Reading, double Least)> Below(EvidenceIndex evidence, OfferWhen when, Setting setting)
+    {
+        foreach (var (kind, size) in when.Sizes)
+            if (setting.Sizes.TryGetValue(size, out var least))
+                foreach (var reading in evidence.ReadingsOf(kind))
+                    if (Units.TryConvert(reading.Body.Amount.Value, reading.Body.Amount.Unit, when.Unit ?? "in", out var number) && number < least) yield return (reading, least);
     }
 
     private static void ByFact(EvidenceIndex evidence, LimitationRule rule, string fact, List<OfferedLimitation> offers)

@@ -138,13 +138,7 @@ internal sealed class Feeding(EvidenceIndex evidence, JudgingMemory memory)
     private static JsonNode? Banded(IReadOnlyList<Band> bands, JsonNode? value) =>
         value is JsonValue plain && double.TryParse(plain.ToJsonString(), NumberStyles.Float, CultureInfo.InvariantCulture, out var number) ? bands.FirstOrDefault(band => band.Most is not { } most || number <= most)?.Word : null;
 
-    private JsonNode? Setting(string name)
-    {
-        double? strictest = null;
-        foreach (var standard in evidence.Standards)
-            if (standard.Settings.TryGetValue(name, out var setting) && double.TryParse(setting.Value, CultureInfo.InvariantCulture, out var value) && !(value < strictest)) strictest = value;
-        return strictest is { } number ? number : null;
-    }
+    private JsonNode? Setting(string name) => Duties.StandardLimits.Strictest(evidence, name) is { } number ? number : null;
 
     private static JsonNode? Presumed(FeedInput input) => input.Text is { } text ? text : input.Number is { } number ? number : null;
 

@@ -12,7 +12,8 @@ internal sealed class Running(ReportModel model, int pages)
     public void Draw(Canvas canvas, string section, int page)
     {
         var right = Measures.Width - Measures.Left;
-        canvas.Text(Setting.Fit(model.Cover.Address, Size, Cut.Regular, 300), Measures.Left, 46, Size, Cut.Regular, Ink.Quiet);
+        // Some standards ask for the property on every page: it gives way only to the chapter's name.
+        canvas.Text(Setting.Fit(model.Cover.Address, Size, Cut.Regular, right - Measures.Left - Setting.Width(section, Size, Cut.Bold) - 14), Measures.Left, 46, Size, Cut.Regular, Ink.Quiet);
         canvas.TextRight(section, right, 46, Size, Cut.Bold);
         canvas.Rule(Measures.Left, 52, right, 52, 0.7);
         canvas.Text(Setting.Fit(Issue(), Size, Cut.Regular, 400), Measures.Left, 758, Size, model.Cover.Marks.Count > 0 ? Cut.Bold : Cut.Regular, model.Cover.Marks.Count > 0 ? Ink.Text : Ink.Quiet);

@@ -12,10 +12,12 @@ internal static class CoverWriting
         var opening = record.Inspection.Opening?.Body;
         List<Part> cells = [];
         void Cell(string label, string? text) { if (!string.IsNullOrWhiteSpace(text)) cells.Add(new Part(label, text)); }
-        Cell("Prepared for", opening?.Client);
-        Cell("Inspected by", opening?.Inspector);
-        Cell("Day of the visit", opening is null ? null : Phrase.Day(opening.Date));
-        Cell("Weather", opening?.Weather is { } weather ? Phrase.Sentence(weather) : null);
+        // What was stated later stands for what the opening left empty.
+        string? Stated(string fact, string? held) => record.House?.Fact(fact)?.Value.Text is { Length: > 0 } text ? text : held;
+        Cell("Prepared for", Stated("client", opening?.Client));
+        Cell("Inspected by", string.Join(", ", new[] { Stated("inspector", opening?.Inspector), Stated("licence number", null) is { } licence ? $"licence {licence}" : null }.OfType<string>()));
+        Cell("Day of the visit", opening is null ? null : $"{Phrase.Day(opening.Date)}{Hours(Stated("visit began", null), Stated("visit ended", null))}");
+        Cell("Weather", Stated("weather", opening?.Weather) is { } weather ? Phrase.Sentence(weather) : null);
         Cell("Who was there", opening?.Present is { } present ? Phrase.Sentence(present) : null);
         Cell("Issue", mark is EditionMark.Sealed ? $"{mark.Line}, {Phrase.Day(new DateOnly(mark.At.Year, mark.At.Month, mark.At.Day))}" : mark.Line);
         List<string> marks = [];
@@ -30,6 +32,14 @@ internal static class CoverWriting
             Seal = mark is EditionMark.Sealed issued ? Sealing.InGroups(issued.Root) : "",
         };
     }
+
+    private static string Hours(string? began, string? ended) => (began, ended) switch
+    {
+        (null, null) => "",
+        (null, _) => $", until {ended}",
+        (_, null) => $", from {began}",
+        _ => $", {began} to {ended}",
+    };
 
     private static string House(Inspection inspection)
     {

@@ -23,10 +23,10 @@ internal static class CoverageWriting
     private static IReadOnlyList<string> Row(DutyState duty)
     {
         var state = duty.State switch { DutyStanding.Met => "Met.", DutyStanding.Limited => "Limited.", DutyStanding.NotPresent => "Not present.", _ => "Open." };
-        return [duty.Section + (duty.Mark.Length > 0 ? $" ({duty.Mark})" : ""), Phrase.End(duty.Text), Phrase.End($"{state} {Short(duty.Words)}")];
+        return [duty.Section + (duty.Mark.Length > 0 ? $" ({duty.Mark})" : ""), Phrase.End(duty.Text), Phrase.End($"{state} {(duty.State == DutyStanding.Limited ? duty.Words : Short(duty.Words))}")];
     }
 
-    // A duty met in twenty places is met: the trail of each matter and the list of what was looked for say where.
+    // A reason is never cut. A duty met in twenty places is met: the trail of each matter and the list of what was looked for say where.
     private static string Short(string words)
     {
         const int Most = 120;

@@ -32,6 +32,9 @@ internal sealed class Record
 
     public RuleBook Book { get; }
 
+    /// <summary>The house itself, with the facts stated of it.</summary>
+    public Component? House => Inspection.Opening is { } opening ? components.GetValueOrDefault(opening.Id) : null;
+
     public string PlaceName(EntryName? place) => place is { } name && places.TryGetValue(name, out var found) ? found.Name : "";
 
     public string ComponentName(EntryName? component) => component is { } name && components.TryGetValue(name, out var found) ? ComponentName(found) : "";

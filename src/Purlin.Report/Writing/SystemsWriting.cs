@@ -18,6 +18,8 @@ internal static class SystemsWriting
             .OrderBy(group => Array.IndexOf(order, group.Key) is var at && at < 0 ? order.Length : at).ToArray();
         var house = record.Inspection.Components.FirstOrDefault(component => component.Kind == "house");
         List<Block> blocks = [.. AgeDrawing(record, year)];
+        // What was settled about the visit is a fact of the house in the journal, and stands in a chapter of its own.
+        if (house is not null) house = house with { Facts = house.Facts.Where(fact => !record.Book.Visit.Any(rule => rule.Facts.Any(known => known.Name == fact.Key))).ToDictionary() };
         if (house is { Facts.Count: > 0 }) blocks.Add(Table(record, "The house", [house], year));
         blocks.AddRange(groups.Select(group => Table(record, Phrase.Sentence(group.Key), [.. group], year)));
         if (blocks.Count > 0)

@@ -1,5 +1,6 @@
 using Purlin.Demo;
 using Purlin.Journal.Fold;
+using Purlin.Judgement;
 using Purlin.Judgement.Book;
 
 namespace Purlin.Tests.Demo;
@@ -35,6 +36,10 @@ public sealed class DemoInspectionTests
         var known = RuleBook.BuiltIn.Conditions;
         Assert.Empty(Folded.Observations.Select(observation => observation.Body.Condition!).Where(condition => !known.ContainsKey(condition)).Distinct());
     }
+
+    [Fact]
+    public void Leaves_two_things_to_settle_before_issue() =>
+        Assert.Equal(["PhotoUnspoken", "LimitationIncomplete"], Judging.Judge(Folded, RuleBook.BuiltIn, 2026).Obstacles.Select(obstacle => obstacle.GetType().Name).OrderDescending());
 
     [Fact]
     public void The_same_program_writes_the_same_bytes() =>

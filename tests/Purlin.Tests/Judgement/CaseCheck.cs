@@ -28,6 +28,10 @@ internal sealed class CaseCheck(JudgedInspection judged)
                 case "tied": Each(node!, (id, want) => Same(id, "loose end", judged.LooseEnds.SingleOrDefault(end => end.Id == id)?.Tied?.How, want)); break;
                 case "verdicts": Each(node!, (name, want) => Same(name, "verdict", judged.Workings.FirstOrDefault(working => working.Working.Name == name)?.Working.Verdict.Word, want)); break;
                 case "offers": foreach (var id in Texts(node)) Same(id, "offer", judged.Offers.Any(offer => offer.Rule == id) ? "there" : null, "there"); break;
+                case "noOffers": foreach (var id in Texts(node)) Same(id, "offer", judged.Offers.Any(offer => offer.Rule == id) ? "there" : null, null); break;
+                case "visit": Each(node!, (id, want) => Same(id, "state", Visit(id)?.State.ToString(), want)); break;
+                case "days": Each(node!, (id, want) => Same(id, "day", Visit(id)?.Day?.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture), want)); break;
+                case "says": Each(node!, (id, want) => Same(id, "words", Visit(id)?.Words.Contains(want, StringComparison.Ordinal) == true ? want : Visit(id)?.Words, want)); break;
                 case "limitations": foreach (var text in Texts(node)) Same(text, "limitation", judged.Limitations.Any(limitation => limitation.Cause?.Contains(text, StringComparison.Ordinal) == true) ? "there" : null, "there"); break;
                 case "duties": foreach (var (standard, states) in node!.AsObject()) foreach (var (state, _) in states!.AsObject()) Same(standard, "a duty", States(standard).Contains(state) ? state : null, state); break;
                 default: wrong.Add($"{what} is nothing a case can expect"); break;
@@ -37,6 +41,8 @@ internal sealed class CaseCheck(JudgedInspection judged)
     }
 
     private Finding? Finding(string condition) => judged.Findings.FirstOrDefault(finding => finding.Condition == condition || finding.Grouped.Contains(condition));
+
+    private VisitDuty? Visit(string id) => judged.Visit.SingleOrDefault(duty => duty.Id == "core:" + id);
 
     private HashSet<string> States(string standard) => [.. judged.Coverage.Where(coverage => coverage.Standard == standard).SelectMany(coverage => coverage.Duties)
         .Select(duty => duty.State switch { DutyStanding.Met => "met", DutyStanding.Limited => "limited", DutyStanding.NotPresent => "not present", _ => "open" })];

@@ -23,6 +23,17 @@ internal sealed class SmallHouse
 
     public IReadOnlyList<string> Standards { get; set; } = [];
 
+    public DateOnly Date { get; set; } = new(2026, 5, 4);
+
+    public string? Client { get; set; }
+
+    public string? Inspector { get; set; }
+
+    public string? Weather { get; set; }
+
+    /// <summary>Days on which editions were sealed, first to last.</summary>
+    public List<DateOnly> Editions { get; } = [];
+
     public static EntryName House { get; } = new("k3f9", 1);
 
     public EntryName Place(string kind, string? name = null)
@@ -130,7 +141,7 @@ internal sealed class SmallHouse
         return new Inspection
         {
             Id = "small",
-            Opening = new Opening(House, new EntryBody.InspectionOpened { Property = Property, Date = new DateOnly(2026, 5, 4), Standards = Standards }),
+            Opening = new Opening(House, new EntryBody.InspectionOpened { Property = Property, Date = Date, Standards = Standards, Client = Client, Inspector = Inspector, Weather = Weather }),
             Places = [.. places],
             Components = [.. components],
             Readings = Ordered(readings, order),
@@ -140,10 +151,16 @@ internal sealed class SmallHouse
             Ties = new Dictionary<string, Slot<EntryBody.LooseEndTied>>(ties),
             DutiesMet = new Dictionary<string, Slot<EntryBody.DutyMet>>(duties),
             Overrulings = new Dictionary<(string, string), Slot<EntryBody.JudgementOverruled>>(overrulings),
+            Editions = [.. Editions.Select((day, index) => new SealedEdition(new EntryName("office", index + 1), Sealed(day, index + 1), new string('b', 64)))],
             Withdrawn = [.. withdrawn],
             Entries = seq,
         };
     }
+
+    private static EntryBody.EditionSealed Sealed(DateOnly day, int number) => new()
+    {
+        Number = number, Heads = new Dictionary<string, int>(), EntriesRoot = new string('c', 64), Page = new string('d', 64), Pdf = new string('e', 64), RuleBook = "2026.11.1", At = new DateTimeOffset(day, new TimeOnly(18, 0), TimeSpan.Zero),
+    };
 
     private static T[] Ordered<T>(List<T> things, Random? order)
     {
