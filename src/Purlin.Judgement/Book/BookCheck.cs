@@ -80,6 +80,7 @@ internal static class BookCheck
         foreach (var (id, (cause, path)) in draft.Causes)
         {
             Sources($"{path}: {id}", cause.Sources, draft);
+            foreach (var condition in cause.Needs.Concat(cause.SamePlace)) Known($"{path}: {id}", "condition of this cause", condition, cause.Conditions.Contains(condition), draft);
             foreach (var condition in cause.Conditions)
             {
                 Known($"{path}: {id}", "condition", condition, draft.Conditions.ContainsKey(condition), draft);

@@ -15,6 +15,12 @@ public sealed record CauseRule
     /// <summary>How many of them must have been seen.</summary>
     public int AtLeast { get => field == 0 ? 2 : field; init; }
 
+    /// <summary>Of which at least one must have been seen, or the cause is not the cause; none when any of them will do.</summary>
+    public IReadOnlyList<string> Needs { get => field ?? []; init; }
+
+    /// <summary>Those that belong to it only where the others were seen: wet wood in a damp crawl space, not in the attic.</summary>
+    public IReadOnlyList<string> SamePlace { get => field ?? []; init; }
+
     /// <summary>What they mean together.</summary>
     public required string Means { get; init; }
 

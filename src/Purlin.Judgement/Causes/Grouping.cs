@@ -19,13 +19,34 @@ internal sealed class Grouping(RuleBook book, IReadOnlyList<Matter> matters, Fin
             var members = left.Where(finding => !finding.LeftOut && cause.Conditions.Contains(finding.Condition)).ToList();
             foreach (var group in members.GroupBy(finding => Apart(finding.Id), StringComparer.Ordinal))
             {
-                List<Finding> together = [.. group.OrderBy(finding => Rank(cause, finding.Condition))];
-                if (together.Select(finding => finding.Condition).Distinct(StringComparer.Ordinal).Count() < cause.AtLeast) continue;
-                left.RemoveAll(together.Contains);
-                left.Add(Merge(cause, together));
+                foreach (var together in Clusters(cause, [.. group.OrderBy(finding => Rank(cause, finding.Condition))]))
+                {
+                    if (together.Select(finding => finding.Condition).Distinct(StringComparer.Ordinal).Count() < cause.AtLeast) continue;
+                    if (cause.Needs.Count > 0 && !together.Exists(finding => cause.Needs.Contains(finding.Condition))) continue;
+                    left.RemoveAll(together.Contains);
+                    left.Add(Merge(cause, together));
+                }
             }
         }
         return left;
+    }
+
+    /// <summary>
+    /// What belongs to the cause wherever it was seen is one cluster; what belongs to it only in the same place joins what it shares a place
+    /// with. More evidence can only join clusters, never part them.
+    /// </summary>
+    private static List<List<Finding>> Clusters(CauseRule cause, List<Finding> ranked)
+    {
+        if (cause.SamePlace.Count == 0) return [ranked];
+        List<HashSet<Finding>> clusters = [];
+        if (ranked.Where(finding => !cause.SamePlace.Contains(finding.Condition)).ToHashSet() is { Count: > 0 } free) clusters.Add(free);
+        foreach (var finding in ranked.Where(finding => cause.SamePlace.Contains(finding.Condition)))
+        {
+            var touching = clusters.FindAll(cluster => cluster.SelectMany(other => other.Places).Intersect(finding.Places).Any());
+            clusters.RemoveAll(touching.Contains);
+            clusters.Add([finding, .. touching.SelectMany(cluster => cluster)]);
+        }
+        return [.. clusters.Select(cluster => ranked.FindAll(cluster.Contains))];
     }
 
     private Finding Merge(CauseRule cause, List<Finding> together)
@@ -43,7 +64,7 @@ internal sealed class Grouping(RuleBook book, IReadOnlyList<Matter> matters, Fin
             Components = [.. together.SelectMany(finding => finding.Components).Distinct()],
             Evidence = [.. together.SelectMany(finding => finding.Evidence).Distinct()],
             Photos = [.. together.SelectMany(finding => finding.Photos).Distinct()],
-            ThenAndNow = together.Select(finding => finding.ThenAndNow).FirstOrDefault(known => known is not null),
+            ThenAndNow = YearsOf(together, heaviest.Weight),
             Where = writing.Where(together.SelectMany(finding => matterOf[finding.Id].Seen)),
             Observed = string.Join(' ', together.Select(finding => finding.Observed)),
             // The cause explains the rest; only what the heaviest leads to is said besides, or the reader meets the same warning five times.
@@ -55,6 +76,13 @@ internal sealed class Grouping(RuleBook book, IReadOnlyList<Matter> matters, Fin
             Sources = [.. together.SelectMany(finding => finding.Sources).Concat(cause.Sources.Select(book.SourceInWords)).Distinct(StringComparer.Ordinal)],
             Overruled = [.. together.Skip(1).SelectMany(finding => finding.Overruled)],
         };
+    }
+
+    /// <summary>The years of the weightiest member; those of a lighter one say what they are about, for they say nothing of the matter as a whole.</summary>
+    private static ThenAndNowSentence? YearsOf(List<Finding> together, Weight weight)
+    {
+        var known = together.Where(finding => finding.ThenAndNow is not null).OrderByDescending(finding => finding.Weight == weight).FirstOrDefault();
+        return known is null || known.Weight == weight ? known?.ThenAndNow : known.ThenAndNow! with { Words = $"{known.Title}: {known.ThenAndNow.Words}" };
     }
 
     private static string Apart(string id)

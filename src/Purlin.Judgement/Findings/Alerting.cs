@@ -1,3 +1,4 @@
+using Purlin.Journal;
 using Purlin.Judgement.Book;
 using Purlin.Judgement.Evidence;
 
@@ -12,11 +13,14 @@ internal static class Alerting
     {
         if (evidence.Property is not { } property) return [];
         List<Alert> alerts = [];
+        HashSet<(string, string)> told = [];
         foreach (var profile in evidence.Book.Profiles)
         {
             if (alerts.Count == Most) break;
             if (profile.Foundation is { } foundation && foundation != property.Foundation) continue;
-            if (!InYears(profile, property.YearBuilt) || !HasMaterial(profile, evidence)) continue;
+            if (!InYears(profile, property.YearBuilt) || !HasMaterial(profile, evidence) || IsAbsent(profile.Component, property)) continue;
+            // Of one material the nearest profile speaks: iron drains under this slab, not iron drains in general too.
+            if (profile.Material is { } material && !told.Add((profile.Component, material))) continue;
             alerts.Add(new Alert(profile.Title, profile.Reason, profile.Look, [.. profile.Sources.Select(evidence.Book.SourceInWords)]));
         }
         return alerts;
@@ -28,6 +32,16 @@ internal static class Alerting
         if (profile.From is null && profile.To is null) return true;
         return built is { } year && (profile.From is not { } from || year >= from) && (profile.To is not { } to || year <= to);
     }
+
+    /// <summary>A house known to have no deck needs no word about decks.</summary>
+    private static bool IsAbsent(string component, Property property) => component switch
+    {
+        "deck" => property.Deck == false,
+        "chimney" or "fireplace" => property.Chimney == false,
+        "garage" or "garage door" => property.Garage is "none" or "carport",
+        "attic ventilation" => property.Attic == "none",
+        _ => false,
+    };
 
     /// <summary>Once the material is on record and is another one, the alert has had its day.</summary>
     private static bool HasMaterial(Profile profile, EvidenceIndex evidence)

@@ -19,25 +19,41 @@ internal sealed class LimitationWriting(EvidenceIndex evidence, ILookup<EntryNam
         return all;
     }
 
-    /// <summary>One for each place, component kind and reason: ten things that one pile of boxes hid are one limitation.</summary>
+    /// <summary>One for each place and reason: ten things that one pile of boxes hid are one limitation.</summary>
     private IEnumerable<JudgedLimitation> FromNotVisible(IReadOnlyList<Sighting> looks)
     {
         var looked = looks.Where(look => look.Looked).Select(look => (look.Condition, look.Place)).ToHashSet();
         var hidden = looks.Where(look => look.Outcome == Outcome.NotVisible && !looked.Contains((look.Condition, look.Place)));
-        foreach (var group in hidden.GroupBy(look => (look.Place, Kind: KindOf(look), Reason: Filled(look.Reason))))
+        foreach (var group in hidden.GroupBy(look => (look.Place, Reason: Filled(look.Reason))))
         {
-            var (place, kind, reason) = group.Key;
-            var words = evidence.Book.Words;
-            var what = string.Join("; ", group.Select(What).Distinct(StringComparer.Ordinal));
+            var (place, reason) = group.Key;
+            List<string> kinds = [.. group.Select(KindOf).Where(kind => kind.Length > 0).Distinct(StringComparer.Ordinal)];
             var component = group.Select(look => look.Component).FirstOrDefault(named => named is not null);
             yield return new JudgedLimitation(
-                group.First().Entries[0],
-                words.Say("limitation.what", ("place", evidence.NameOf(place)), ("what", what)),
-                reason,
-                words.Say("limitation.next", ("what", kind.Length > 0 ? kind : evidence.NameOf(place))),
+                group.First().Entries[0], What(evidence.NameOf(place), kinds, group), reason, Next(place, kinds, reason),
                 place, component,
                 [.. group.SelectMany(look => look.Entries).SelectMany(entry => photosFor[entry]).Distinct()]);
         }
+    }
+
+    private string What(string place, List<string> kinds, IEnumerable<Sighting> hidden)
+    {
+        var words = evidence.Book.Words;
+        var what = string.Join("; ", hidden.Select(What).Distinct(StringComparer.Ordinal));
+        return kinds.Count == 0
+            ? words.Say("limitation.what.own", ("place", place), ("what", what))
+            : words.Say("limitation.what", ("place", place), ("kinds", string.Join(", ", kinds)), ("what", what));
+    }
+
+    /// <summary>What the rule book advises for this reason; else to have it looked at once it can be seen.</summary>
+    private string Next(EntryName? place, List<string> kinds, string? reason)
+    {
+        var advised = kinds.Select(kind => evidence.Book.Limitations.Values
+            .Where(rule => rule.Component == kind && (rule.Places.Count == 0 || rule.Places.Contains(evidence.Place(place)?.Kind ?? "")) && rule.Reasons.Contains(reason ?? "", StringComparer.OrdinalIgnoreCase))
+            .OrderBy(rule => rule.Id, StringComparer.Ordinal).FirstOrDefault()?.Next).ToList();
+        return kinds.Count > 0 && advised.TrueForAll(next => next is not null)
+            ? string.Join(' ', advised.Distinct(StringComparer.Ordinal))
+            : evidence.Book.Words.Say("limitation.next", ("what", kinds.Count == 1 ? kinds[0] : evidence.NameOf(place)));
     }
 
     private string KindOf(Sighting look) =>

@@ -18,14 +18,14 @@ internal sealed class Answers
     {
         (this.evidence, this.question, this.places) = (evidence, question, places);
         placeSet = [.. places];
-        var all = question.Follow.Answers.SelectMany(condition => looksFor[condition]).Where(InPlace).ToList();
+        var all = question.Follow.Answers.SelectMany(condition => looksFor[condition]).Where(look => InPlace(look) && !OfAnother(look.Component)).ToList();
         looks = [.. all.Where(look => look.Looked && OpenersAnsweredBy(look))];
         hidden = [.. all.Where(look => look.Outcome == Outcome.NotVisible)];
         var opened = question.Openers.SelectMany(opener => opener.Entries).ToHashSet();
         measured =
         [
             .. question.Follow.Readings.SelectMany(readings.For).Concat(question.Follow.Facts.SelectMany(readings.Facts))
-                .Where(answer => InPlace(answer) && !answer.Entries.All(opened.Contains)),
+                .Where(answer => InPlace(answer) && !OfAnother(answer.Component) && !answer.Entries.All(opened.Contains)),
         ];
     }
 
@@ -48,15 +48,26 @@ internal sealed class Answers
     private Tied ByEvidence()
     {
         List<string> parts = [];
-        foreach (var group in looks.GroupBy(look => (look.Condition, look.IsSeen)))
+        foreach (var group in looks.Where(SaysSomething).GroupBy(look => (look.Condition, look.IsSeen)).OrderByDescending(group => group.Key.IsSeen))
         {
             var name = evidence.Book.Conditions.TryGetValue(group.Key.Condition, out var condition) ? condition.Name : group.Key.Condition;
             var where = string.Join(", ", group.Select(look => look.Place).Distinct().OrderBy(place => evidence.Walk(place)).Select(place => evidence.NameOf(place)));
             parts.Add(evidence.Book.Words.Say(group.Key.IsSeen ? "loose-end.answer.seen" : "loose-end.answer.clear", ("what", name), ("where", where)));
         }
-        parts.AddRange(measured.Select(answer => answer.Words).Distinct(StringComparer.Ordinal));
+        parts.AddRange(InBrief(measured.Select(answer => answer.Words)));
         IEnumerable<EntryName> by = [.. looks.SelectMany(look => look.Entries), .. measured.SelectMany(answer => answer.Entries)];
         return new Tied(Tie.Evidence, [.. by.Distinct()], parts.Count == 0 ? evidence.Book.Words.Say("loose-end.tied.evidence") : string.Join(" ", parts));
+    }
+
+    /// <summary>Seen wins over clear in one place, and a reading that is too high need not say that it is not too low.</summary>
+    private bool SaysSomething(Sighting look) =>
+        look.IsSeen || !looks.Exists(other => other.IsSeen && ((other.Condition == look.Condition && other.Place == look.Place) || Share(other.Entries, look.Entries)));
+
+    /// <summary>A survey of forty points is one sentence.</summary>
+    private static IEnumerable<string> InBrief(IEnumerable<string> words)
+    {
+        foreach (var group in words.Distinct(StringComparer.Ordinal).GroupBy(said => said[..(said.IndexOf(": ", StringComparison.Ordinal) + 1)], StringComparer.Ordinal))
+            yield return group.Key.Length == 0 ? string.Join(' ', group) : $"{group.Key} {string.Join("; ", group.Select(said => said[(group.Key.Length + 1)..].TrimEnd('.')))}.";
     }
 
     private Tied ByLimitation()
@@ -73,6 +84,11 @@ internal sealed class Answers
             if (!(look.Condition == opener.Condition && look.Place == opener.Place) && !Share(opener.Entries, look.Entries)) return true;
         return false;
     }
+
+    /// <summary>A pan below the other water heater says nothing of this one.</summary>
+    private bool OfAnother(EntryName? component) =>
+        evidence.Component(component) is { } known && known.Kind == question.Condition.Component && evidence.Book.ToldApart.Contains(known.Kind) && !question.AsksForTheSame
+        && question.Openers.All(opener => opener.Component is { } own && own != known.Id);
 
     private static bool Share(IReadOnlyList<EntryName> some, IReadOnlyList<EntryName> others)
     {

@@ -6,7 +6,7 @@ using Purlin.Judgement.Readings;
 namespace Purlin.Judgement.FollowUp;
 
 /// <summary>One number or fact that may answer a question.</summary>
-internal sealed record MeasuredAnswer(IReadOnlyList<EntryName> Entries, EntryName? Place, bool OfHouse, string Words);
+internal sealed record MeasuredAnswer(IReadOnlyList<EntryName> Entries, EntryName? Place, bool OfHouse, string Words, EntryName? Component = null);
 
 /// <summary>Finds what answers to a name that rules give as a reading: a reading itself, a working, or facts.</summary>
 internal sealed class Measured(EvidenceIndex evidence, ReadingJudging judged)
@@ -18,7 +18,7 @@ internal sealed class Measured(EvidenceIndex evidence, ReadingJudging judged)
         {
             if (!feed.Answers.Contains(name)) continue;
             var working = judged.Workings[index];
-            yield return new MeasuredAnswer(working.Evidence, working.Place, false, $"{working.Working.Title}: {working.Working.Verdict.Because}");
+            yield return new MeasuredAnswer(working.Evidence, working.Place, false, $"{working.Working.Title}: {working.Working.Verdict.Because}", working.Component);
         }
         if (!evidence.Book.Aliases.TryGetValue(name, out var alias)) yield break;
         foreach (var other in alias.Readings)
@@ -36,10 +36,10 @@ internal sealed class Measured(EvidenceIndex evidence, ReadingJudging judged)
         {
             if (!component.Facts.TryGetValue(wanted[(slash + 1)..], out var slot)) continue;
             yield return new MeasuredAnswer([slot.Standing[0].By], component.Place, true,
-                evidence.Book.Words.Say("observed.fact", ("component", component.Kind), ("fact", wanted[(slash + 1)..]), ("value", slot.Value.Value.Text), ("basis", slot.Value.Basis)));
+                evidence.Book.Words.Say("observed.fact", ("component", component.Kind), ("fact", wanted[(slash + 1)..]), ("value", slot.Value.Value.Text), ("basis", slot.Value.Basis)), component.Id);
         }
     }
 
     private MeasuredAnswer Of(Reading reading) => new([reading.Id], evidence.PlaceOf(reading), evidence.Book.IsOfHouse(reading.Body.Kind),
-        evidence.Book.Words.Say("observed.reading", ("kind", reading.Body.Kind), ("amount", reading.Body.Amount.ToString())));
+        evidence.Book.Words.Say("observed.reading", ("kind", reading.Body.Kind), ("amount", reading.Body.Amount.ToString())), reading.Body.Component);
 }

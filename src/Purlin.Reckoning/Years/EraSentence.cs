@@ -20,7 +20,7 @@ internal static class EraSentence
 
     private static string Then(Era era, int year, int? adopted, bool? then)
     {
-        var verb = era.RequiredNow == "permitted" ? ("permitted", "Permitted", "It was not permitted") : ("asked for", "Asked for", "It was not asked for");
+        var verb = era.RequiredNow == "permitted" ? ("permitted", "It was permitted", "It was not permitted") : ("asked for", "It was asked for", "It was not asked for");
         if (adopted is { } here) return $"This place has {verb.Item1} {era.What} since {here}. {(then == true ? $"{verb.Item2} when this was installed in {year}." : $"{verb.Item3} when this was installed in {year}.")}";
         if (era.FirstYear is null) return $"The rules have long {verb.Item1} {era.What}. No source gives the first year, so what applied in {year} is not known.";
         if (era.UsualLagYears == 0) return Law(era, year, then);
@@ -48,9 +48,9 @@ internal static class EraSentence
 
     private static string Material(Era era, int year, bool? then) => $"Dated {(era.FirstYear == era.FirstYearLatest ? $"{era.FirstYear}" : $"{era.FirstYear} to {era.FirstYearLatest}")}: {era.What}. {then switch
     {
-        false => $"In {year} it was still in use, so it may be here.",
-        true => $"By {year} it was no longer in use, so look at the year again.",
-        null => $"In {year} it was going out of use, so it may be here.",
+        false => $"In {year} it was still in use.",
+        true => $"By {year} it was no longer in use: one that is here was made before, or came from another house.",
+        null => $"In {year} it was going out of use.",
     }}";
 
     private static string Now(Era era) => era.RequiredNow switch

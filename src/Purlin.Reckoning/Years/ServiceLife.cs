@@ -72,8 +72,8 @@ public static class ServiceLife
         var middle = lives.YearsLeft(0, 0.5);
         var band = $"of those working today, one in ten fails within {Years(tenth)}, half last more than {Years(median)} and one in ten lasts more than {Years(ninetieth)}";
         return age <= middle
-            ? sheet.Within($"At {age} years it has not passed the age by which half of its kind have been replaced, about {middle:0}; {band}.")
-            : sheet.Outside($"At {age} years it has passed the age by which half of its kind have been replaced, about {middle:0}; {band}.");
+            ? sheet.Within($"At {Age(age)} it has not passed the age by which half of its kind have been replaced, about {middle:0}; {band}.")
+            : sheet.Outside($"At {Age(age)} it has passed the age by which half of its kind have been replaced, about {middle:0}; {band}.");
     }
 
     private static Checked<Working> WithoutDistribution(Worksheet sheet, PublishedLife life, int age)
@@ -81,9 +81,11 @@ public static class ServiceLife
         foreach (var name in new[] { "shape", "scale", "delay", "survival", "fails_within_1", "fails_within_5", "fails_within_10", "years_left_median", "years_left_10", "years_left_90" }) sheet.Result(name, null);
         sheet.Say("No distribution is published, so no chance of failure is reckoned");
         return life.HighYears is { } high && age > high
-            ? sheet.Outside($"At {age} years it has passed the longest life that is named, {high:0} years.")
+            ? sheet.Outside($"At {Age(age)} it has passed the longest life that is named, {high:0} years.")
             : sheet.CannotSay($"Too little is published on how long this lasts to say how likely it is to fail{(life.LowYears is { } low ? $"; {low:0} years is the least that is named" : "")}.");
     }
+
+    private static string Age(int age) => age == 1 ? "1 year" : $"{age} years";
 
     private static string Years(double years) => Math.Round(years) <= 1 ? "a year" : $"{years:0} years";
 }

@@ -58,4 +58,38 @@ public sealed class AlertTests
         house.Read("supply dry bulb", 56, "°F", closet, set: "run");
         Assert.Equal(verdict, Judged.Workings.Single(working => working.Working.Name == "temperature-split").Working.Verdict.Word);
     }
+
+    // What an inspector expects of a house before arriving, by its years: common practice.
+    [Theory]
+    [InlineData(1925, "basement", "Knob-and-tube wiring", "Lead water line", "Chimney without a sound lining", "Water in the basement")]
+    [InlineData(1955, "crawl space", "Galvanised steel water pipe", "Sewer of tar-paper pipe", "Cloth and rubber cable", "Damp under the house")]
+    [InlineData(1968, "slab", "Aluminium branch wiring", "Cast iron drains under the slab", "Lead paint")]
+    [InlineData(1978, "crawl space", "Grey plastic water pipe", "Panels with breakers that may not trip", "Pressed-wood siding")]
+    [InlineData(1990, "slab", "Grey plastic water pipe", "Synthetic stucco that does not drain", "Yellow gas tubing without a bond")]
+    [InlineData(2006, "basement", "Orange and blue composite pipe", "Drywall that gives off sulfur", "Water in the basement")]
+    [InlineData(2022, "slab", "Kick-outs left out", "Gaps in new insulation", "Movement of a slab on clay soil")]
+    [InlineData(2022, "crawl space", "Cooling coil with nothing to stop it", "Damp under the house", "Backfill that has sunk beside a newer house")]
+    public void A_house_of_its_years_is_expected_to_have_what_such_houses_have(int built, string foundation, params string[] expected)
+    {
+        house.Property = house.Property with { YearBuilt = built, Foundation = foundation };
+        var titles = Judged.Alerts.Select(alert => alert.Title).ToList();
+        Assert.Equal(10, titles.Count);
+        Assert.Empty(expected.Except(titles));
+    }
+
+    [Fact]
+    public void Iron_drains_under_the_slab_are_not_told_twice()
+    {
+        house.Property = house.Property with { YearBuilt = 1968, Foundation = "slab" };
+        Assert.DoesNotContain("Cast iron drains", Judged.Alerts.Select(alert => alert.Title));
+    }
+
+    [Fact]
+    public void A_house_known_to_have_no_deck_needs_no_word_about_decks()
+    {
+        house.Property = house.Property with { YearBuilt = 1968, Foundation = "slab" };
+        Assert.Contains("Deck held by nails", Judged.Alerts.Select(alert => alert.Title));
+        house.Property = house.Property with { Deck = false };
+        Assert.DoesNotContain("Deck held by nails", Judged.Alerts.Select(alert => alert.Title));
+    }
 }

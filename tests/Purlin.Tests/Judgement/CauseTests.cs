@@ -94,4 +94,37 @@ public sealed class CauseTests
         var book = SmallBook.Read(("rulebook/causes/pipes.json", Causes), ("rulebook/causes/other.json", """{ "causes": [ { "id": "other", "title": "t", "conditions": ["pipe.stain"], "means": "m", "sources": ["common practice"] } ] }"""));
         Assert.Contains("one cause only", Assert.Single(book.Refused).ToString());
     }
+
+    // Pressure and a stain do not make corroding pipes: the sign that names the cause must be among them (common practice).
+    [Fact]
+    public void A_cause_is_not_named_without_the_sign_that_names_it()
+    {
+        house.Seen("pipe.stain", garage);
+        house.Read("static water pressure", 95, "psi", garage);
+        Assert.Equal(2, Naming(Needed).Findings.Count);
+        house.Seen("pipe.crust", kitchen);
+        Assert.Equal(["pipe.stain", "pipe.pressure-high"], Assert.Single(Naming(Needed).Findings).Grouped);
+    }
+
+    [Fact]
+    public void What_belongs_only_where_the_others_are_stays_apart_elsewhere()
+    {
+        house.Seen("pipe.crust", kitchen);
+        house.Seen("pipe.stain", garage);
+        Assert.Equal(2, Naming(Near).Findings.Count);
+        house.Seen("pipe.stain", kitchen);
+        Assert.Equal(["pipe.stain"], Assert.Single(Naming(Near).Findings).Grouped);
+    }
+
+    [Fact]
+    public void A_cause_that_names_a_sign_not_its_own_is_refused()
+    {
+        var book = SmallBook.Read(("rulebook/causes/pipes.json", Causes.Replace("\"means\"", "\"needs\": [\"water-heater.no-pipe\"], \"means\"", StringComparison.Ordinal)));
+        Assert.Contains("condition of this cause", Assert.Single(book.Refused).ToString());
+    }
+
+    private const string Needed = "\"needs\": [\"pipe.crust\"]";
+    private const string Near = "\"samePlace\": [\"pipe.stain\"]";
+
+    private JudgedInspection Naming(string member) => Judging.Judge(house.Build(), SmallBook.Read(("rulebook/causes/pipes.json", Causes.Replace("\"means\"", member + ", \"means\"", StringComparison.Ordinal))), 2026);
 }

@@ -1,5 +1,6 @@
 using Purlin.Journal;
 using Purlin.Judgement;
+using Purlin.Judgement.Book;
 
 namespace Purlin.Tests.Judgement;
 
@@ -133,6 +134,17 @@ public sealed class FindingTests
         Assert.Contains("crust at a joint; stain below a pipe", limitation.What);
         house.Clear("pipe.crust", kitchen);
         Assert.DoesNotContain("crust", Assert.Single(Judged.Limitations).What);
+    }
+
+    // What the buyer should do about it is the rule book's advice for that reason, where it has one (common practice).
+    [Fact]
+    public void A_limitation_advises_what_the_book_advises_for_its_reason()
+    {
+        var rule = RuleBook.BuiltIn.Limitations.Values.First(rule => rule.Component == "roof covering" && rule.Reasons.Count > 0);
+        var roof = house.Place(PlaceKind.Roof);
+        house.NotVisible("roof-covering.asphalt-worn", roof, rule.Reasons[0]);
+        var limitation = Assert.Single(Judging.Judge(house.Build(), RuleBook.BuiltIn, 2026).Limitations);
+        Assert.Equal(RuleBook.BuiltIn.Limitations.Values.Where(other => other.Component == rule.Component && other.Reasons.Contains(rule.Reasons[0])).OrderBy(other => other.Id, StringComparer.Ordinal).First().Next, limitation.Next);
     }
 
     [Fact]

@@ -1,5 +1,6 @@
 using Purlin.Journal;
 using Purlin.Judgement;
+using Purlin.Judgement.Book;
 
 namespace Purlin.Tests.Judgement;
 
@@ -128,5 +129,36 @@ public sealed class FollowUpTests
         var crust = house.Seen("pipe.crust", garage);
         house.Tie("pipe.crust/pressure", Tie.Evidence, crust);
         Assert.Null(End("pipe.crust/pressure").Tied);
+    }
+
+    [Fact]
+    public void An_answer_says_what_was_seen_and_not_its_contrary_in_the_same_place()
+    {
+        house.Seen("pipe.stain", kitchen);
+        house.Clear("pipe.crust", kitchen);
+        Assert.Contains("looked for and not seen in Kitchen", End("pipe.stain/each").Tied!.Words);
+        house.Seen("pipe.crust", kitchen);
+        Assert.Equal("Crust at a joint: also seen in Kitchen.", End("pipe.stain/each").Tied!.Words);
+    }
+
+    [Fact]
+    public void Many_readings_of_a_kind_answer_in_one_sentence()
+    {
+        house.Seen("pipe.crust", garage);
+        foreach (var psi in new[] { 61, 62, 64 }) house.Read("static water pressure", psi, "psi", kitchen);
+        Assert.Contains("Measured static water pressure: 61 psi; 62 psi; 64 psi.", End("pipe.crust/pressure").Tied!.Words);
+    }
+
+    // Two heaters are two matters: the pan below one says nothing of the other (common practice).
+    [Fact]
+    public void A_look_at_the_other_heater_does_not_answer_for_this_one()
+    {
+        var (old, young) = (house.Component("water heater", garage), house.Component("water heater", attic));
+        house.Seen("water-heater.past-service-life", garage, old);
+        house.Clear("water-heater.pan-missing", attic, young);
+        LooseEnd Pan() => Judging.Judge(house.Build(), RuleBook.BuiltIn, 2026).LooseEnds.Single(end => end.Id == "water-heater.past-service-life/pan");
+        Assert.Null(Pan().Tied);
+        house.Clear("water-heater.pan-missing", garage, old);
+        Assert.Equal(Tie.Evidence, Pan().Tied?.How);
     }
 }
