@@ -12,17 +12,20 @@ internal static class JudgeCommand
     {
         Argument<string> file = new("FILE") { Description = "An archive NAME.purlin, or journal lines NAME.jsonl" };
         Option<bool> json = new("--json") { Description = "Print one JSON object: findings, loose_ends, coverage, limitations, workings" };
-        Command command = new("judge", "Judge an inspection: findings, loose ends, coverage, limitations") { file, json };
-        command.SetAction(parsed => InspectionFile.Open(parsed.GetRequiredValue(file)).Match(opened => Judge(terminal, clock, opened, parsed.GetValue(json)), terminal.Refuse));
+        var wording = WordingFile.Option();
+        Command command = new("judge", "Judge an inspection: findings, loose ends, coverage, limitations") { file, json, wording };
+        command.SetAction(parsed => WordingFile.Lay(parsed.GetValue(wording), terminal).Match(
+            book => InspectionFile.Open(parsed.GetRequiredValue(file)).Match(opened => Judge(terminal, clock, opened, book, parsed.GetValue(json)), terminal.Refuse),
+            terminal.Refuse));
         return command;
     }
 
-    private static int Judge(Terminal terminal, TimeProvider clock, InspectionFile file, bool json)
+    private static int Judge(Terminal terminal, TimeProvider clock, InspectionFile file, RuleBook book, bool json)
     {
         using (file)
         {
             if (file.Torn is { } torn) terminal.Refuse(torn);
-            var judged = Judging.Judge(file.Inspection, RuleBook.BuiltIn, Year(file, clock));
+            var judged = Judging.Judge(file.Inspection, book, Year(file, clock));
             if (json) terminal.Out.WriteLine(JudgementJson.Write(judged, file.Inspection).ToJsonString(ReckonCommand.Printed));
             else Print(terminal, judged);
             return ExitStatus.Done;
@@ -53,6 +56,8 @@ internal static class JudgeCommand
         PrintVisit(terminal, judged);
         terminal.Out.WriteLine(terminal.Bold($"limitations ({judged.Limitations.Count})"));
         foreach (var limitation in judged.Limitations) terminal.Out.WriteLine($"  {limitation.What}: {limitation.Cause ?? "cause missing"}");
+        if (judged.WordingConflicts.Count > 0) terminal.Out.WriteLine(terminal.Bold($"own wording to look at ({judged.WordingConflicts.Count})"));
+        foreach (var conflict in judged.WordingConflicts) terminal.Out.WriteLine($"  {conflict.Key}: {conflict.Words}");
         terminal.Out.WriteLine(terminal.Bold($"in the way of issue ({judged.Obstacles.Count})"));
         foreach (var obstacle in judged.Obstacles) terminal.Out.WriteLine($"  {obstacle.Words}");
     }

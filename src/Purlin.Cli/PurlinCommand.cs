@@ -41,6 +41,7 @@ public static class PurlinCommand
         root.Add(CheckCommand.Build(terminal));
         root.Add(ReportCommand.Build(terminal, TimeProvider.System));
         root.Add(ReckonCommand.Build(terminal));
+        root.Add(WordingCommand.Build(terminal));
         return root;
     }
 }

@@ -17,22 +17,25 @@ internal static class ReportCommand
         Argument<string> file = new("FILE") { Description = "An archive NAME.purlin, or journal lines NAME.jsonl (then without photographs)" };
         Option<DirectoryInfo> folder = new("--out") { Description = "Folder to write into; made when it is not there", Required = true };
         Option<bool> pdf = new("--pdf") { Description = "Write the PDF too" };
-        Command command = new("report", "Write the report as a working copy: one page that stands alone, and with --pdf a tagged PDF") { file, folder, pdf };
+        var wording = WordingFile.Option();
+        Command command = new("report", "Write the report as a working copy: one page that stands alone, and with --pdf a tagged PDF") { file, folder, pdf, wording };
         command.SetAction(async (parsed, cancel) =>
         {
+            var book = WordingFile.Lay(parsed.GetValue(wording), terminal);
+            if (!book.IsAccepted) return terminal.Refuse(book.Refusals);
             var opened = InspectionFile.Open(parsed.GetRequiredValue(file));
             if (!opened.IsAccepted) return terminal.Refuse(opened.Refusals);
             using var inspection = opened.OrThrow();
-            return await WriteAsync(terminal, clock, inspection, parsed.GetRequiredValue(folder), parsed.GetValue(pdf), cancel);
+            return await WriteAsync(terminal, clock, inspection, book.OrThrow(), parsed.GetRequiredValue(folder), parsed.GetValue(pdf), cancel);
         });
         return command;
     }
 
-    private static async Task<int> WriteAsync(Terminal terminal, TimeProvider clock, InspectionFile file, DirectoryInfo folder, bool pdf, CancellationToken cancel)
+    private static async Task<int> WriteAsync(Terminal terminal, TimeProvider clock, InspectionFile file, RuleBook book, DirectoryInfo folder, bool pdf, CancellationToken cancel)
     {
         if (file.Torn is { } torn) terminal.Refuse(torn);
-        var judged = Judging.Judge(file.Inspection, RuleBook.BuiltIn, JudgeCommand.Year(file, clock));
-        var model = ReportModel.Build(file.Inspection, judged, new EditionMark.WorkingCopy { At = clock.GetLocalNow() });
+        var judged = Judging.Judge(file.Inspection, book, JudgeCommand.Year(file, clock));
+        var model = ReportModel.Build(file.Inspection, judged, new EditionMark.WorkingCopy { At = clock.GetLocalNow() }, book);
         var photos = new Views(terminal, file);
         folder.Create();
         var page = Path.Combine(folder.FullName, "report.html");

@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Text.Json;
 
 namespace Purlin.Journal;
@@ -5,6 +6,8 @@ namespace Purlin.Journal;
 /// <summary>What the shape of a body alone does not say: finite numbers, closed lists of words, hashes, limits.</summary>
 internal static class BodyCheck
 {
+    private static readonly SearchValues<char> OwnLetters = SearchValues.Create("abcdefghijklmnopqrstuvwxyz0123456789-");
+
     /// <summary>The first value no member of ours may hold: a number beyond a double, or nothing inside a list.</summary>
     public static Refusal? Values(JsonElement value)
     {
@@ -60,6 +63,12 @@ internal static class BodyCheck
             case EntryBody.NoteWritten note when note.Text.Length > Limits.NoteCharacters:
                 refusals.Add(new Refusal("text", $"{note.Text.Length} characters", $"at most {Limits.NoteCharacters}; split the note"));
                 break;
+            case EntryBody.WordingSaid said:
+                Said(refusals, said);
+                break;
+            case EntryBody.ConditionWritten written:
+                Written(refusals, written);
+                break;
             case EntryBody.PhotoTaken photo:
                 Photo(refusals, photo);
                 break;
@@ -73,6 +82,25 @@ internal static class BodyCheck
 
         return refusals;
     }
+
+    private static void Said(List<Refusal> refusals, EntryBody.WordingSaid said)
+    {
+        if (said.Key.Length is 0 or > 200 || !said.Key.Contains('/', StringComparison.Ordinal)) refusals.Add(new Refusal("key", BodyJson.Short(said.Key), "the key of a sentence, at most 200 characters"));
+        if (Math.Max(said.Was.Length, said.Now.Length) > Limits.SentenceCharacters)
+            refusals.Add(new Refusal("sentence", $"{Math.Max(said.Was.Length, said.Now.Length)} characters", $"at most {Limits.SentenceCharacters}"));
+    }
+
+    private static void Written(List<Refusal> refusals, EntryBody.ConditionWritten written)
+    {
+        if (!IsOwn(written.Id)) refusals.Add(new Refusal("id", BodyJson.Short(written.Id), "own. and 1 to 60 of a-z, 0-9 and -"));
+        if (written.Condition is not { } condition) return;
+        if (condition.ValueKind != JsonValueKind.Object) refusals.Add(new Refusal("condition", condition.ValueKind.ToString().ToLowerInvariant(), "an object"));
+        else if (condition.GetRawText().Length is var length && length > Limits.ConditionCharacters) refusals.Add(new Refusal("condition", $"{length} characters", $"at most {Limits.ConditionCharacters}"));
+    }
+
+    /// <summary>Whether this can be the id of a condition of the inspector's own.</summary>
+    private static bool IsOwn(string id) =>
+        id.StartsWith("own.", StringComparison.Ordinal) && id.Length is > 4 and <= 64 && id.AsSpan(4).IndexOfAnyExcept(OwnLetters) < 0;
 
     private static void Photo(List<Refusal> refusals, EntryBody.PhotoTaken photo)
     {

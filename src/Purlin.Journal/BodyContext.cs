@@ -32,6 +32,8 @@ namespace Purlin.Journal;
 [JsonSerializable(typeof(EntryBody.LooseEndTied))]
 [JsonSerializable(typeof(EntryBody.JudgementOverruled))]
 [JsonSerializable(typeof(EntryBody.DutyMet))]
+[JsonSerializable(typeof(EntryBody.WordingSaid))]
+[JsonSerializable(typeof(EntryBody.ConditionWritten))]
 [JsonSerializable(typeof(EntryBody.EntryWithdrawn))]
 [JsonSerializable(typeof(EntryBody.EntryRestored))]
 internal sealed partial class BodyContext : JsonSerializerContext;

@@ -38,6 +38,8 @@ public static class BodyJson
         ["loose-end.tied"] = Info<EntryBody.LooseEndTied>(),
         ["judgement.overruled"] = Info<EntryBody.JudgementOverruled>(),
         ["duty.met"] = Info<EntryBody.DutyMet>(),
+        ["wording.said"] = Info<EntryBody.WordingSaid>(),
+        ["condition.written"] = Info<EntryBody.ConditionWritten>(),
         ["entry.withdrawn"] = Info<EntryBody.EntryWithdrawn>(),
         ["entry.restored"] = Info<EntryBody.EntryRestored>(),
     }.ToFrozenDictionary();

@@ -48,6 +48,12 @@ public static class Limits
     /// <summary>Characters of one note.</summary>
     public const int NoteCharacters = 20_000;
 
+    /// <summary>Characters of one sentence in the inspector's own words.</summary>
+    public const int SentenceCharacters = 4_000;
+
+    /// <summary>Characters of one condition of the inspector's own, as JSON.</summary>
+    public const int ConditionCharacters = 20_000;
+
     /// <summary>Share of a limit at which the person is told.</summary>
     public const double TellAt = 0.8;
 }

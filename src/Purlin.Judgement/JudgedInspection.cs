@@ -45,6 +45,9 @@ public sealed record JudgedInspection
     /// <summary>Readings and facts of which one alone is missing before something can be reckoned: take it, and it is judged.</summary>
     public IReadOnlyList<AskedEvidence> Asks { get; init; } = [];
 
+    /// <summary>Where the rule book has moved on under the inspector's own wording, or cannot take it; what is theirs stands meanwhile.</summary>
+    public IReadOnlyList<Book.OverlayConflict> WordingConflicts { get; init; } = [];
+
     /// <summary>What stands in the way of issue; empty means that an edition can be sealed.</summary>
     public required IReadOnlyList<Obstacle> Obstacles { get; init; }
 }

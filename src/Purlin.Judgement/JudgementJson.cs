@@ -34,6 +34,7 @@ public static class JudgementJson
             ["photos"] = List(judged.Photos, photo => new JsonObject { ["id"] = photo.Id.ToString(), ["use"] = photo.Use, ["finding"] = photo.Finding, ["caption"] = photo.Caption }),
             ["alerts"] = List(judged.Alerts, alert => new JsonObject { ["title"] = alert.Title, ["reason"] = alert.Reason, ["look"] = alert.Look, ["sources"] = Texts(alert.Sources) }),
             ["offers"] = List(judged.Offers, offer => new JsonObject { ["rule"] = offer.Rule, ["what"] = offer.What, ["cause"] = offer.Cause, ["next"] = offer.Next, ["because"] = Names(offer.Because) }),
+            ["wording_conflicts"] = List(judged.WordingConflicts, conflict => new JsonObject { ["key"] = conflict.Key, ["was"] = conflict.Was, ["book"] = conflict.Book, ["own"] = conflict.Own, ["words"] = conflict.Words }),
             ["obstacles"] = List(judged.Obstacles, Obstacle),
         };
     }

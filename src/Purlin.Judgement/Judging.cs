@@ -16,7 +16,7 @@ public static class Judging
 {
     /// <summary>Judges the whole inspection.</summary>
     /// <param name="inspection">The evidence.</param>
-    /// <param name="book">The rule book with the inspector's overlay.</param>
+    /// <param name="book">The rule book; the own wording that the inspection holds is laid over it here.</param>
     /// <param name="yearNow">The year of the visit or of issue.</param>
     /// <param name="memory">Remembers reckonings from one judgement to the next; none reckons everything anew.</param>
     public static JudgedInspection Judge(Inspection inspection, RuleBook book, int yearNow, JudgingMemory? memory = null)
@@ -24,6 +24,7 @@ public static class Judging
         ArgumentNullException.ThrowIfNull(inspection);
         ArgumentNullException.ThrowIfNull(book);
         memory ??= new JudgingMemory();
+        (book, var conflicts) = memory.Laid.Of(book, inspection);
         var evidence = new EvidenceIndex(inspection, book, yearNow);
         var photosFor = inspection.Photos.Where(photo => photo.For is not null).ToLookup(photo => photo.For!.Value, photo => photo.Id);
 
@@ -51,6 +52,7 @@ public static class Judging
             Photos = PhotoSpeaking.Speak(evidence, findings, looks, limitations),
             Alerts = Alerting.List(evidence),
             Offers = Offering.List(evidence),
+            WordingConflicts = conflicts,
             Obstacles = [],
         };
         judged = judged with { Visit = AroundVisit.List(evidence, judged), Wanted = StandardLimits.Shown(evidence) };

@@ -1,4 +1,5 @@
 using Purlin.Journal;
+using Purlin.Judgement.Book;
 using Purlin.Reckoning;
 
 namespace Purlin.Judgement;
@@ -14,6 +15,9 @@ public sealed class JudgingMemory
 
     private readonly Dictionary<string, Checked<Working>> workings = new(StringComparer.Ordinal);
     private readonly Dictionary<(string Rule, int Year), ThenAndNowSentence?> years = [];
+
+    /// <summary>The book with the inspection's own wording laid over it, kept while that wording stands.</summary>
+    public LaidBook Laid { get; } = new();
 
     internal Checked<Working> Working(string key, Func<Checked<Working>> reckon)
     {

@@ -53,14 +53,14 @@ public sealed record ReportModel
     /// <param name="inspection">The evidence.</param>
     /// <param name="judged">Its judgement.</param>
     /// <param name="mark">Working copy or sealed edition.</param>
-    /// <param name="book">Names of conditions that were looked for and not seen.</param>
+    /// <param name="book">Names of conditions that were looked for and not seen; the inspection's own wording is laid over it.</param>
     public static ReportModel Build(Inspection inspection, JudgedInspection judged, EditionMark mark, RuleBook book)
     {
         ArgumentNullException.ThrowIfNull(inspection);
         ArgumentNullException.ThrowIfNull(judged);
         ArgumentNullException.ThrowIfNull(mark);
         ArgumentNullException.ThrowIfNull(book);
-        Record record = new(inspection, judged, book);
+        Record record = new(inspection, judged, book.Lay(OwnWording.Of(inspection)).Book);
         PictureNumbers pictures = new(record);
         var matters = MatterWriting.All(record, pictures);
         var options = SectionOptions.Landscape with { Knots = mark is EditionMark.WorkingCopy };

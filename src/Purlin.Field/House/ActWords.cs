@@ -21,6 +21,8 @@ public static class ActWords
         EntryBody.LooseEndTied tied => $"Loose end tied by {tied.How}",
         EntryBody.DutyMet duty => $"Duty closed: {duty.How}",
         EntryBody.JudgementOverruled overruled => $"Overruled: {overruled.Part}{(overruled.Value.Length > 0 ? $", {overruled.Value}" : "")}, because {overruled.Reason}",
+        EntryBody.WordingSaid said => said.Now.Length > 0 ? $"Said my way: {said.Now}" : $"Said as the book does: {said.Key}",
+        EntryBody.ConditionWritten written => $"Own condition: {written.Id}{(written.Condition is null ? ", given up" : "")}",
         _ => body.Type,
     };
 

@@ -45,6 +45,12 @@ public sealed record Inspection
     /// <summary>Duties closed by hand, by id of the duty.</summary>
     public IReadOnlyDictionary<string, Slot<EntryBody.DutyMet>> DutiesMet { get; init; } = new Dictionary<string, Slot<EntryBody.DutyMet>>();
 
+    /// <summary>Sentences of the rule book in the inspector's own words, by key.</summary>
+    public IReadOnlyDictionary<string, Slot<EntryBody.WordingSaid>> Wordings { get; init; } = new Dictionary<string, Slot<EntryBody.WordingSaid>>();
+
+    /// <summary>Conditions of the inspector's own, by id.</summary>
+    public IReadOnlyDictionary<string, Slot<EntryBody.ConditionWritten>> OwnConditions { get; init; } = new Dictionary<string, Slot<EntryBody.ConditionWritten>>();
+
     /// <summary>Devices that wrote here.</summary>
     public IReadOnlyList<Device> Devices { get; init; } = [];
 

@@ -46,6 +46,8 @@ internal static class Names
             EntryBody.LooseEndTied tied => tied with { Evidence = Each(tied.Evidence), Replaces = Each(tied.Replaces) },
             EntryBody.JudgementOverruled overruled => overruled with { Replaces = Each(overruled.Replaces) },
             EntryBody.DutyMet met => met with { Replaces = Each(met.Replaces) },
+            EntryBody.WordingSaid said => said with { Replaces = Each(said.Replaces) },
+            EntryBody.ConditionWritten written => written with { Replaces = Each(written.Replaces) },
             EntryBody.EntryWithdrawn withdrawn => withdrawn with { Entry = map(withdrawn.Entry) },
             EntryBody.EntryRestored restored => restored with { Entry = map(restored.Entry) },
             _ => body,

@@ -102,6 +102,8 @@ internal sealed class Slots
         EntryBody.LooseEndTied tied => new SlotKey(tied.Type, null, tied.LooseEnd),
         EntryBody.JudgementOverruled overruled => new SlotKey(overruled.Type, null, overruled.Finding, overruled.Part),
         EntryBody.DutyMet met => new SlotKey(met.Type, null, met.Duty),
+        EntryBody.WordingSaid said => new SlotKey(said.Type, null, said.Key),
+        EntryBody.ConditionWritten written => new SlotKey(written.Type, null, written.Id),
         _ => null,
     };
 

@@ -45,6 +45,8 @@ internal sealed class State
             Ties = Ties(),
             Overrulings = Overrulings(),
             DutiesMet = DutiesMet(),
+            Wordings = Wordings(),
+            OwnConditions = OwnConditions(),
             Devices = [.. strands.Select(Device)],
             Editions = [.. Each<EntryBody.EditionSealed, SealedEdition>((line, body) => new SealedEdition(line.Name, body, line.Entry.Hash)).OrderBy(edition => edition.Body.Number)],
             Unknown = [.. Of<EntryBody.Unknown>().Where(line => line.Stands).Select(line => line.Name)],
@@ -78,13 +80,15 @@ internal sealed class State
         if (changed.Contains(typeof(EntryBody.LooseEndTied))) before = before with { Ties = Ties() };
         if (changed.Contains(typeof(EntryBody.JudgementOverruled))) before = before with { Overrulings = Overrulings() };
         if (changed.Contains(typeof(EntryBody.DutyMet))) before = before with { DutiesMet = DutiesMet() };
+        if (changed.Contains(typeof(EntryBody.WordingSaid))) before = before with { Wordings = Wordings() };
+        if (changed.Contains(typeof(EntryBody.ConditionWritten))) before = before with { OwnConditions = OwnConditions() };
         return before;
     }
 
     /// <summary>Whether <see cref="After"/> knows every list that a line of this kind has a part in. The rest are rare, and fold everything anew.</summary>
     public static bool CanFollow(EntryBody body) => body is EntryBody.PlaceAdded or EntryBody.PlaceNamed or EntryBody.PlacePlaced or EntryBody.ComponentAdded or EntryBody.FactStated
         or EntryBody.ReadingTaken or EntryBody.ObservationMade or EntryBody.PhotoTaken or EntryBody.PhotoPlaced or EntryBody.LimitationRecorded or EntryBody.NoteWritten
-        or EntryBody.LooseEndTied or EntryBody.JudgementOverruled or EntryBody.DutyMet or EntryBody.EntryWithdrawn or EntryBody.EntryRestored;
+        or EntryBody.LooseEndTied or EntryBody.JudgementOverruled or EntryBody.DutyMet or EntryBody.WordingSaid or EntryBody.ConditionWritten or EntryBody.EntryWithdrawn or EntryBody.EntryRestored;
 
     /// <summary>What the owner of a slot became rests on the slot.</summary>
     private void Forget(Line line)
@@ -116,6 +120,8 @@ internal sealed class State
         EntryBody.LooseEndTied => "how a loose end was tied off",
         EntryBody.JudgementOverruled overruled => $"what the inspector put for the {overruled.Part} of a finding",
         EntryBody.DutyMet => "how a duty was closed",
+        EntryBody.WordingSaid said => $"the own words for “{said.Key}”",
+        EntryBody.ConditionWritten written => $"the own condition “{written.Id}”",
         _ => body.Type,
     };
 
@@ -185,6 +191,10 @@ internal sealed class State
         Keyed("judgement.overruled", key => (key.Which, key.Part), body => (EntryBody.JudgementOverruled)body);
 
     private Dictionary<string, Slot<EntryBody.DutyMet>> DutiesMet() => Keyed("duty.met", key => key.Which, body => (EntryBody.DutyMet)body);
+
+    private Dictionary<string, Slot<EntryBody.WordingSaid>> Wordings() => Keyed("wording.said", key => key.Which, body => (EntryBody.WordingSaid)body);
+
+    private Dictionary<string, Slot<EntryBody.ConditionWritten>> OwnConditions() => Keyed("condition.written", key => key.Which, body => (EntryBody.ConditionWritten)body);
 
     private Dictionary<TKey, Slot<T>> Keyed<TKey, T>(string type, Func<SlotKey, TKey> name, Func<EntryBody, T> value)
         where TKey : notnull =>

@@ -13,20 +13,20 @@ internal static class BookCheck
     private static readonly string[] Uses = ["limit", "date", "sample", "shown"];
 
     /// <summary>Words of one condition that must come from a closed list.</summary>
-    public static void Words(string path, Condition condition, BookDraft draft)
+    public static void Words(string path, Condition condition, Action<string, string, string> refuse)
     {
         var line = $"{path}: {condition.Id}";
-        OneOf(line + " weight.consequence", condition.Weight.Consequence, Consequences, draft);
-        OneOf(line + " weight.timing", condition.Weight.Timing, Timings, draft);
-        OneOf(line + " weight.several", condition.Weight.Several, Lifts, draft);
-        OneOf(line + " weight.throughout", condition.Weight.Throughout, Lifts, draft);
-        OneOf(line + " trade", condition.Trade, Trades.All, draft);
-        foreach (var place in condition.Places) OneOf(line + " places", place, PlaceKind.All, draft);
+        OneOf(line + " weight.consequence", condition.Weight.Consequence, Consequences, refuse);
+        OneOf(line + " weight.timing", condition.Weight.Timing, Timings, refuse);
+        OneOf(line + " weight.several", condition.Weight.Several, Lifts, refuse);
+        OneOf(line + " weight.throughout", condition.Weight.Throughout, Lifts, refuse);
+        OneOf(line + " trade", condition.Trade, Trades.All, refuse);
+        foreach (var place in condition.Places) OneOf(line + " places", place, PlaceKind.All, refuse);
         foreach (var follow in condition.Look)
         {
-            OneOf($"{line} look {follow.Id} need", follow.Need, Needs, draft);
-            OneOf($"{line} look {follow.Id} trade", follow.Trade, Trades.All, draft);
-            foreach (var place in follow.In) OneOf($"{line} look {follow.Id} in", place, PlaceKind.All, draft);
+            OneOf($"{line} look {follow.Id} need", follow.Need, Needs, refuse);
+            OneOf($"{line} look {follow.Id} trade", follow.Trade, Trades.All, refuse);
+            foreach (var place in follow.In) OneOf($"{line} look {follow.Id} in", place, PlaceKind.All, refuse);
         }
     }
 
@@ -104,8 +104,8 @@ internal static class BookCheck
         if (!known) draft.Refuse(line, $"{what} {id}", $"a {what} that the book has");
     }
 
-    private static void OneOf(string line, string given, IReadOnlyList<string> allowed, BookDraft draft)
+    private static void OneOf(string line, string given, IReadOnlyList<string> allowed, Action<string, string, string> refuse)
     {
-        if (!allowed.Contains(given)) draft.Refuse(line, given, $"one of {string.Join(", ", allowed)}");
+        if (!allowed.Contains(given)) refuse(line, given, $"one of {string.Join(", ", allowed)}");
     }
 }

@@ -56,7 +56,7 @@ public static class BookReader
             if (TryRead(file, draft, element, BookJson.Default.Condition) is not { } condition) continue;
             var whole = condition with { Component = read.Component, System = read.System };
             draft.Add(draft.Conditions, whole.Id, whole, file, whole.Sources);
-            BookCheck.Words(file.Path, whole, draft);
+            BookCheck.Words(file.Path, whole, draft.Refuse);
         }
     }
 

@@ -1,42 +1,45 @@
-using System.Collections.Frozen;
-
 namespace Purlin.Judgement.Book;
 
 /// <summary>Lays the inspector's own wording over a book.</summary>
 public static class Overlaying
 {
-    /// <summary>The book with everything of the inspector's own in it, and what has moved on under it.</summary>
+    /// <summary>The book with everything of the inspector's own in it, and what has moved on under it. Laid over a book that was laid over already,
+    /// it is still compared with what the book itself says.</summary>
     public static OverlaidBook Lay(this RuleBook book, Overlay overlay)
     {
         ArgumentNullException.ThrowIfNull(book);
         ArgumentNullException.ThrowIfNull(overlay);
-        List<OverlayConflict> conflicts = [];
-        Dictionary<string, Condition> conditions = new(book.Conditions, StringComparer.Ordinal);
-        Dictionary<string, LimitationRule> limitations = new(book.Limitations, StringComparer.Ordinal);
-        Dictionary<string, string> words = new(book.Words.Sentences, StringComparer.Ordinal);
-        Dictionary<string, string> cautions = new(book.Cautions, StringComparer.Ordinal);
-        foreach (var own in overlay.Conditions)
+        if (overlay.IsEmpty) return new OverlaidBook(book, overlay.Unread);
+        List<OverlayConflict> conflicts = [.. overlay.Unread];
+        var beneath = book.Beneath ?? book;
+        var layer = new OverlayLayer(book);
+        foreach (var own in overlay.Conditions.OrderBy(own => own.Id, StringComparer.Ordinal)) Add(layer, beneath, own, conflicts);
+        foreach (var (key, sentence) in overlay.Sentences.OrderBy(line => line.Key, StringComparer.Ordinal)) Say(layer, beneath, key, sentence, conflicts);
+        return new OverlaidBook(layer.Book() with { Beneath = beneath }, conflicts);
+    }
+
+    private static void Add(OverlayLayer layer, RuleBook beneath, Condition own, List<OverlayConflict> conflicts)
+    {
+        var refusals = OwnConditions.Broken(own);
+        if (refusals.Count > 0)
         {
-            if (book.Conditions.TryGetValue(own.Id, out var taken)) conflicts.Add(new OverlayConflict(own.Id, "", taken.Name, own.Name));
-            conditions[own.Id] = own with { Own = true, Sources = own.Sources.Count == 0 ? [RuleBook.CommonPractice] : own.Sources };
+            conflicts.Add(new OverlayConflict(own.Id, "", null, own.Name, $"This condition of yours is kept and not used: {string.Join("; ", refusals)}."));
+            return;
         }
-        foreach (var (key, sentence) in overlay.Sentences.OrderBy(line => line.Key, StringComparer.Ordinal))
+        foreach (var lost in OwnConditions.Dangling(own, beneath))
+            conflicts.Add(new OverlayConflict(own.Id, lost, null, own.Name, $"Your condition points to {lost}, which the rule book does not have. It is used without that."));
+        layer.Add(own with { Own = true, Sources = own.Sources.Count == 0 ? [RuleBook.OwnKnowledge] : own.Sources });
+    }
+
+    private static void Say(OverlayLayer layer, RuleBook beneath, string key, OwnSentence sentence, List<OverlayConflict> conflicts)
+    {
+        var says = Sentence.In(beneath, key);
+        if (says is null) conflicts.Add(new OverlayConflict(key, sentence.Was, null, sentence.Now, "The rule book has no such sentence any more. Yours is kept and not used."));
+        else if (Sentence.Refuses(key, sentence.Now) is { } why) conflicts.Add(new OverlayConflict(key, sentence.Was, says, sentence.Now, why));
+        else
         {
-            var says = Sentence.In(book, key);
-            if (says != sentence.Was) conflicts.Add(new OverlayConflict(key, sentence.Was, says, sentence.Now));
-            var (id, part) = (key[..Math.Max(0, key.IndexOf('/', StringComparison.Ordinal))], key[(key.IndexOf('/', StringComparison.Ordinal) + 1)..]);
-            if (conditions.TryGetValue(id, out var condition)) conditions[id] = Sentence.Put(condition, part, sentence.Now);
-            else if (limitations.TryGetValue(id, out var limitation)) limitations[id] = part == "next" ? limitation with { Next = sentence.Now } : limitation with { What = sentence.Now };
-            else if (id == "words") words[part] = sentence.Now;
-            else if (id == "cautions") cautions[part] = sentence.Now;
+            if (says != sentence.Was && says != sentence.Now) conflicts.Add(new OverlayConflict(key, sentence.Was, says, sentence.Now, "The rule book says something new here. Yours stands until you decide."));
+            layer.Say(key, sentence.Now);
         }
-        var laid = book with
-        {
-            Conditions = conditions.ToFrozenDictionary(StringComparer.Ordinal),
-            Limitations = limitations.ToFrozenDictionary(StringComparer.Ordinal),
-            Words = new Wording(words.ToFrozenDictionary(StringComparer.Ordinal)),
-            Cautions = cautions.ToFrozenDictionary(StringComparer.Ordinal),
-        };
-        return new OverlaidBook(laid, conflicts);
     }
 }

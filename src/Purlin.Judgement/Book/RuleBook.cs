@@ -10,6 +10,12 @@ public sealed record RuleBook
     /// <summary>The literal that stands for a source where a fact of the trade has none.</summary>
     public const string CommonPractice = "common practice";
 
+    /// <summary>What stands for the source of a condition of the inspector's own.</summary>
+    public const string OwnKnowledge = "the inspector's own knowledge";
+
+    /// <summary>The book itself, under own wording that was laid over it; none for a book as it was read.</summary>
+    internal RuleBook? Beneath { get; init; }
+
     /// <summary>Edition, year and month and a counter: <c>2026.11.1</c>.</summary>
     public required string Edition { get; init; }
 

@@ -46,14 +46,14 @@ internal static class Gathering
     }
 
     public static string NameOf(EvidenceIndex evidence, Sighting look) =>
-        evidence.Apart(look.Component) is { } apart && !look.Condition.StartsWith(Own, StringComparison.Ordinal) ? $"{look.Condition}@{apart}" : look.Condition;
+        evidence.Apart(look.Component) is { } apart && !look.Condition.StartsWith(Own + "@", StringComparison.Ordinal) ? $"{look.Condition}@{apart}" : look.Condition;
 
     private static Condition ConditionOf(EvidenceIndex evidence, List<Sighting> looks)
     {
         var id = looks[0].Condition;
         if (evidence.Book.Conditions.TryGetValue(id, out var known)) return known;
         var first = looks.First(look => look.IsSeen);
-        return Free(evidence, id.StartsWith(Own, StringComparison.Ordinal) ? Own : id, first);
+        return Free(evidence, id.StartsWith(Own + "@", StringComparison.Ordinal) ? Own : id, first);
     }
 
     /// <summary>What stands for a condition that the book does not have: the inspector's words, taken as a defect until somebody weighs it.</summary>

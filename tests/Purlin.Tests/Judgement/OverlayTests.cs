@@ -25,7 +25,7 @@ public sealed class OverlayTests
     {
         var laid = Updated.Lay(Mine);
         Assert.Equal("Have all joints of the run renewed.", laid.Book.Conditions["pipe.crust"].Do);
-        Assert.Equal(new OverlayConflict(Key, "Repair the joint.", "Renew the joint.", "Have all joints of the run renewed."), Assert.Single(laid.Conflicts));
+        Assert.Equal(new OverlayConflict(Key, "Repair the joint.", "Renew the joint.", "Have all joints of the run renewed.", "The rule book says something new here. Yours stands until you decide."), Assert.Single(laid.Conflicts));
     }
 
     [Fact]
@@ -52,18 +52,19 @@ public sealed class OverlayTests
     {
         var laid = SmallBook.Book.Lay(Overlay.Empty.Say(SmallBook.Book, key, "Otherwise."));
         Assert.Empty(laid.Conflicts);
-        Assert.Equal("", Overlay.Empty.Say(laid.Book, key, "x").Sentences[key].Was.Replace("Otherwise.", "", StringComparison.Ordinal));
+        Assert.Equal("Otherwise.", Sentence.In(laid.Book, key));
+        Assert.Equal(Sentence.In(SmallBook.Book, key), Overlay.Empty.Say(laid.Book, key, "x").Sentences[key].Was);
     }
 
     [Fact]
     public void Conditions_of_ones_own_are_judged_like_the_others()
     {
-        Condition bats = new() { Id = "attic.bats", Name = "Bats in the attic", Component = "attic", System = "attic", Places = [PlaceKind.Attic], Means = "Bats live here.", Weight = new WeightRule { Consequence = "upkeep" }, Do = "Ask a specialist.", Trade = "pest control firm" };
+        Condition bats = new() { Id = "own.bats", Name = "Bats in the attic", Component = "attic", System = "attic", Places = [PlaceKind.Attic], Means = "Bats live here.", Weight = new WeightRule { Consequence = "upkeep" }, Do = "Ask a specialist.", Trade = "pest control firm" };
         var book = SmallBook.Book.Lay(new Overlay { Conditions = [bats] }).Book;
         var house = new SmallHouse();
-        house.Seen("attic.bats", house.Place(PlaceKind.Attic));
+        house.Seen("own.bats", house.Place(PlaceKind.Attic));
         var finding = Judging.Judge(house.Build(), book, 2026).Findings.Single();
-        Assert.Equal(("attic.bats", Weight.KeepUp, "pest control firm"), (finding.Id, finding.Weight, finding.Trade));
+        Assert.Equal(("own.bats", Weight.KeepUp, "pest control firm"), (finding.Id, finding.Weight, finding.Trade));
     }
 
     [Fact]
@@ -81,4 +82,77 @@ public sealed class OverlayTests
     [InlineData("{\"sentences\": 5}")]
     [InlineData("{\"sentences\": {\"a\": null}}")]
     public void A_file_that_is_none_is_refused_in_words(string text) => Assert.False(Overlay.Read(Encoding.UTF8.GetBytes(text)).IsAccepted);
+
+    [Theory]
+    [InlineData("pipe.crust/trade", "my cousin")]
+    [InlineData("pipe.crust/look/others/trade", "Licensed Plumber")]
+    public void Who_deals_with_it_stays_one_of_the_trades(string key, string now)
+    {
+        var laid = SmallBook.Book.Lay(Overlay.Empty.Say(SmallBook.Book, key, now));
+        Assert.Equal("licensed plumber", Sentence.In(laid.Book, key));
+        Assert.Contains("one of the trades", Assert.Single(laid.Conflicts).Words, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_book_that_comes_to_say_it_my_way_is_no_conflict()
+    {
+        var said = Overlay.Empty.Say(SmallBook.Book, Key, "Renew the joint.");
+        Assert.Empty(Updated.Lay(said).Conflicts);
+    }
+
+    [Theory]
+    [InlineData("""{"conditions":[{"id":"bats","name":"Bats","component":"attic","places":["attic"],"means":"x","weight":{"consequence":"upkeep"},"do":"y","trade":"the owner"}]}""", "own.")]
+    [InlineData("""{"conditions":[{"id":"own.bats","name":"Bats","component":"attic","places":["moon"],"means":"x","weight":{"consequence":"upkeep"},"do":"y","trade":"the owner"}]}""", "moon")]
+    [InlineData("""{"conditions":[{"id":"own.bats","name":"Bats","component":"attic","places":["attic"],"means":"x","weight":{"consequence":"doom"},"do":"y","trade":"the owner"}]}""", "doom")]
+    [InlineData("""{"conditions":[{"id":"own.bats","name":"Bats","component":"attic","places":["attic"],"means":" ","weight":{"consequence":"upkeep"},"do":"y","trade":"a friend"}]}""", "a friend")]
+    [InlineData("""{"sentences":{"pipe.crust/trade":{"was":"","now":"a friend"}}}""", "a friend")]
+    [InlineData("""{"sentences":{"noslash":{"was":"","now":"x"}}}""", "noslash")]
+    [InlineData("""{"sentences":{"a/b":{"was":"","now":"\ud800"}}}""", "")]
+    [InlineData("""{"format":"something-else"}""", "something-else")]
+    [InlineData("""{"version":7}""", "newer program")]
+    [InlineData("""{"sentences":{"a/b":{"now":"x"}}}""", "")]
+    [InlineData("""[[[[[[[[[[[[[[[[[[[[[[""", "")]
+    public void What_a_file_says_wrong_is_refused_and_named(string text, string names)
+    {
+        var read = Overlay.Read(Encoding.UTF8.GetBytes(text));
+        Assert.False(read.IsAccepted);
+        Assert.Contains(names, string.Join("; ", read.Refusals), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_file_beyond_its_limits_is_refused_before_it_is_read() => Assert.Contains("at most", Overlay.Read(new byte[Overlay.MostBytes + 1]).Refusals[0].Allowed, StringComparison.Ordinal);
+
+    [Fact]
+    public void Members_of_a_newer_program_are_passed_over() => Assert.True(Overlay.Read("""{"sentences":{"a/b":{"was":"","now":"x","mood":1}},"later":{}}"""u8.ToArray()).IsAccepted);
+
+    [Fact]
+    public void A_question_of_ones_own_is_asked_and_answered_like_the_others()
+    {
+        Condition bats = new()
+        {
+            Id = "own.bats", Name = "Bats in the attic", Component = "attic", System = "attic", Places = [PlaceKind.Attic], Means = "Bats live here.", Do = "Ask a specialist.", Trade = "pest control firm",
+            Weight = new WeightRule { Consequence = "function", Several = "raise" },
+            Look = [new Follow { Id = "stains", Ask = "Look for stains in the garage.", In = [PlaceKind.Garage], Answers = ["pipe.stain"], Refer = "Have the garage looked at.", Trade = "pest control firm" }],
+        };
+        var book = SmallBook.Book.Lay(new Overlay { Conditions = [bats] }).Book;
+        var house = new SmallHouse();
+        house.Seen("own.bats", house.Place(PlaceKind.Attic));
+        var garage = house.Place(PlaceKind.Garage);
+        Assert.Equal("Look for stains in the garage.", Assert.Single(Judging.Judge(house.Build(), book, 2026).LooseEnds, end => end.Tied is null).Question);
+        house.Clear("pipe.stain", garage);
+        Assert.DoesNotContain(Judging.Judge(house.Build(), book, 2026).LooseEnds, end => end.Tied is null);
+    }
+
+    [Fact]
+    public void A_question_whose_answer_the_book_gave_up_is_shown_and_still_asked()
+    {
+        Condition bats = new()
+        {
+            Id = "own.bats", Name = "Bats", Component = "attic", System = "attic", Places = [PlaceKind.Attic], Means = "Bats live here.", Do = "Ask.", Trade = "pest control firm", Weight = new WeightRule { Consequence = "function" },
+            Look = [new Follow { Id = "gone", Ask = "Look for it.", Answers = ["pipe.gone"], Refer = "Have it looked at.", Trade = "pest control firm" }],
+        };
+        var laid = SmallBook.Book.Lay(new Overlay { Conditions = [bats] });
+        Assert.Equal("pipe.gone", Assert.Single(laid.Conflicts).Was);
+        Assert.Contains("own.bats", laid.Book.Conditions.Keys);
+    }
 }
