@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Text.Json;
 using Purlin.Journal;
 
@@ -8,6 +9,8 @@ public static class OwnConditions
 {
     /// <summary>What the id of each begins with.</summary>
     public const string Prefix = "own.";
+
+    private static readonly SearchValues<char> IdLetters = SearchValues.Create("abcdefghijklmnopqrstuvwxyz0123456789-");
 
     private const int IdCharacters = 64;
     private const int NameCharacters = 160;
@@ -87,7 +90,7 @@ public static class OwnConditions
     }
 
     private static bool IsId(string id) =>
-        id.StartsWith(Prefix, StringComparison.Ordinal) && id.Length > Prefix.Length && id.Length <= IdCharacters && id.AsSpan(Prefix.Length).IndexOfAnyExcept("abcdefghijklmnopqrstuvwxyz0123456789-") < 0;
+        id.StartsWith(Prefix, StringComparison.Ordinal) && id.Length > Prefix.Length && id.Length <= IdCharacters && id.AsSpan(Prefix.Length).IndexOfAnyExcept(IdLetters) < 0;
 
     private static string Short(string text) => text.Length <= 80 ? text : text[..77] + "...";
 }

@@ -8,6 +8,9 @@ namespace Purlin.Judgement.Book;
 /// </summary>
 public static partial class WordingRules
 {
+    // The patterns are plain lists of words; the limit is there for text from outside all the same.
+    private const int LongestMilliseconds = 1_000;
+
     /// <summary>What speaks against a sentence, each in one sentence; empty when nothing does.</summary>
     public static IReadOnlyList<string> Doubts(string text)
     {
@@ -57,18 +60,18 @@ public static partial class WordingRules
 
     private static List<string> Places(string text) => [.. Place.Matches(text).Select(match => match.Value).Distinct(StringComparer.Ordinal)];
 
-    [GeneratedRegex(@"\b(perfectly safe|is safe|are safe|be safe|safe to use|no problems?|guarantee[ds]?|is fine|are fine|will never|nothing to worry)\b", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"\b(perfectly safe|is safe|are safe|be safe|safe to use|no problems?|guarantee[ds]?|is fine|are fine|will never|nothing to worry)\b", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture, LongestMilliseconds)]
     private static partial Regex Promise { get; }
 
-    [GeneratedRegex(@"\b(monitor|watch|keep an eye)\b", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"\b(monitor|watch|keep an eye)\b", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture, LongestMilliseconds)]
     private static partial Regex Watching { get; }
 
-    [GeneratedRegex(@"\b(if|when|once|until|at|after|before|each|every)\b", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"\b(if|when|once|until|at|after|before|each|every)\b", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture, LongestMilliseconds)]
     private static partial Regex When { get; }
 
-    [GeneratedRegex(@"\b(code violation|violat\w+)\b", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"\b(code violation|violat\w+)\b", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture, LongestMilliseconds)]
     private static partial Regex Violation { get; }
 
-    [GeneratedRegex(@"\{[a-z]+\}")]
+    [GeneratedRegex(@"\{[a-z]+\}", RegexOptions.ExplicitCapture, LongestMilliseconds)]
     private static partial Regex Place { get; }
 }
