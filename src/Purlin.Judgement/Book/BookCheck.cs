@@ -48,10 +48,10 @@ internal static class BookCheck
                 foreach (var core in duty.Core) Known($"{path}: {id}:{duty.Id}", "core duty", core, duty.Coverage == "report rule" ? draft.Visit.ContainsKey(core) : draft.Core.ContainsKey(core), draft);
         foreach (var (id, (rule, path)) in draft.Visit)
         {
-            OneOf($"{path}: {id} close", rule.Close, Closes, draft);
+            OneOf($"{path}: {id} close", rule.Close, Closes, draft.Refuse);
             foreach (var setting in rule.Facts.Select(fact => fact.Within).Append(rule.Date?.Setting ?? "").Where(setting => setting.Length > 0)) Known($"{path}: {id}", "setting", setting, draft.Settings.ContainsKey(setting), draft);
         }
-        foreach (var (id, (rule, path)) in draft.Settings) OneOf($"{path}: {id} use", rule.Use, Uses, draft);
+        foreach (var (id, (rule, path)) in draft.Settings) OneOf($"{path}: {id} use", rule.Use, Uses, draft.Refuse);
         foreach (var (id, (limitation, path)) in draft.Limitations) Sources($"{path}: {id}", limitation.Sources, draft);
         foreach (var (id, (profile, path)) in draft.Profiles)
         {

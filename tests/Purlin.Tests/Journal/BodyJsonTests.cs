@@ -44,6 +44,9 @@ public sealed class BodyJsonTests
         new EntryBody.ClockChecked { Office = Noon, AheadMilliseconds = -5 },
         new EntryBody.EditionSealed { Number = 2, Heads = new Dictionary<string, int> { ["aaa"] = 9 }, EntriesRoot = new string('a', 64), Page = new string('b', 64), Pdf = new string('c', 64), RuleBook = "1", PreviousEdition = new string('d', 64), At = Noon, Photos = [new string('e', 64)] },
         new EntryBody.JudgementOverruled { Finding = "x", Part = "weight", Value = "keep up", Reason = "dry for years" },
+        new EntryBody.WordingSaid { Key = "water-heater.too-hot/do", Was = "Turn it down.", Now = "Set it to 120 °F.", Replaces = [EntryName.Parse("aaa.4")] },
+        new EntryBody.ConditionWritten { Id = "own.bats", Condition = JsonElement.Parse("""{"id":"own.bats","places":["attic"]}""") },
+        new EntryBody.ConditionWritten { Id = "own.bats", Replaces = [EntryName.Parse("aaa.4")] },
         new EntryBody.EntryWithdrawn { Entry = EntryName.Parse("aaa.4") },
     };
 
@@ -84,5 +87,29 @@ public sealed class BodyJsonTests
         var pen = new Pen("x", "aaa");
         Assert.Throws<InvalidOperationException>(() => pen.Write(new EntryBody.NoteWritten { Text = new string('x', Limits.NoteCharacters + 1) }, Noon));
         Assert.Equal(1, pen.Write(new EntryBody.NoteWritten { Text = "short" }, Noon).Name.Seq);
+    }
+
+    [Theory]
+    [InlineData("wording.said", """{"key":"noslash","now":"x"}""")]
+    [InlineData("wording.said", """{"key":"","now":"x"}""")]
+    [InlineData("wording.said", """{"now":"x"}""")]
+    [InlineData("condition.written", """{"id":"bats","condition":{}}""")]
+    [InlineData("condition.written", """{"id":"own.Bats","condition":{}}""")]
+    [InlineData("condition.written", """{"id":"own.","condition":{}}""")]
+    [InlineData("condition.written", """{"id":"own.bats","condition":[]}""")]
+    [InlineData("condition.written", """{"id":"own.bats","condition":{"n":[null]}}""")]
+    public void Own_wording_without_a_key_or_shape_is_refused(string type, string body)
+    {
+        using var document = JsonDocument.Parse(body);
+        Assert.False(BodyJson.Read(type, document.RootElement).IsAccepted);
+    }
+
+    [Fact]
+    public void An_own_sentence_or_condition_beyond_its_length_is_refused()
+    {
+        var pen = new Pen("x", "aaa");
+        Assert.Throws<InvalidOperationException>(() => pen.Write(new EntryBody.WordingSaid { Key = "a/b", Now = new string('x', Limits.SentenceCharacters + 1) }, Noon));
+        var tooLong = JsonElement.Parse($$"""{"means":"{{new string('x', Limits.ConditionCharacters)}}"}""");
+        Assert.Throws<InvalidOperationException>(() => pen.Write(new EntryBody.ConditionWritten { Id = "own.bats", Condition = tooLong }, Noon));
     }
 }

@@ -57,7 +57,8 @@ internal sealed class History
             case < 26: offsets[device] += Jumps[first % Jumps.Length]; break;
             case < 30 when copies: Copy(device, first); break;
             case < 45: StateFact(device, first, second); break;
-            case < 53: WriteNote(device, first, second); break;
+            case < 50: WriteNote(device, first, second); break;
+            case < 53: SayMyWay(device, first, second); break;
             case < 59: Write(device, new EntryBody.PlaceAdded { Kind = PlaceKind.Room, Name = $"Room {minute}", Parent = Some(Standing<EntryBody.PlaceAdded>(device), first)?.Name }); break;
             case < 68: Move(device, first, second); break;
             case < 74: Observe(device, first); break;
@@ -101,6 +102,22 @@ internal sealed class History
         var part = second % 2 == 0 ? null : "more";
         var seen = Folding.Fold(hands[device]).Notes.FirstOrDefault(note => note.About == about && note.Part == part)?.Text.Standing.Select(value => value.By).Order().ToArray() ?? [];
         Write(device, new EntryBody.NoteWritten { About = about, Part = part, Text = $"text {minute}", Replaces = seen });
+    }
+
+    private void SayMyWay(int device, int first, int second)
+    {
+        var now = Folding.Fold(hands[device]);
+        var id = $"own.x{second % 2}";
+        if (first % 2 == 0)
+        {
+            var seen = now.Wordings.GetValueOrDefault(id + "/do")?.Standing.Select(value => value.By).ToArray() ?? [];
+            Write(device, new EntryBody.WordingSaid { Key = id + "/do", Was = "was", Now = $"text {minute}", Replaces = seen });
+            return;
+        }
+
+        using var condition = System.Text.Json.JsonDocument.Parse($$"""{"name":"text {{minute}}"}""");
+        var stands = now.OwnConditions.GetValueOrDefault(id)?.Standing.Select(value => value.By).ToArray() ?? [];
+        Write(device, new EntryBody.ConditionWritten { Id = id, Condition = first % 3 == 0 ? null : condition.RootElement.Clone(), Replaces = stands });
     }
 
     private void Move(int device, int first, int second)
