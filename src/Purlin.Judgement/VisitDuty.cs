@@ -35,6 +35,9 @@ public sealed record VisitDuty
     /// <summary>When it was done; none while it is not, or when only time does it.</summary>
     public DateOnly? Done { get; init; }
 
+    /// <summary>Whether sealing an edition is what fulfils it by its day.</summary>
+    public bool AwaitsEdition { get; init; }
+
     /// <summary>What the inspector can be asked, to close it or to count its day.</summary>
     public IReadOnlyList<VisitQuestion> Questions { get; init; } = [];
 
@@ -85,7 +88,8 @@ public sealed record VisitAsked(string Duty, string Standard, string Section, st
 /// <param name="Ask">The question.</param>
 /// <param name="Choices">Answers to choose from.</param>
 /// <param name="Free">Whether words of one's own are an answer beside the choices.</param>
-public sealed record VisitQuestion(string Fact, string Kind, string Ask, IReadOnlyList<string> Choices, bool Free);
+/// <param name="UpToVisit">Whether a day must not be after the visit.</param>
+public sealed record VisitQuestion(string Fact, string Kind, string Ask, IReadOnlyList<string> Choices, bool Free, bool UpToVisit);
 
 /// <summary>What a standard sets for a place or a kind of component, where the inspector decides.</summary>
 /// <param name="Setting">Id of the setting.</param>

@@ -26,8 +26,8 @@ internal sealed class CoreCovering
     public CoreStanding Of(CoreDuty core, string verb)
     {
         // Where no fact is named, what was seen describes it.
-        var describe = verb == "describe" && core.Facts.Count > 0;
-        if (!known.TryGetValue((core.Id, describe), out var standing)) known[(core.Id, describe)] = standing = Work(core, describe) with { Name = core.Name };
+        var named = verb == "describe";
+        if (!known.TryGetValue((core.Id, named), out var standing)) known[(core.Id, named)] = standing = Work(core, named && core.Facts.Count > 0, named) with { Name = core.Name };
         return standing;
     }
 
@@ -39,18 +39,19 @@ internal sealed class CoreCovering
     /// <summary>Where fewer were tried than the sample of this standard asks; none where it sets no sample.</summary>
     public (string Size, IReadOnlyList<string> Places)? Fewer(Standard standard, CoreDuty thing) => Sampling.Fewer(evidence, standard, thing, LooksFor(thing));
 
-    private CoreStanding Work(CoreDuty core, bool describe)
+    private CoreStanding Work(CoreDuty core, bool describe, bool named)
     {
-        if (ByHand(core, describe) is { } closed) return closed;
+        if (ByHand(core, describe, named) is { } closed) return closed;
         var met = describe ? Described(core) : Looked(core);
         if (met is not null) return met;
         if (presence.WhyAbsent(core) is { } why) return new CoreStanding(core.Id, DutyStanding.NotPresent, evidence.House is { } house ? [house] : [], why);
         return Limited(core) ?? new CoreStanding(core.Id, DutyStanding.Open, [], core.Name);
     }
 
-    private CoreStanding? ByHand(CoreDuty core, bool describe)
+    /// <summary>A description closes what is to be described, and never a look at the same thing.</summary>
+    private CoreStanding? ByHand(CoreDuty core, bool describe, bool named)
     {
-        if (!evidence.Inspection.DutiesMet.TryGetValue("core:" + core.Id, out var slot)) return null;
+        if (!evidence.Inspection.DutiesMet.TryGetValue("core:" + core.Id, out var slot) || (slot.Value.How == DutyClose.Described && !named)) return null;
         return Hand.Close(slot, describe) is { } closed ? new CoreStanding(core.Id, closed.State, [slot.Standing[0].By], closed.Words) : null;
     }
 

@@ -25,6 +25,7 @@ internal sealed class DayCounting(EvidenceIndex evidence, VisitFacts facts)
             State = VisitStanding.Dated,
             Asked = asked,
             Day = day,
+            AwaitsEdition = date.Done == "edition",
             Done = done is null ? null : VisitDays.Of(done),
             Words = string.Join(' ', [date.Words.Replace("{day}", VisitDays.Say(day), StringComparison.Ordinal), .. said]),
             Evidence = [.. rule.Facts.Select(fact => facts.Stated(fact.Name)?.By).OfType<Journal.EntryName>()],

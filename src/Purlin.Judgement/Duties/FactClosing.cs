@@ -33,7 +33,7 @@ internal sealed class FactClosing(EvidenceIndex evidence, VisitFacts facts)
         return duty with { State = VisitStanding.Closed, Words = string.Join(' ', [.. said.Distinct(StringComparer.Ordinal), .. rule.Where.Length > 0 ? [rule.Where] : Array.Empty<string>()]), Evidence = [.. by.Distinct()] };
     }
 
-    public static VisitQuestion Question(VisitFact fact) => new(fact.Name, fact.Kind, fact.Ask, fact.Choices, fact.Free);
+    public static VisitQuestion Question(VisitFact fact) => new(fact.Name, fact.Kind, fact.Ask, fact.Choices, fact.Free, fact.NotAfter == "visit");
 
     /// <summary>The fact in a sentence. A licence that stands beside the inspector's name is said with the name.</summary>
     private string Said(VisitFact fact, (string Text, EntryName By) answer)
