@@ -94,7 +94,7 @@ public sealed class ServiceLifeTests
         Assert.Contains(furnace.Working.Steps, step => step.Text.StartsWith("Condition not given", StringComparison.Ordinal));
         Assert.Contains(furnace.Working.Sources, source => source.StartsWith("derived here: low taken as the 10th", StringComparison.Ordinal));
         Assert.Equal("within", Life("furnace-gas", 5).Verdict);
-        Assert.Contains(Life("supply-piping-copper", 5).Working.Sources, source => source.EndsWith("(from memory)", StringComparison.Ordinal));
+        Assert.Contains(Life("pressure-tank", 5).Working.Sources, source => source.EndsWith("(from memory)", StringComparison.Ordinal));
         Assert.Contains(Life("furnace-gas", 5, ""","condition":"worse" """).Working.Cautions, caution => caution.Contains("worse than its age", StringComparison.Ordinal));
     }
 
