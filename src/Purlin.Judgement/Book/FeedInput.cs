@@ -45,6 +45,9 @@ public sealed record FeedInput
     /// <summary>True when the reading may come from anywhere in the house, not only from the same set.</summary>
     public bool House { get; init; }
 
+    /// <summary>True when the reading may come from anywhere in the same place.</summary>
+    public bool Here { get; init; }
+
     /// <summary>True when the reckoning does without.</summary>
     public bool Optional { get; init; }
 

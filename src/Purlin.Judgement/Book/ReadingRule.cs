@@ -49,6 +49,12 @@ public sealed record Raise
     /// <summary>Raised below this, in <see cref="Unit"/>.</summary>
     public double? Below { get; init; }
 
+    /// <summary>Raised above what stands there: <c>inputs.mocp</c>.</summary>
+    public string? Over { get; init; }
+
+    /// <summary>Raised below what stands there.</summary>
+    public string? Under { get; init; }
+
     /// <summary>Raised when the words are one of these.</summary>
     public IReadOnlyList<string> Is { get => field ?? []; init; }
 
@@ -97,6 +103,12 @@ public sealed record Feed
 
     /// <summary>Another feed does it where one of these facts is on record.</summary>
     public IReadOnlyList<string> Without { get => field ?? []; init; }
+
+    /// <summary>Inputs that go in together or not at all.</summary>
+    public IReadOnlyList<IReadOnlyList<string>> Together { get => field ?? []; init; }
+
+    /// <summary>What was inferred and is asked to be confirmed: member of the result, and the fact that confirms it.</summary>
+    public IReadOnlyDictionary<string, string> Confirms { get => field ?? new Dictionary<string, string>(); init; }
 
     /// <summary>Whether the one reading or fact that is still missing is asked for.</summary>
     public bool Asks { get; init; }

@@ -20,6 +20,8 @@ internal sealed class Feeding(EvidenceIndex evidence, JudgingMemory memory)
     {
         var fed = new Fed(group.Component?.Id);
         fed.Whole = Fill(feed.Inputs, group, fed, fed.Inputs) && !fed.Spoilt;
+        foreach (var pair in feed.Together.Where(pair => !pair.All(fed.Inputs.ContainsKey)))
+            foreach (var name in pair) fed.Inputs.Remove(name);
         return fed;
     }
 
@@ -52,7 +54,7 @@ internal sealed class Feeding(EvidenceIndex evidence, JudgingMemory memory)
         if (input.Readings is { } many) return FromReadings.Many(many, input, group, fed);
         if (input.Points is { } points) return FromReadings.Points(points, group, fed);
         if (input.Distances is { } distances) return FromReadings.Distances(distances, group, fed);
-        if (input.Box is { } box) return readings.Box(box, group, fed);
+        if (input.Box is { } box) return readings.Box(box, input, group, fed);
         if (input.Fact is { } fact) return components.Fact(fact, input, group, fed);
         if (input.Most is { } most) return components.Most(most, fed);
         if (input.Count is { } kinds) return components.Count(kinds, fed);

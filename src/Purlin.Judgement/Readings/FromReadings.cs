@@ -11,7 +11,7 @@ namespace Purlin.Judgement.Readings;
 internal sealed class FromReadings(EvidenceIndex evidence)
 {
     public JsonNode? Last(string kind, FeedInput input, FeedGroup group, Fed fed) =>
-        Find(kind, input.House, group, fed) is { } found ? Written(found.Body.Amount, input.Bare) : null;
+        Find(kind, input, group, fed) is { } found ? Written(found.Body.Amount, input.Bare) : null;
 
     public static JsonNode? Many(string kind, FeedInput input, FeedGroup group, Fed fed)
     {
@@ -60,21 +60,22 @@ internal sealed class FromReadings(EvidenceIndex evidence)
     }
 
     /// <summary>Three lengths multiplied: the only volume that a tape gives.</summary>
-    public JsonNode? Box(IReadOnlyList<string> kinds, FeedGroup group, Fed fed)
+    public JsonNode? Box(IReadOnlyList<string> kinds, FeedInput input, FeedGroup group, Fed fed)
     {
         var volume = 1.0;
         foreach (var kind in kinds)
         {
-            if (Find(kind, ofHouse: false, group, fed) is not { } found || !Units.TryConvert(found.Body.Amount.Value, found.Body.Amount.Unit, "ft", out var feet)) return null;
+            if (Find(kind, input, group, fed) is not { } found || !Units.TryConvert(found.Body.Amount.Value, found.Body.Amount.Unit, "ft", out var feet)) return null;
             volume *= feet;
         }
         return $"{volume:R} ft³";
     }
 
-    private Reading? Find(string kind, bool ofHouse, FeedGroup group, Fed fed)
+    private Reading? Find(string kind, FeedInput input, FeedGroup group, Fed fed)
     {
         var own = group.Readings.LastOrDefault(reading => reading.Body.Kind == kind);
-        var found = own ?? (ofHouse || evidence.Book.IsOfHouse(kind) ? evidence.ReadingsOf(kind).LastOrDefault() : null);
+        var found = own ?? (input.House || evidence.Book.IsOfHouse(kind) ? evidence.ReadingsOf(kind).LastOrDefault()
+            : input.Here && group.Place is { } here ? evidence.ReadingsOf(kind).LastOrDefault(reading => evidence.PlaceOf(reading) == here) : null);
         if (found is null) return null;
         fed.Take(found.Id);
         fed.Own |= own is not null;

@@ -64,6 +64,7 @@ internal sealed class ReadingJudging(EvidenceIndex evidence, JudgingMemory memor
         var working = reckoned.OrThrow();
         Workings.Add(new JudgedWorking(working, fed.Entries, group.Component?.Id, group.Place));
         Done.Add((feed, Workings.Count - 1));
+        foreach (var (member, fact) in feed.Confirms) Confirm(feed, group, working, member, fact);
         List<Sighting> looks = [];
         foreach (var raise in feed.Raises)
         {
@@ -72,7 +73,7 @@ internal sealed class ReadingJudging(EvidenceIndex evidence, JudgingMemory memor
             // What was not measured is neither there nor absent.
             if (raise.On is not null && on is null) continue;
             var verdict = raise.Verdict is null || raise.Verdict == working.Verdict.Word;
-            var raised = verdict && (on is null || Meets(raise, on));
+            var raised = verdict && (on is null || Meets(raise, on) || Passes(raise, working, on));
             if (!raised && !(raise.Clears && working.Verdict is not Verdict.CannotSay)) continue;
             looks.Add(Look(raise, raised, fed.Entries, group.Place, group.Component?.Id, raise.Because ?? working.Verdict.Because) with { Working = Workings.Count - 1 });
         }
@@ -91,6 +92,14 @@ internal sealed class ReadingJudging(EvidenceIndex evidence, JudgingMemory memor
         Asks.Add(new AskedEvidence(feed.Reckoning, evidence.Book.Words.Say(lack.Reading is not null ? "asked.reading" : lack.Property is not null ? "asked.property" : "asked.fact",
             ("what", lack.Reading ?? lack.Fact ?? PropertyWords(lack.Property!)), ("component", lack.Component?.Kind ?? ""), ("answer", feed.Answers is [var first, ..] ? first : feed.Reckoning)),
             lack.Reading, lack.Fact, lack.Component?.Id ?? group.Component?.Id, lack.Component is null ? group.Place : lack.Component.Place));
+    }
+
+    /// <summary>What a plate only suggests is judged by nobody until a person says so.</summary>
+    private void Confirm(Feed feed, FeedGroup group, Working working, string member, string fact)
+    {
+        if (group.Component is not { } component || component.Fact(fact) is not null || At(working, "result." + member) is not JsonObject found || (string?)found["confidence"] != "inferred") return;
+        Asks.Add(new AskedEvidence(feed.Reckoning, evidence.Book.Words.Say("asked.confirm", ("what", fact), ("component", component.Kind),
+            ("value", $"{found["value"]} {found["unit"]}".TrimEnd()), ("reason", (string?)found["reason"] ?? "")), null, fact, component.Id, component.Place));
     }
 
     private static string PropertyWords(string name) => string.Concat(name.Select(letter => char.IsUpper(letter) ? $" {char.ToLowerInvariant(letter)}" : $"{letter}"));
@@ -129,21 +138,30 @@ internal sealed class ReadingJudging(EvidenceIndex evidence, JudgingMemory memor
         Words = words,
     };
 
+    /// <summary>Whether one figure of a working passes another one.</summary>
+    private static bool Passes(Raise raise, Working working, JsonNode on)
+    {
+        if ((raise.Over ?? raise.Under) is not { } path || At(working, path) is not { } limit || !Figure(on, raise.Unit, out var number) || !Figure(limit, raise.Unit, out var bound)) return false;
+        return raise.Over is not null ? number > bound : number < bound;
+    }
+
+    private static bool Figure(JsonNode node, string unit, out double number)
+    {
+        number = double.NaN;
+        if (node is JsonObject quantity) return quantity["value"] is JsonValue inner && inner.TryGetValue(out number) && Number(new Amount(number, quantity["unit"]?.GetValue<string>() ?? ""), unit, out number);
+        if (node is not JsonValue plain) return false;
+        return plain.GetValueKind() == System.Text.Json.JsonValueKind.String
+            ? Units.TryRead(plain.GetValue<string>(), unit, out number)
+            : double.TryParse(plain.ToJsonString(), NumberStyles.Float, CultureInfo.InvariantCulture, out number);
+    }
+
     private static bool Says(JsonNode? node, IReadOnlyList<string> words) =>
         node is not null && words.Contains(node.GetValueKind() == System.Text.Json.JsonValueKind.String ? node.GetValue<string>() : node.ToJsonString());
 
     private static bool Meets(Raise raise, JsonNode node)
     {
         if (raise.Is.Count > 0) return Says(node, raise.Is);
-        if (node is JsonObject quantity && quantity["value"] is JsonValue inner && inner.TryGetValue<double>(out var value))
-        {
-            var unit = quantity["unit"]?.GetValue<string>() ?? "";
-            return Number(new Amount(value, unit), raise.Unit.Length > 0 ? raise.Unit : unit, out var converted) && Beyond(raise, converted);
-        }
-        if (node is not JsonValue plain) return false;
-        if (plain.GetValueKind() == System.Text.Json.JsonValueKind.String)
-            return Units.TryRead(plain.GetValue<string>(), raise.Unit, out var read) && Beyond(raise, read);
-        return double.TryParse(plain.ToJsonString(), NumberStyles.Float, CultureInfo.InvariantCulture, out var bare) && Beyond(raise, bare);
+        return (raise.Above is not null || raise.Below is not null) && Figure(node, raise.Unit, out var number) && Beyond(raise, number);
     }
 
     /// <summary>Follows a path such as <c>result.tilt</c> or <c>inputs.static</c>.</summary>
