@@ -42,7 +42,7 @@ internal sealed class Lacking(Feeding feeding, FromComponents components)
         if ((input.Reading ?? input.Readings ?? input.Points ?? input.Distances) is { } reading) return [new Lack(reading, null, null, null)];
         if (input.Property is { } property) return [new Lack(null, null, property, null)];
         if (input.Fact is { } fact) return [OfFact(fact, input, group)];
-        if (input.First is { Count: > 0 } ways) return Of(ways[0], group);
+        if (input.First is { Count: > 0 } ways) return Of(ways.FirstOrDefault(way => IsSpoilt(way, group)) ?? ways[0], group);
         if (input.Group is { } inner) return Whole(Of(inner, group));
         if (input.List is { Count: 1 } list) return Whole(Of(list[0], group));
         if (input.Values is { Count: > 0 } values) return Of(values[0], group);
@@ -58,6 +58,14 @@ internal sealed class Lacking(Feeding feeding, FromComponents components)
         var its = new FeedGroup([], component, component.Place);
         if (each.Of is { } inputs) return Of(inputs, its);
         return each.Value is { } value && feeding.Value(value, its, new Fed(component.Id)) is null ? Of(value, its) : [];
+    }
+
+    /// <summary>Whether a way was begun: most of its parts are on record, and one is known to be missing.</summary>
+    private bool IsSpoilt(FeedInput way, FeedGroup group)
+    {
+        var scratch = new Fed(group.Component?.Id);
+        feeding.Value(way, group, scratch);
+        return scratch.Spoilt;
     }
 
     private Lack OfFact(string name, FeedInput input, FeedGroup group)

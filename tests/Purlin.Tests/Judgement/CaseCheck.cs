@@ -27,6 +27,11 @@ internal sealed class CaseCheck(JudgedInspection judged)
                 case "open": foreach (var id in Texts(node)) Same(id, "loose end", judged.LooseEnds.SingleOrDefault(end => end.Id == id) is { } end ? end.Tied?.How ?? "open" : null, "open"); break;
                 case "tied": Each(node!, (id, want) => Same(id, "loose end", judged.LooseEnds.SingleOrDefault(end => end.Id == id)?.Tied?.How, want)); break;
                 case "verdicts": Each(node!, (name, want) => Same(name, "verdict", judged.Workings.FirstOrDefault(working => working.Working.Name == name)?.Working.Verdict.Word, want)); break;
+                case "results": foreach (var (name, members) in node!.AsObject()) Each(members!, (member, want) => Figure(name, member, want)); break;
+                case "refused": foreach (var name in Texts(node)) Same(name, "refused", judged.Refused.Any(refused => refused.Reckoning == name) ? name : null, name); break;
+                case "notRefused": foreach (var name in Texts(node)) Same(name, "refused", judged.Refused.FirstOrDefault(refused => refused.Reckoning == name)?.Reasons[0], null); break;
+                case "asks": foreach (var words in Texts(node)) Same("an ask", "words", judged.Asks.Any(ask => ask.Words == words) ? words : string.Join(" | ", judged.Asks.Select(ask => ask.Words)), words); break;
+                case "cleared": foreach (var id in Texts(node)) Same(id, "cleared", judged.LooseEnds.Any(end => end.Tied?.How == "evidence" && end.Answers.Contains(id)) ? id : null, id); break;
                 case "offers": foreach (var id in Texts(node)) Same(id, "offer", judged.Offers.Any(offer => offer.Rule == id) ? "there" : null, "there"); break;
                 case "noOffers": foreach (var id in Texts(node)) Same(id, "offer", judged.Offers.Any(offer => offer.Rule == id) ? "there" : null, null); break;
                 case "visit": Each(node!, (id, want) => Same(id, "state", Visit(id)?.State.ToString(), want)); break;
@@ -38,6 +43,15 @@ internal sealed class CaseCheck(JudgedInspection judged)
             }
         }
         return wrong;
+    }
+
+    /// <summary>A member of a result to four figures, or its words; a dot goes a level down.</summary>
+    private void Figure(string name, string member, string want)
+    {
+        JsonNode? node = judged.Workings.FirstOrDefault(working => working.Working.Name == name)?.Working.Result;
+        foreach (var part in member.Split('.')) node = (node as JsonObject)?[part];
+        var value = node is JsonObject quantity && quantity["value"] is { } inner ? inner : node;
+        Same(name, member, value is JsonValue number && number.TryGetValue<double>(out var figure) ? figure.ToString("G4", System.Globalization.CultureInfo.InvariantCulture) : value?.ToString(), want);
     }
 
     private Finding? Finding(string condition) => judged.Findings.FirstOrDefault(finding => finding.Condition == condition || finding.Grouped.Contains(condition));

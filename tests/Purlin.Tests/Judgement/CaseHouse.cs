@@ -20,17 +20,31 @@ internal static class CaseHouse
         foreach (var (name, node) in one["components"] as JsonObject ?? [])
         {
             components[name] = house.Component((string)node!["kind"]!, Place(places, node["place"]));
-            foreach (var (fact, value) in node["facts"] as JsonObject ?? [])
-            {
-                if (value is JsonArray pair) house.Fact(components[name], fact, FactValue.Of((double)pair[0]!), (string)pair[1]!);
-                else house.Fact(components[name], fact, value!.GetValueKind() == JsonValueKind.Number ? FactValue.Of((double)value) : FactValue.Of((string)value!));
-            }
+            Facts(house, components[name], node["facts"]);
         }
+        Facts(house, SmallHouse.House, one["house"]);
         foreach (var (list, outcome) in new[] { ("seen", Outcome.Seen), ("clear", Outcome.Clear), ("notVisible", Outcome.NotVisible) })
             foreach (var node in one[list] as JsonArray ?? []) house.Observe(Observation(node!, outcome, places, components));
         foreach (var node in one["readings"] as JsonArray ?? []) house.Read(Reading(node!, places, components));
         foreach (var node in one["limits"] as JsonArray ?? []) house.Limit((string)node!["what"]!, (string?)node["cause"], (string?)node["next"], Place(places, node["place"]));
         return house.Build();
+    }
+
+    private static void Facts(SmallHouse house, EntryName component, JsonNode? facts)
+    {
+        foreach (var (fact, value) in facts as JsonObject ?? [])
+        {
+            if (value is JsonArray pair) house.Fact(component, fact, FactValue.Of((double)pair[0]!), (string)pair[1]!);
+            else
+            {
+                house.Fact(component, fact, value!.GetValueKind() switch
+                {
+                    JsonValueKind.Number => FactValue.Of((double)value),
+                    JsonValueKind.True or JsonValueKind.False => FactValue.Of((bool)value),
+                    _ => FactValue.Of((string)value!),
+                });
+            }
+        }
     }
 
     private static EntryBody.ObservationMade Observation(JsonNode node, string outcome, Dictionary<string, EntryName> places, Dictionary<string, EntryName> components) => new()
@@ -60,6 +74,11 @@ internal static class CaseHouse
         Foundation = (string?)node?["foundation"],
         Garage = (string?)node?["garage"],
         Attic = (string?)node?["attic"],
+        FloorArea = node?["floorArea"] is { } area ? new Amount((double)area, "ft²") : null,
+        Storeys = (int?)node?["storeys"],
+        RoofPitch = (double?)node?["roofPitch"],
+        Bedrooms = (int?)node?["bedrooms"],
+        Bathrooms = (int?)node?["bathrooms"],
     };
 
     private static EntryName? Place(Dictionary<string, EntryName> names, JsonNode? node) => node is null ? null : names[(string)node!];
