@@ -34,8 +34,11 @@ internal sealed class Feeding(EvidenceIndex evidence, JudgingMemory memory)
     public JsonNode? Value(FeedInput input, FeedGroup group, Fed fed)
     {
         var value = input.Bands is { } bands ? Banded(bands, Plain(input, group, fed)) : Plain(input, group, fed);
-        return value ?? Presumed(input);
+        return value ?? (IsOnRecord(input, group) ? null : Presumed(input));
     }
+
+    /// <summary>What is on record in words that nobody knows is not presumed to be the usual: an iron wire is no copper wire.</summary>
+    private bool IsOnRecord(FeedInput input, FeedGroup group) => input.Fact is { } fact && components.Of(fact, group)?.Fact(FromComponents.Last(fact)) is not null;
 
     private bool Fill(IReadOnlyDictionary<string, FeedInput> inputs, FeedGroup group, Fed fed, JsonObject into)
     {

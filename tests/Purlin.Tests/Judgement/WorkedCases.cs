@@ -15,7 +15,15 @@ public sealed class WorkedCases
 {
     private static readonly string Folder = Path.Combine(Repository.Root, "tests/Purlin.Tests/Fixtures/cases");
 
-    public static TheoryData<string> All => [.. Directory.GetFiles(Folder, "*.json").Select(file => Path.GetFileName(file)).Order(StringComparer.Ordinal)];
+    public static TheoryData<string> All => [.. Files()];
+
+    public static IEnumerable<string> Files() => Directory.GetFiles(Folder, "*.json").Select(file => Path.GetFileName(file)).Order(StringComparer.Ordinal);
+
+    public static JudgedInspection Judge(string file)
+    {
+        var one = Read(file);
+        return Judging.Judge(CaseHouse.Build(one), RuleBook.BuiltIn, (int)one["year"]!);
+    }
 
     [Fact]
     public void At_least_forty_of_which_half_stand_beside_a_published_text()

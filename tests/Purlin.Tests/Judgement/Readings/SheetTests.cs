@@ -1,0 +1,92 @@
+using Purlin.Judgement.Book;
+using Purlin.Reckoning;
+using Purlin.Reckoning.Quantities;
+
+namespace Purlin.Tests.Judgement.Readings;
+
+/// <summary>What the phone asks for on a component is what the rules take: nothing that is needed is out of reach, and no answer offered is one that is then refused.</summary>
+public sealed class SheetTests
+{
+    private static readonly RuleBook Book = RuleBook.BuiltIn;
+
+    private static void Nothing(IEnumerable<string> wrong)
+    {
+        var all = wrong.Distinct().Order(StringComparer.Ordinal).ToList();
+        Assert.True(all.Count == 0, string.Join('\n', all));
+    }
+
+    private static bool IsAsked(string component, string fact) => Book.Sheets.TryGetValue(component, out var sheet) && sheet.Facts.Any(kind => kind.Fact == fact);
+
+    [Fact]
+    public void Every_fact_that_a_feed_takes_can_be_recorded() => Nothing(FactsOfFeeds().Where(fact => !IsAsked(fact.Component, fact.Fact)).Select(fact => $"{fact.Component}/{fact.Fact} of {fact.Feed}"));
+
+    [Fact]
+    public void Every_fact_that_raises_something_can_be_recorded() => Nothing(Book.FactRules.Where(rule => !IsAsked(rule.Component, rule.Fact)).Select(rule => $"{rule.Component}/{rule.Fact}"));
+
+    [Fact]
+    public void Every_component_that_is_asked_about_stands_somewhere() => Nothing(Book.Sheets.Values
+        .Where(sheet => sheet.Places.Count == 0 && Book.ConditionsOf(sheet.Component).Length == 0 && sheet.Component is not ("floor framing" or "drain piping"))
+        .Select(sheet => sheet.Component));
+
+    [Fact]
+    public void Every_place_of_a_sheet_is_drawn() => Nothing(Book.Sheets.Values.SelectMany(sheet => sheet.Places.Where(place => !Purlin.Journal.PlaceKind.All.Contains(place)).Select(place => $"{sheet.Component}: {place}")));
+
+    [Fact]
+    public void Every_unit_is_one_that_reckonings_read() => Nothing(Book.Sheets.Values.SelectMany(sheet => sheet.Facts
+        .Where(kind => kind.Unit.Length > 0 && kind.Unit != "pCi/L" && !Units.Compatible(kind.Unit, kind.Unit)).Select(kind => $"{sheet.Component}/{kind.Fact}: {kind.Unit}")));
+
+    [Fact]
+    public void A_fact_is_asked_once() => Nothing(Book.Sheets.Values.SelectMany(sheet => sheet.Facts.GroupBy(kind => kind.Fact).Where(group => group.Count() > 1).Select(group => $"{sheet.Component}/{group.Key}")));
+
+    /// <summary>A pipe size of "3/4 in" must be one that the pipe's reckoning knows.</summary>
+    [Fact]
+    public void Every_answer_offered_is_one_that_the_reckoning_takes() => Nothing(
+        from feed in Book.Feeds
+        let inputs = Reckonings.Find(feed.Reckoning).OrThrow().Inputs
+        from name in feed.Inputs.Keys
+        let taken = feed.Inputs[name]
+        where taken.Fact is not null && !taken.Fact.Contains('/', StringComparison.Ordinal)
+        from component in feed.Components
+        where Book.Sheets.ContainsKey(component)
+        from kind in Book.Sheets[component].Facts.Where(kind => kind.Fact == taken.Fact)
+        from choice in kind.Choices.Where(choice => choice is not ("none" or "yes" or "no"))
+        where !Bars(feed, kind.Fact, choice) && !(feed.Reckoning == "service-life" && Lifeless.Contains(choice)) && !Takes(inputs.Single(input => input.Name == name), taken, choice)
+        select $"{component}/{kind.Fact}: {choice}, of {feed.Id}");
+
+    /// <summary>Coverings of which no life is published.</summary>
+    private static readonly string[] Lifeless = ["wood shingle", "lapped metal", "metal shingle", "roll roofing"];
+
+    private static bool Bars(Feed feed, string fact, string choice) => feed.Bars.Any(bar => bar.Fact == fact && bar.Is.Contains(choice));
+
+    private static bool Takes(Input input, FeedInput taken, string choice)
+    {
+        // An optional fact whose words the reckoning does not know is left out, which is as if it had not been asked.
+        if (taken.Words is { } words) return words.ContainsKey(choice) || taken.Optional;
+        return input switch
+        {
+            Input.Choice known => known.Words.Contains(known.Plain is { } plain ? plain(choice) : choice),
+            Input.Whole or Input.Quantity => double.TryParse(choice, System.Globalization.CultureInfo.InvariantCulture, out _),
+            _ => true,
+        };
+    }
+
+    private static IEnumerable<(string Feed, string Component, string Fact)> FactsOfFeeds() => Book.Feeds.SelectMany(feed => feed.Inputs.Values.SelectMany(input => Facts(input, feed.Components)).Select(fact => (feed.Id, fact.Component, fact.Fact)));
+
+    private static IEnumerable<(string Component, string Fact)> Facts(FeedInput input, IReadOnlyList<string> components)
+    {
+        if ((input.Fact ?? input.Most) is { } name)
+        {
+            var slash = name.LastIndexOf('/');
+            foreach (var component in slash < 0 ? components : [name[..slash]]) yield return (component, name[(slash + 1)..]);
+        }
+        foreach (var line in input.Lines ?? [])
+            foreach (var component in components) yield return (component, line.Fact);
+        var kinds = input.Each?.Kinds ?? components;
+        foreach (var fact in (input.Each?.Where.Keys ?? []).Concat(input.Each?.Not.Keys ?? []).Concat(input.Each?.Known ?? []))
+            foreach (var component in kinds) yield return (component, fact);
+        var deeper = (input.First ?? []).Concat(input.Values ?? []).Concat((input.List ?? []).SelectMany(one => one.Values)).Concat(input.Group?.Values ?? [])
+            .Concat(input.Each?.Of?.Values ?? []).Concat(new[] { input.Each?.Value }.OfType<FeedInput>());
+        foreach (var inner in deeper)
+            foreach (var fact in Facts(inner, kinds)) yield return fact;
+    }
+}
