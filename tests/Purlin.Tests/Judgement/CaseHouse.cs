@@ -12,7 +12,6 @@ internal static class CaseHouse
     {
         var house = new SmallHouse { Property = Property(one["property"] as JsonObject), Standards = [.. Texts(one["standards"])] };
         if ((string?)one["date"] is { } date) house.Date = DateOnly.ParseExact(date, "yyyy-MM-dd");
-        foreach (var (fact, value) in one["house"] as JsonObject ?? []) house.Fact(SmallHouse.House, fact, FactValue.Of((string)value!));
         foreach (var day in Texts(one["editions"])) house.Editions.Add(DateOnly.ParseExact(day, "yyyy-MM-dd"));
         Dictionary<string, EntryName> places = [];
         foreach (var (name, kind) in one["places"] as JsonObject ?? []) places[name] = house.Place((string)kind!, name);
