@@ -38,7 +38,7 @@ internal sealed class Covering(EvidenceIndex evidence, CoreCovering core)
     {
         foreach (var thing in things)
             if (core.Fewer(standard, thing) is { } fewer)
-                state = state with { Fewer = [.. state.Fewer, .. fewer.Places], Words = $"{state.Words} {evidence.Book.Words.Say("duty.fewer." + fewer.Size, ("places", string.Join(", ", fewer.Places)))}" };
+                state = state with { Fewer = [.. state.Fewer, .. fewer.Places], Words = $"{state.Words} {evidence.Book.Words.Say("duty.fewer." + fewer.Size, ("what", thing.Name), ("places", string.Join(", ", fewer.Places)))}" };
         return state;
     }
 
