@@ -1,6 +1,7 @@
 using Microsoft.AspNetCore.Components.WebAssembly.Hosting;
 using Microsoft.Extensions.DependencyInjection;
 using Purlin.Field.Device;
+using Purlin.Field.MyWording;
 using Purlin.Field.Shell;
 using Purlin.Field.Visits;
 
@@ -10,6 +11,7 @@ builder.Services.AddSingleton(TimeProvider.System);
 builder.Services.AddScoped<Phone>();
 builder.Services.AddScoped<OpenVisit>();
 builder.Services.AddScoped<Hand>();
+builder.Services.AddScoped<OwnBook>();
 builder.Services.AddScoped<Opening>();
 builder.Services.AddScoped<ArchiveDoor>();
 await builder.Build().RunAsync();

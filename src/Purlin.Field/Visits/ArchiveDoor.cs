@@ -1,6 +1,7 @@
 using Purlin.Field.Device;
 using Purlin.Journal;
 using Purlin.Journal.Archive;
+using Purlin.Judgement.Book;
 
 namespace Purlin.Field.Visits;
 
@@ -26,6 +27,7 @@ public sealed class ArchiveDoor(Phone phone, Hand hand)
     {
         if (archive.Entries.Count == 0) return "This archive holds no entries.";
         var inspection = archive.Manifest.Inspection;
+        if (inspection == OwnWording.Journal) return "This is no inspection but somebody’s own wording. Bring wording in as a file, under My wording: there it is shown before it is taken.";
         using var lines = new MemoryStream();
         foreach (var entry in archive.Entries)
         {

@@ -1,5 +1,3 @@
-using System.Text.Json;
-using System.Text.Json.Nodes;
 using Purlin.Field.Device;
 using Purlin.Journal;
 using Purlin.Journal.Fold;
@@ -9,7 +7,13 @@ using Purlin.Judgement.Book;
 namespace Purlin.Field.Visits;
 
 /// <summary>An act of this phone that can be taken back.</summary>
-public sealed record Act(IReadOnlyList<EntryName> Entries, string Words);
+/// <param name="Entries">Its entries in the inspection.</param>
+/// <param name="Words">What it was, in words.</param>
+public sealed record Act(IReadOnlyList<EntryName> Entries, string Words)
+{
+    /// <summary>Its entries in the inspector's own book, where it was written there too.</summary>
+    public IReadOnlyList<EntryName> InOwnBook { get; init; } = [];
+}
 
 /// <summary>
 /// The inspection that is open: its lines as the device keeps them, folded and judged. The fold follows each act at once; judgement
@@ -19,8 +23,7 @@ public sealed class OpenVisit
 {
     private readonly Phone phone;
     private readonly TimeProvider clock;
-    private readonly Dictionary<string, int> heads = new(StringComparer.Ordinal);
-    private GrowingFold fold = new();
+    private KeptLines lines;
     private JudgingMemory memory = new();
     private int version;
 
@@ -28,6 +31,7 @@ public sealed class OpenVisit
     {
         this.phone = phone;
         this.clock = clock;
+        lines = new KeptLines(phone, "");
         phone.OnWritten += inspection => { if (inspection == Id && Id.Length > 0) _ = ReadOnAsync(); };
     }
 
@@ -36,7 +40,7 @@ public sealed class OpenVisit
 
     public string Id { get; private set; } = "";
 
-    public Inspection Inspection => fold.Inspection;
+    public Inspection Inspection => lines.Fold.Inspection;
 
     /// <summary>The latest judgement; none until the first is there.</summary>
     public JudgedInspection? Judged { get; private set; }
@@ -48,14 +52,12 @@ public sealed class OpenVisit
     public string Refused { get; private set; } = "";
 
     /// <summary>Lines that could not be read, in words.</summary>
-    public IReadOnlyList<string> Unreadable => unreadable;
+    public IReadOnlyList<string> Unreadable => lines.Unreadable;
 
-    private readonly List<string> unreadable = [];
+    /// <summary>The rule book with the inspection's own wording over it. Read when first asked for, since reading it takes a while on a phone.</summary>
+    public RuleBook Book => memory.Laid.Of(RuleBook.BuiltIn, Inspection).Book;
 
-    /// <summary>Read when first asked for, since reading it takes a while on a phone.</summary>
-    public RuleBook Book => field ??= RuleBook.BuiltIn;
-
-    public IReadOnlyList<Entry> Entries => fold.Entries;
+    public IReadOnlyList<Entry> Entries => lines.Fold.Entries;
 
     public int YearNow => clock.GetLocalNow().Year;
 
@@ -64,9 +66,7 @@ public sealed class OpenVisit
     {
         if (Id == inspection) return;
         Id = inspection;
-        (fold, memory) = (new GrowingFold(), new JudgingMemory());
-        heads.Clear();
-        unreadable.Clear();
+        (lines, memory) = (new KeptLines(phone, inspection), new JudgingMemory());
         Judged = null;
         Last = null;
         Refused = "";
@@ -90,10 +90,18 @@ public sealed class OpenVisit
         return names;
     }
 
+    /// <summary>The last act was written in the inspector's own book too, and is taken back there with it.</summary>
+    public void LastIsInOwnBook(IReadOnlyList<EntryName> names)
+    {
+        if (Last is { } act) Last = act with { InOwnBook = names };
+        Changed?.Invoke();
+    }
+
     /// <summary>Takes back an act: each of its entries is withdrawn, nothing is deleted.</summary>
     public async Task UndoAsync(Act act)
     {
         var kept = await phone.WriteAsync(Id, "The undo", [.. act.Entries.Reverse().Select(Undoing)]);
+        if (kept.Ok && act.InOwnBook.Count > 0) kept = await phone.WriteAsync(OwnWording.Journal, "The undo", act.InOwnBook.Reverse().Select(name => new EntryBody.EntryWithdrawn { Entry = name }));
         Refused = kept.Ok ? "" : kept.Words ?? "";
         if (kept.Ok) Last = null;
         await ReadOnAsync();
@@ -110,53 +118,23 @@ public sealed class OpenVisit
 
     private async Task ReadOnAsync()
     {
-        var mine = Id;
-        var known = new JsonObject(heads.Select(head => KeyValuePair.Create(head.Key, (JsonNode?)head.Value))).ToJsonString();
-        var bytes = await phone.AskAsync<byte[]>("linesBeyond", Id, known);
+        var mine = lines;
+        var fresh = await mine.ReadOnAsync();
         // Another inspection may have been opened while the device was read.
-        if (mine != Id) return;
-        if (fold.Add(Read(bytes)))
-        {
-            Changed?.Invoke();
-            await JudgeSoonAsync();
-        }
-        else Changed?.Invoke();
+        if (mine != lines) return;
+        Changed?.Invoke();
+        if (fresh) await JudgeSoonAsync();
     }
-
-    private List<Entry> Read(byte[] bytes)
-    {
-        List<Entry> read = [];
-        var from = 0;
-        for (var at = Array.IndexOf(bytes, (byte)10); at >= 0; at = Array.IndexOf(bytes, (byte)10, from))
-        {
-            if (ReadLine(bytes.AsMemory(from, at - from)) is { } entry) read.Add(entry);
-            from = at + 1;
-        }
-        return read;
-    }
-
-    private Entry? ReadLine(ReadOnlyMemory<byte> line) =>
-        EntryLine.Read(line).Match<Entry?>(
-            entry =>
-            {
-                if (!heads.TryGetValue(entry.Name.Device, out var head) || head < entry.Name.Seq) heads[entry.Name.Device] = entry.Name.Seq;
-                return entry;
-            },
-            refusals =>
-            {
-                unreadable.Add(string.Join("; ", refusals));
-                return null;
-            });
 
     private async Task JudgeSoonAsync()
     {
         var mine = ++version;
         await Task.Delay(30);
         if (mine != version) return;
-        Judged = Judging.Judge(Inspection, Book, YearNow, memory);
+        Judged = Judging.Judge(Inspection, RuleBook.BuiltIn, YearNow, memory);
         Changed?.Invoke();
     }
 
     /// <summary>Judges now, for pages that cannot be drawn without it.</summary>
-    public JudgedInspection JudgedNow() => Judged ??= Judging.Judge(Inspection, Book, YearNow, memory);
+    public JudgedInspection JudgedNow() => Judged ??= Judging.Judge(Inspection, RuleBook.BuiltIn, YearNow, memory);
 }

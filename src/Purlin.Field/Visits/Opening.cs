@@ -1,15 +1,18 @@
 using Purlin.Field.Device;
+using Purlin.Field.MyWording;
 using Purlin.Journal;
+using Purlin.Journal.Fold;
+using Purlin.Judgement.Book;
 
 namespace Purlin.Field.Visits;
 
-/// <summary>Opens an inspection: the opening entry, the places a house of these facts has, and this phone, in one transaction.</summary>
-public sealed class Opening(Phone phone)
+/// <summary>Opens an inspection: the opening entry, the places a house of these facts has, this phone, and the inspector's own wording, in one transaction.</summary>
+public sealed class Opening(Phone phone, OwnBook own)
 {
     public async Task<(string Inspection, string Words)> OpenAsync(EntryBody.InspectionOpened opened)
     {
         var inspection = await phone.AskAsync<string>("newVisit", opened.Property.Address, opened.Date.ToString("yyyy-MM-dd"), opened.Demo);
-        List<EntryBody> bodies = [opened, new EntryBody.DeviceJoined { Name = "Phone" }, .. StartingPlaces.For(opened.Property)];
+        List<EntryBody> bodies = [opened, new EntryBody.DeviceJoined { Name = "Phone" }, .. StartingPlaces.For(opened.Property), .. OwnWording.Entries(await own.ReadAsync(), Folding.Fold([]))];
         var kept = await phone.WriteAsync(inspection, "The inspection", bodies);
         return kept.Ok ? (inspection, "") : ("", kept.Words ?? "The inspection was not kept.");
     }

@@ -112,4 +112,7 @@ public sealed record WeightRule
 
     /// <summary><c>raise</c> when it matters more throughout, else <c>same</c>.</summary>
     public string Throughout { get => field ?? "same"; init; }
+
+    /// <summary>The weight where it is seen in one place and nothing else speaks.</summary>
+    public Weight InOnePlace() => Findings.Weighing.InOnePlace(this);
 }

@@ -18,6 +18,8 @@ internal sealed class OverlayLayer(RuleBook book)
     private ImmutableArray<Profile> profiles = book.Profiles;
     private ImmutableArray<Feed> feeds = book.Feeds;
     private ImmutableArray<FactRule> facts = book.FactRules;
+    private ImmutableArray<VisitRule> visit = book.Visit;
+    private Dictionary<string, SettingRule>? settings;
 
     public void Add(Condition own) => (conditions ??= new Dictionary<string, Condition>(book.Conditions, StringComparer.Ordinal))[own.Id] = own;
 
@@ -47,6 +49,8 @@ internal sealed class OverlayLayer(RuleBook book)
         Profiles = profiles,
         Feeds = feeds,
         FactRules = facts,
+        Visit = visit,
+        Settings = Frozen(settings, book.Settings),
     };
 
     private void Say(string head, string rest, string id, string part, string now)
@@ -62,6 +66,13 @@ internal sealed class OverlayLayer(RuleBook book)
                 break;
             case "readings":
                 Put(ref readings, book.ReadingKinds, id, kind => kind with { Raises = Put(kind.Raises, part, now) });
+                break;
+            case "visit":
+                var (rule, asked) = (rest[..rest.IndexOf('/', StringComparison.Ordinal)], rest[(rest.IndexOf('/', StringComparison.Ordinal) + 1)..]);
+                visit = Each(visit, one => one.Id == rule, one => Put(one, asked, now));
+                break;
+            case "settings":
+                Put(ref settings, book.Settings, id, setting => setting with { Name = now });
                 break;
             case "causes":
                 causes = Each(causes, cause => cause.Id == id, cause => Put(cause, part, now));
@@ -112,6 +123,16 @@ internal sealed class OverlayLayer(RuleBook book)
         "means" => cause with { Means = now },
         "do" => cause with { Do = now },
         _ => cause with { Trade = now },
+    };
+
+    private static VisitRule Put(VisitRule rule, string part, string now) => part switch
+    {
+        "name" => rule with { Name = now },
+        "text" => rule with { Text = now },
+        "open" => rule with { Open = now },
+        "where" => rule with { Where = now },
+        "day" => rule with { Date = rule.Date! with { Words = now } },
+        _ => rule with { Facts = [.. rule.Facts.Select(fact => part == $"ask/{fact.Name}" ? fact with { Ask = now } : fact)] },
     };
 
     private static Profile Put(Profile profile, string part, string now) => part switch

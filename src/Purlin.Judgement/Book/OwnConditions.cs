@@ -12,6 +12,9 @@ public static class OwnConditions
 
     private static readonly SearchValues<char> IdLetters = SearchValues.Create("abcdefghijklmnopqrstuvwxyz0123456789-");
 
+    /// <summary>The building systems one can belong to.</summary>
+    public static IReadOnlyList<string> Systems { get; } = ["site", "exterior", "roof", "attic", "structure", "plumbing", "electrical", "heating", "cooling", "interior"];
+
     private const int IdCharacters = 64;
     private const int NameCharacters = 160;
     private const int MostQuestions = 12;
@@ -67,12 +70,18 @@ public static class OwnConditions
             Filled("how a question is handed on", follow.Refer, Limits.SentenceCharacters);
             if (follow.Answers.Count + follow.Readings.Count + follow.Facts.Count == 0) refusals.Add(new Refusal("question", Short(follow.Ask), "something that answers it: a condition, a reading or a fact"));
         }
-        BookCheck.Words("own condition", own, (what, given, allowed) => refusals.Add(new Refusal(what, Short(given), allowed)));
+        if (!Systems.Contains(own.System)) refusals.Add(new Refusal("system", own.System.Length == 0 ? "nothing" : Short(own.System), $"one of {string.Join(", ", Systems)}"));
+        Filled("by whom", own.Trade, NameCharacters);
+        // What is left empty was told already, without the whole list of what could stand there.
+        BookCheck.Words("", own, (what, given, allowed) =>
+        {
+            if (given.Length > 0) refusals.Add(new Refusal(what[(what.IndexOf(own.Id, StringComparison.Ordinal) + own.Id.Length)..].Trim(), Short(given), allowed));
+        });
         return refusals;
 
         void Filled(string what, string text, int most)
         {
-            if (string.IsNullOrWhiteSpace(text)) refusals.Add(new Refusal(what, "nothing", "a sentence of yours"));
+            if (string.IsNullOrWhiteSpace(text)) refusals.Add(new Refusal(what, "nothing", "words of yours"));
             else if (text.Length > most) refusals.Add(new Refusal(what, $"{text.Length} characters", $"at most {most}"));
         }
     }

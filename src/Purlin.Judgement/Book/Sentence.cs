@@ -40,6 +40,8 @@ public sealed record Sentence(string Key, string Group, string About, string Par
             "core" => book.Core.TryGetValue(last, out var core) ? Find(Sentences.Of(core), key) : null,
             "duties" => book.Standards.TryGetValue(first, out var standard) ? Find(Sentences.Of(standard), key) : null,
             "readings" => book.ReadingKinds.TryGetValue(last, out var kind) ? Find(Sentences.Of(kind), key) : null,
+            "visit" => Find(book.Visit.Where(rule => rule.Id == first).SelectMany(Sentences.Of), key),
+            "settings" => book.Settings.TryGetValue(last, out var setting) ? Find(Sentences.Of(setting), key) : null,
             "causes" => Find(book.Causes.Where(cause => cause.Id == last).SelectMany(Sentences.Of), key),
             "escalations" => Find(book.Escalations.Where(rule => rule.Id == last).SelectMany(rule => Sentences.Of(rule, book)), key),
             "profiles" => Find(book.Profiles.Where(profile => profile.Id == last).SelectMany(Sentences.Of), key),

@@ -17,10 +17,25 @@ public static class Sentences
             .Concat(book.Cautions.Select(line => OfCaution(line.Key, line.Value)))
             .Concat(book.Core.Values.SelectMany(Of))
             .Concat(book.Standards.Values.SelectMany(Of))
+            .Concat(book.Visit.SelectMany(Of))
+            .Concat(book.Settings.Values.SelectMany(Of))
             .Concat(book.ReadingKinds.Values.SelectMany(Of))
             .Concat(book.Feeds.SelectMany(Of))
             .Concat(book.FactRules.SelectMany(Of))
             .Concat(book.Words.Sentences.Select(line => OfWords(line.Key, line.Value)));
+    }
+
+    /// <summary>The sentences that a judged matter is written from: the cause that leads it, its conditions, their cautions, and what makes it weigh more.</summary>
+    public static IEnumerable<Sentence> Behind(RuleBook book, Finding finding)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        ArgumentNullException.ThrowIfNull(finding);
+        List<Condition> conditions = [.. finding.Grouped.Prepend(finding.Condition).Select(book.Conditions.GetValueOrDefault).OfType<Condition>()];
+        var causes = finding.Grouped.Count == 0 ? [] : book.Causes.Where(cause => cause.Conditions.Contains(finding.Condition));
+        return causes.SelectMany(Of)
+            .Concat(conditions.SelectMany(Of))
+            .Concat(book.Escalations.Where(rule => rule.Condition == finding.Condition).SelectMany(rule => Of(rule, book)))
+            .Concat(conditions.SelectMany(condition => condition.Cautions).Distinct(StringComparer.Ordinal).Where(book.Cautions.ContainsKey).Select(caution => OfCaution(caution, book.Cautions[caution])));
     }
 
     /// <summary>The sentences of one condition. Those of one's own are not among them: a condition of one's own is written anew as a whole.</summary>
@@ -57,6 +72,14 @@ public static class Sentences
     internal static IEnumerable<Sentence> Of(CoreDuty core) => Said($"core/{core.Id}", "duties", core.Name, [("name", "what it is about", core.Name), ("text", "what to look for", core.Text)]);
 
     internal static IEnumerable<Sentence> Of(Standard standard) => standard.Duties.Select(duty => new Sentence($"duties/{standard.Id}/{duty.Id}", "duties", $"{standard.Title}, {duty.Id}", "the duty", duty.Text));
+
+    internal static IEnumerable<Sentence> Of(VisitRule rule) => Said($"visit/{rule.Id}", "duties", rule.Name,
+    [
+        ("name", "what it is about", rule.Name), ("text", "what is asked", rule.Text), ("open", "what to do while it is open", rule.Open), ("where", "where it is done", rule.Where), ("day", "what to do by a day", rule.Date?.Words),
+        .. rule.Facts.Select(fact => ($"ask/{fact.Name}", "the question", (string?)fact.Ask)),
+    ]);
+
+    internal static IEnumerable<Sentence> Of(SettingRule rule) => Said($"settings/{rule.Id}", "duties", rule.Name, [("name", "what it sets", rule.Name)]);
 
     internal static IEnumerable<Sentence> Of(ReadingKind kind) => Said($"readings/{kind.Kind}", "readings", kind.Kind, Becauses(kind.Raises));
 

@@ -18,6 +18,9 @@ internal static class Weighing
         ];
     }
 
+    /// <summary>What a condition weighs where it is seen in one place.</summary>
+    public static Weight InOnePlace(WeightRule rule) => ByConsequence(rule.Consequence, rule.Timing);
+
     /// <summary>One step up, never above <see cref="Weight.ActNow"/>: only a consequence makes a matter one of injury.</summary>
     public static Weight Raise(Weight weight) => weight >= Weight.ActNow ? weight : weight + 1;
 

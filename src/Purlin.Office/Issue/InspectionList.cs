@@ -2,18 +2,19 @@ using System.Globalization;
 using System.Text.Json.Nodes;
 using Microsoft.EntityFrameworkCore;
 using Purlin.Journal.Fold;
+using Purlin.Judgement.Book;
 using Purlin.Office.Storage;
 
 namespace Purlin.Office.Issue;
 
-/// <summary>The inspections the office holds, newest visit first, with what is here of each.</summary>
+/// <summary>The inspections the office holds, newest visit first, with what is here of each. The inspector's own wording is kept like one and is none.</summary>
 public sealed class InspectionList(OfficeStore store, BlobFolder blobs)
 {
     /// <summary>One object an inspection.</summary>
     public async Task<JsonArray> All(CancellationToken cancel)
     {
         await using var db = store.Db();
-        var held = await db.Entries.AsNoTracking().Where(row => row.Tenant == OfficeDb.OnlyTenant)
+        var held = await db.Entries.AsNoTracking().Where(row => row.Tenant == OfficeDb.OnlyTenant && row.Insp != OwnWording.Journal)
             .GroupBy(row => row.Insp).Select(group => new { Insp = group.Key, Last = group.Max(row => row.ReceivedAt) }).ToListAsync(cancel);
         List<(DateOnly Date, JsonObject Json)> all = [];
         foreach (var inspection in held)

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.Json.Nodes;
 using Purlin.Judgement;
+using Purlin.Judgement.Book;
 using Purlin.Office.Storage;
 using Purlin.Office.Sync;
 using Purlin.Report.Edition;
@@ -45,7 +46,7 @@ internal static class IssueEndpoints
 
     private static async Task<IResult> Seal(string insp, HttpContext context, Editions editions)
     {
-        if (!SyncEndpoints.IsInspection(insp)) return Refusals.Json(StatusCodes.Status404NotFound, InspectionEndpoints.NotHere);
+        if (!IsReported(insp)) return Refusals.Json(StatusCodes.Status404NotFound, InspectionEndpoints.NotHere);
         switch (await editions.Seal(insp, context.RequestAborted))
         {
             case Sealed.Done done:
@@ -73,7 +74,10 @@ internal static class IssueEndpoints
     }
 
     private static async Task<Standing?> Standing(string insp, HttpContext context, Issuing issuing) =>
-        SyncEndpoints.IsInspection(insp) ? await issuing.Judge(insp, context.RequestAborted) : null;
+        IsReported(insp) ? await issuing.Judge(insp, context.RequestAborted) : null;
+
+    /// <summary>The inspector's own book is kept here like an inspection, and nothing is reported or sealed of it.</summary>
+    private static bool IsReported(string insp) => SyncEndpoints.IsInspection(insp) && insp != OwnWording.Journal;
 
     private static EditionMark.WorkingCopy Working(OfficeOptions office) => new() { At = office.Clock.GetUtcNow() };
 

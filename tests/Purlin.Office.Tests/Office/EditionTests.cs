@@ -6,6 +6,7 @@ using Purlin.Journal;
 using Purlin.Journal.Archive;
 using Purlin.Journal.Fold;
 using Purlin.Journal.Merge;
+using Purlin.Judgement.Book;
 using UglyToad.PdfPig;
 
 namespace Purlin.Office.Tests.Office;
@@ -133,5 +134,38 @@ public sealed class EditionTests
         var page = await office.Client.GetStringAsync($"/office/inspections/{Visit}/report");
         Assert.DoesNotContain("<img src=x", page, StringComparison.Ordinal);
         Assert.DoesNotContain("<script>alert", page, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task An_edition_says_what_the_journal_says_in_the_inspectors_own_words()
+    {
+        Condition nests = new()
+        {
+            Id = "own.nests", Name = "Nests under the eaves", Component = "attic framing", System = "attic", Places = [PlaceKind.Attic], Means = "Birds come in by the vent.", Do = "Have a screen put over the vent once the brood has flown.",
+            Weight = new WeightRule { Consequence = "upkeep" }, Trade = "handy person",
+        };
+        await using var office = await Start();
+        var lines = SmallVisit();
+        lines.Add(Write(OwnWording.Write(Folding.Fold([]), nests)!));
+        lines.Add(Write(OwnWording.Say(Folding.Fold([]), "words/where.house", "The house as a whole", "All of the house")!));
+        lines.Add(Write(new EntryBody.ObservationMade { Place = lines[1].Name, Condition = nests.Id, Outcome = Outcome.Seen }));
+        await office.Push(Visit, lines);
+        await office.Patch(Sha.Of(Photo), Photo, 0, Photo.Length);
+        Assert.Equal(HttpStatusCode.Created, (await Seal(office)).StatusCode);
+        var page = await office.Client.GetStringAsync($"/office/inspections/{Visit}/editions/1/page");
+        Assert.Contains("Nests under the eaves", page, StringComparison.Ordinal);
+        Assert.Contains("Have a screen put over the vent once the brood has flown.", page, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task The_inspectors_own_book_is_kept_like_an_inspection_and_listed_as_none()
+    {
+        await using var office = await Start();
+        var own = new Pen(OwnWording.Journal, "aaa");
+        var said = own.Write(OwnWording.Say(Folding.Fold([]), "cautions/scald", "was", "Hot water burns.")!, Noon);
+        await office.Push(OwnWording.Journal, [said]);
+        Assert.Equal("[]", await office.Client.GetStringAsync("/office/inspections"));
+        Assert.Contains("Hot water burns.", await office.Client.GetStringAsync($"/sync/{OwnWording.Journal}/entries"), StringComparison.Ordinal);
+        Assert.Equal(HttpStatusCode.NotFound, (await office.Client.PostAsync($"/office/inspections/{OwnWording.Journal}/editions", null)).StatusCode);
     }
 }

@@ -101,10 +101,13 @@ public sealed class OverlayTests
     }
 
     [Theory]
-    [InlineData("""{"conditions":[{"id":"bats","name":"Bats","component":"attic","places":["attic"],"means":"x","weight":{"consequence":"upkeep"},"do":"y","trade":"the owner"}]}""", "own.")]
-    [InlineData("""{"conditions":[{"id":"own.bats","name":"Bats","component":"attic","places":["moon"],"means":"x","weight":{"consequence":"upkeep"},"do":"y","trade":"the owner"}]}""", "moon")]
-    [InlineData("""{"conditions":[{"id":"own.bats","name":"Bats","component":"attic","places":["attic"],"means":"x","weight":{"consequence":"doom"},"do":"y","trade":"the owner"}]}""", "doom")]
-    [InlineData("""{"conditions":[{"id":"own.bats","name":"Bats","component":"attic","places":["attic"],"means":" ","weight":{"consequence":"upkeep"},"do":"y","trade":"a friend"}]}""", "a friend")]
+    [InlineData("""{"conditions":[{"id":"bats","name":"Bats","component":"attic","system":"attic","places":["attic"],"means":"x","weight":{"consequence":"upkeep"},"do":"y","trade":"the owner"}]}""", "own.")]
+    [InlineData("""{"conditions":[{"id":"own.bats","name":"Bats","component":"attic","system":"attic","places":["moon"],"means":"x","weight":{"consequence":"upkeep"},"do":"y","trade":"the owner"}]}""", "moon")]
+    [InlineData("""{"conditions":[{"id":"own.bats","name":"Bats","component":"attic","system":"attic","places":["attic"],"means":"x","weight":{"consequence":"doom"},"do":"y","trade":"the owner"}]}""", "doom")]
+    [InlineData("""{"conditions":[{"id":"own.bats","name":"Bats","component":"attic","system":"attic","places":["attic"],"means":" ","weight":{"consequence":"upkeep"},"do":"y","trade":"a friend"}]}""", "a friend")]
+    [InlineData("""{"conditions":[{"id":"own.bats","name":"Bats","component":"attic","system":"belfry","places":["attic"],"means":"x","weight":{"consequence":"upkeep"},"do":"y","trade":"the owner"}]}""", "belfry")]
+    [InlineData("""{"conditions":[{"id":"own.bats","name":"Bats","component":"attic","system":"attic","places":["attic"],"means":"x","weight":{"consequence":"upkeep"},"do":"y","trade":""}]}""", "by whom: nothing")]
+    [InlineData("""{"conditions":[{"id":"own.bats","name":"Bats","component":"attic","system":"attic","places":["attic"],"means":"x","weight":{"consequence":"upkeep"},"do":"y","trade":"the owner","look":[{"id":"a","ask":"Look.","refer":"Have it looked at.","trade":"the owner"}]}]}""", "something that answers it")]
     [InlineData("""{"sentences":{"pipe.crust/trade":{"was":"","now":"a friend"}}}""", "a friend")]
     [InlineData("""{"sentences":{"noslash":{"was":"","now":"x"}}}""", "noslash")]
     [InlineData("""{"sentences":{"a/b":{"was":"","now":"\ud800"}}}""", "")]

@@ -15,7 +15,7 @@ import { exportArchive, shareArchive } from './archive.js';
 
 export { programReady } from './start.js';
 export { askToKeep, probe } from './store.js';
-export { keepDraft, draft, clearDraft } from './drafts.js';
+export { keepDraft, draft, clearDraft, clearDrafts } from './drafts.js';
 
 /** @typedef {{invokeMethodAsync: (name: string, ...values: unknown[]) => Promise<unknown>}} Screens */
 /** @typedef {{ok:boolean, names?:string[], sha?:string, words?:string}} Kept */
@@ -77,10 +77,10 @@ export async function receivePicture(insp, sha, type, bytes) {
   });
 }
 
-/** Bytes of a file the person chooses; none when nothing was chosen. @param {string} accept @returns {Promise<Uint8Array>} */
-export async function chooseFile(accept) {
+/** Bytes of a file the person chooses, one beyond the most at most; none when nothing was chosen. @param {string} accept @param {number} [most] @returns {Promise<Uint8Array>} */
+export async function chooseFile(accept, most) {
   const file = await camera.chooseOne(accept);
-  return file ? new Uint8Array(await file.arrayBuffer()) : new Uint8Array();
+  return file ? new Uint8Array(await (most === undefined ? file : file.slice(0, most + 1)).arrayBuffer()) : new Uint8Array();
 }
 
 export async function deviceName() { return writing.device(); }

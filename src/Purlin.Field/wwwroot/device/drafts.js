@@ -1,7 +1,7 @@
 // Words in progress and where the person is: kept every 300 ms of quiet and whenever the page may be about to end, so that a flat
 // battery costs at most the last word, and the next start is exactly here again.
 
-import { get, putMeta } from './store.js';
+import { get, putMeta, transact } from './store.js';
 
 const QUIET_MS = 300;
 
@@ -40,6 +40,12 @@ export async function draft(key) {
 export function clearDraft(key) {
   unsaved.delete(key);
   return putMeta(`draft:${key}`, null);
+}
+
+/** Forgets every draft whose key begins so. @param {string} start */
+export function clearDrafts(start) {
+  for (const key of unsaved.keys()) if (key.startsWith(start)) unsaved.delete(key);
+  return transact(['meta'], 'readwrite', tx => { tx.objectStore('meta').delete(IDBKeyRange.bound(`draft:${start}`, `draft:${start}\uffff`)); });
 }
 
 /** Whether words are half typed anywhere: a new version then waits. */

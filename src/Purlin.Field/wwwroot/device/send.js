@@ -2,7 +2,7 @@
 // again, and then everything is kept meanwhile. What stands where is said in words and figures.
 
 import { transact, get, putMeta } from './store.js';
-import { changeVisit, device, mintAnew, receive, rows, visits } from './writing.js';
+import { OWN, changeVisit, device, journals, mintAnew, receive, rows, visits } from './writing.js';
 import { joinLines, lacking, readLine } from './chain.js';
 
 const CHUNK = 1024 * 1024;
@@ -110,13 +110,15 @@ function afterFailure(error) {
 
 async function sendAll() {
   if (await get('meta', 'alone')) return;
-  const ours = (await visits()).sort((a, b) => a.opened - b.opened);
+  const ours = (await journals()).sort((a, b) => a.opened - b.opened);
   // With nothing here to send, the office is asked all the same: a person learns at once that this phone is signed out.
   if (ours.length === 0) await ask('/office/inspections');
   for (const visit of ours) {
     tell({ state: 'sending', words: '' });
     await exchange(visit.insp);
   }
+  // A new phone has no wording of its own yet: what the office keeps of it comes along.
+  if (!ours.some(visit => visit.insp === OWN)) await pull(OWN);
   for (const visit of ours) await sendBlobs(visit.insp);
 }
 
@@ -287,7 +289,7 @@ export async function elsewhere() {
     if (answer.status === 401 && sending.state !== 'signed out') tell({ state: 'signed out', words: 'The office asks who you are.' });
     if (!answer.ok) return [];
     const here = new Set((await visits()).map(visit => visit.insp));
-    return (await answer.json()).filter((/** @type {{id:string}} */ one) => !here.has(one.id));
+    return (await answer.json()).filter((/** @type {{id:string}} */ one) => one.id !== OWN && !here.has(one.id));
   } catch {
     return [];
   }

@@ -9,6 +9,9 @@ import { nextLine, mint, hlcMeet, take, lacking, joinLines } from './chain.js';
 /** @typedef {{insp:string, title:string, opened:number, date:string, demo:boolean, heads:Record<string, number>, seenWritten:Record<string, number>, hlc?:string,
  *   photos:number, office:Record<string, number>, checked?:number, held:string[], receipt?:any}} Visit */
 
+/** The journal of the inspector's own wording: kept and sent like that of an inspection, and no inspection. */
+export const OWN = 'own-wording';
+
 const channel = 'BroadcastChannel' in globalThis ? new BroadcastChannel('purlin') : null;
 /** @type {Set<(insp: string) => void>} */
 const listeners = new Set();
@@ -77,8 +80,13 @@ export function changeVisit(insp, change) {
   });
 }
 
-/** @returns {Promise<Visit[]>} */
+/** The inspections of this phone, the last opened first. @returns {Promise<Visit[]>} */
 export async function visits() {
+  return (await journals()).filter(visit => visit.insp !== OWN);
+}
+
+/** Everything that is kept and sent: the inspections, and the own wording. @returns {Promise<Visit[]>} */
+export async function journals() {
   const all = await transact(['visits'], 'readonly', tx => {
     const request = tx.objectStore('visits').getAll();
     return () => request.result;
@@ -108,7 +116,7 @@ export async function write(insp, acts, blobs = []) {
 /** @param {string} insp @param {string} dev @param {Act[]} acts @param {Bytes[]} blobs @returns {Promise<string[]>} */
 async function writeAlone(insp, dev, acts, blobs) {
   /** @type {Visit|undefined} */
-  const visit = await get('visits', insp);
+  const visit = await get('visits', insp) ?? (insp === OWN ? emptyVisit(OWN, 'My wording', '', false) : undefined);
   if (!visit) throw new Error('This inspection is not on this phone.');
   const rows = await linesFor(visit, dev, acts);
   visit.photos += acts.filter(act => act.type === 'photo.taken').length;
