@@ -37,7 +37,7 @@ public sealed class AroundVisit(Browser browser) : IAsyncLifetime
         var facts = (await phone.LinesAsync(seed.Insp)).Where(line => Type(line) == "fact.stated").Select(line => line.GetProperty("body")).ToDictionary(body => Text(body, "fact"));
         Assert.Equal(["agreement signed", "agreement states", "disclosures"], facts.Keys.Order());
         Assert.Matches(@"^\d{4}-\d{2}-\d{2}$", Text(facts["agreement signed"], "value"));
-        await Assertions.Expect(Row("core:V-31")).ToContainTextAsync("Keep the agreement, the report and the record until");
+        await Assertions.Expect(Row("core:V-31")).ToContainTextAsync("Agreement, report and record are kept until");
         await CheckAsync("after the answers");
 
         // What was answered by a slip of the thumb is asked again.

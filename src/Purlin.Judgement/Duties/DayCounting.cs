@@ -17,7 +17,7 @@ internal sealed class DayCounting(EvidenceIndex evidence, VisitFacts facts)
         List<VisitQuestion> questions = [.. rule.Facts.Select(FactClosing.Question)];
         if (days.Count == 0) return duty with { State = VisitStanding.Listed, Words = rule.Open, Questions = questions };
         var day = date.Pick == "earliest" ? days.Min() : days.Max();
-        var said = agreed is { } kept ? [Words.Say("visit.agreed", ("day", VisitDays.Say(kept)))] : asked.Select(one => How(date, one)).OfType<string>().Distinct(StringComparer.Ordinal).ToList();
+        var said = agreed is { } kept ? [Words.Say("visit.agreed", ("day", VisitDays.Say(kept)))] : asked.Select(one => How(date, one, days.Distinct().Skip(1).Any())).OfType<string>().Distinct(StringComparer.Ordinal).ToList();
         var done = date.Done == "edition" ? facts.FirstEdition : null;
         if (done is not null) said.Add(Words.Say("visit.sealed", ("number", $"{done.Body.Number}"), ("day", VisitDays.Say(VisitDays.Of(done)))));
         return duty with
@@ -46,12 +46,13 @@ internal sealed class DayCounting(EvidenceIndex evidence, VisitFacts facts)
         _ => facts.Opening.Date,
     };
 
-    private string? How(VisitDay date, VisitAsked asked)
+    /// <summary>The day is told again only where the standards come to different ones.</summary>
+    private string? How(VisitDay date, VisitAsked asked, bool each)
     {
         if (asked.Day is not { } day || SettingOf(date, asked) is not { } setting) return null;
         var from = From(setting);
         var whence = from == facts.Opening.Date ? "visit.from.visit" : setting.From == "issue" ? "visit.from.issue" : "visit.from.payment";
-        var said = Words.Say("visit.count", ("standard", asked.Standard), ("amount", $"{setting.Value} {setting.Unit}"), ("from", Words.Say(whence)), ("day", VisitDays.Say(day)));
+        var said = Words.Say(each ? "visit.count.each" : "visit.count", ("standard", asked.Standard), ("amount", $"{setting.Value} {setting.Unit}"), ("from", Words.Say(whence)), ("day", VisitDays.Say(day)));
         if (setting.From == "visit or payment" && facts.Day("paid") is null) said += " " + Words.Say("visit.unpaid");
         return VisitDays.IsInBusinessDays(setting) ? said + " " + Words.Say("visit.business") : said;
     }

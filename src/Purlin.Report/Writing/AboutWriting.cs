@@ -16,7 +16,7 @@ internal static class AboutWriting
             "Work on electricity, gas, structure, roofs and in tight spaces can hurt or kill. Leave it to the trades named here.",
             "Facts that were told to us or presumed say so. They were not checked.",
         ];
-        if (record.Judged.Coverage.Count > 0) lines.Insert(1, $"It follows: {Phrase.List([.. record.Judged.Coverage.Select(coverage => coverage.Title)])}.");
+        if (record.Judged.Coverage.Count > 0) lines.Insert(1, $"It follows: {Phrase.List([.. record.Judged.Coverage.Select(coverage => record.Book.Standards.GetValueOrDefault(coverage.Standard)?.Title ?? coverage.Title)])}.");
         var left = record.Judged.Findings.Count(finding => finding.LeftOut);
         if (left > 0) lines.Add($"{Phrase.Many(left, "judged matter was", "judged matters were")} left out by the inspector, each with a reason that is kept in the record.");
         List<Block> blocks = [new Block.Items(lines)];

@@ -19,8 +19,10 @@ internal static class AroundVisitWriting
         var listed = visit.Where(duty => duty.Day is null && duty.State == VisitStanding.Listed).ToArray();
         if (listed.Length > 0)
             blocks.Add(new Block.Table("Rules of conduct. They are listed here; no program can tell whether they are kept.", ["Rule", "What it asks", "Asked by"], [.. listed.Select(duty => (IReadOnlyList<string>)[duty.Name, duty.Text, Asked(duty)])]) { Shares = [0.24, 0.48, 0.28], Fine = true });
-        if (record.Judged.Wanted.Count > 0)
-            blocks.Add(new Block.Table("What the standards set differently.", ["Matter", "Standard", "What it sets"], [.. record.Judged.Wanted.Select(wanted => (IReadOnlyList<string>)[wanted.Name, wanted.Standard, Phrase.End(Phrase.Sentence(wanted.Value)) + Mark(wanted.Mark)])]) { Shares = [0.36, 0.24, 0.4], Fine = true });
+        // What sets a day stands above, as the day it comes to.
+        var set = record.Judged.Wanted.Where(wanted => !record.Book.Settings.TryGetValue(wanted.Setting, out var rule) || rule.Use != "date").ToArray();
+        if (set.Length > 0)
+            blocks.Add(new Block.Table("Matters on which standards differ, and what was followed here.", ["Matter", "Standard", "What it sets"], [.. set.Select(wanted => (IReadOnlyList<string>)[wanted.Name, wanted.Standard, Phrase.End(Phrase.Sentence(wanted.Value) + Mark(wanted.Mark))])]) { Shares = [0.32, 0.2, 0.48], Fine = true });
         yield return new Chapter("visit", "Before and after the visit", "A standard of practice also asks for an agreement, for a report that shows certain things, and for days to be kept. This is how each stands.", blocks);
     }
 

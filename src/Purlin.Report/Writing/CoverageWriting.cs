@@ -12,7 +12,9 @@ internal static class CoverageWriting
         foreach (var coverage in record.Judged.Coverage)
         {
             int Standing(DutyStanding state) => coverage.Duties.Count(duty => duty.State == state);
-            blocks.Add(new Block.Heading(coverage.Title));
+            var standard = record.Book.Standards.GetValueOrDefault(coverage.Standard);
+            blocks.Add(new Block.Heading(standard?.Title ?? coverage.Title));
+            if (standard?.Edition is { Length: > 0 } edition) blocks.Add(new Block.Paragraph(Phrase.End(edition)) { Aside = true });
             blocks.Add(new Block.Paragraph($"{Phrase.Many(coverage.Duties.Count, "duty", "duties")}: {Standing(DutyStanding.Met)} met, {Standing(DutyStanding.Limited)} limited, {Standing(DutyStanding.NotPresent)} not present in this house, {Standing(DutyStanding.Open)} open."));
             foreach (var system in coverage.Duties.GroupBy(duty => duty.System))
                 blocks.Add(new Block.Table(Phrase.Sentence(system.Key), ["Section", "Duty, in our words", "How it stands"], [.. system.Select(Row)]) { Shares = [0.2, 0.44, 0.36], Fine = true });
