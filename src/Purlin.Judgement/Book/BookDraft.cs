@@ -43,6 +43,8 @@ internal sealed class BookDraft
 
     public Dictionary<string, string> Cautions { get; } = new(StringComparer.Ordinal);
 
+    public Dictionary<string, string> SameWords { get; } = new(StringComparer.Ordinal);
+
     public HashSet<string> ToldApart { get; } = new(StringComparer.Ordinal);
 
     public void Refuse(string what, string given, string allowed) => refused.Add(new Refusal(what, given, allowed));
@@ -82,6 +84,7 @@ internal sealed class BookDraft
         Aliases = Aliases.ToFrozenDictionary(StringComparer.Ordinal),
         Words = new Wording(Sentences.ToFrozenDictionary(StringComparer.Ordinal)),
         Cautions = Cautions.ToFrozenDictionary(StringComparer.Ordinal),
+        SameWords = SameWords.ToFrozenDictionary(StringComparer.Ordinal),
         ToldApart = ToldApart.ToFrozenSet(StringComparer.Ordinal),
         Refused = [.. refused],
     };

@@ -114,6 +114,7 @@ public static class BookReader
         else if (file.Path.EndsWith("/told-apart.json", StringComparison.Ordinal))
             draft.ToldApart.UnionWith(JsonSerializer.Deserialize(file.Bytes.Span, BookJson.Default.StringArray)!);
         else if (file.Path.EndsWith("/en.json", StringComparison.Ordinal)) Fill(draft.Sentences);
+        else if (file.Path.EndsWith("/spoken.json", StringComparison.Ordinal)) Fill(draft.SameWords);
 
         void Fill(Dictionary<string, string> into)
         {

@@ -73,6 +73,9 @@ public sealed record RuleBook
     /// <summary>Kinds of component of which each one is a matter of its own (two water heaters), unlike windows or outlets.</summary>
     public FrozenSet<string> ToldApart { get; init; } = FrozenSet<string>.Empty;
 
+    /// <summary>Words and short phrases that mean the same as others when an inspector speaks: <c>gfi</c> is <c>gfci</c>.</summary>
+    public FrozenDictionary<string, string> SameWords { get; init; } = FrozenDictionary<string, string>.Empty;
+
     /// <summary>Lines that were refused, each with file and id; empty for a sound book.</summary>
     public ImmutableArray<Refusal> Refused { get; init; } = [];
 

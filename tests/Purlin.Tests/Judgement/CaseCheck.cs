@@ -23,6 +23,9 @@ internal sealed class CaseCheck(JudgedInspection judged)
                 case "conditions": foreach (var id in Texts(node)) Same(id, "finding", Finding(id) is null ? "none" : "there", "there"); break;
                 case "none": foreach (var id in Texts(node)) Same(id, "finding", Finding(id) is null ? "none" : "there", "none"); break;
                 case "one": Same("one matter", "finding", string.Join(", ", Texts(node).Select(id => Finding(id)?.Id).Distinct()), Texts(node).Select(id => Finding(id)?.Id).First()); break;
+                case "apart": Apart([.. Texts(node)]); break;
+                case "titles": Each(node!, (id, want) => Same(id, "title", Finding(id)?.Title, want)); break;
+                case "do": Each(node!, (id, want) => Same(id, "do", Finding(id)?.Do.Contains(want, StringComparison.Ordinal) == true ? want : Finding(id)?.Do, want)); break;
                 case "loose": foreach (var id in Texts(node)) Same(id, "loose end", judged.LooseEnds.Any(end => end.Id == id) ? "there" : null, "there"); break;
                 case "open": foreach (var id in Texts(node)) Same(id, "loose end", judged.LooseEnds.SingleOrDefault(end => end.Id == id) is { } end ? end.Tied?.How ?? "open" : null, "open"); break;
                 case "tied": Each(node!, (id, want) => Same(id, "loose end", judged.LooseEnds.SingleOrDefault(end => end.Id == id)?.Tied?.How, want)); break;
@@ -53,6 +56,9 @@ internal sealed class CaseCheck(JudgedInspection judged)
         var value = node is JsonObject quantity && quantity["value"] is { } inner ? inner : node;
         Same(name, member, value is JsonValue number && number.TryGetValue<double>(out var figure) ? figure.ToString("G4", System.Globalization.CultureInfo.InvariantCulture) : value?.ToString(), want);
     }
+
+    private void Apart(List<string> conditions) =>
+        Same("matters told apart", string.Join(", ", conditions), $"{conditions.Select(id => Finding(id)?.Id).Distinct().Count(id => id is not null)}", $"{conditions.Count}");
 
     private Finding? Finding(string condition) => judged.Findings.FirstOrDefault(finding => finding.Condition == condition || finding.Grouped.Contains(condition));
 
