@@ -24,7 +24,7 @@ public sealed class SpokenTests
     public void There_are_enough_of_them_and_each_names_conditions_of_the_book()
     {
         Assert.True(Rows.Length >= 150, $"{Rows.Length} phrases");
-        Assert.Empty(Rows.SelectMany(row => row[2].Split('|')).Where(id => !RuleBook.BuiltIn.Conditions.ContainsKey(id)));
+        Assert.DoesNotContain(Rows.SelectMany(row => row[2].Split('|')), id => !RuleBook.BuiltIn.Conditions.ContainsKey(id));
     }
 
     [Theory]
