@@ -98,6 +98,17 @@ public sealed record FeedInput
 
     /// <summary>Words by the number: the first band whose limit it does not pass.</summary>
     public IReadOnlyList<Band>? Bands { get; init; }
+
+    /// <summary>Kinds of reading that this takes, however deep they stand.</summary>
+    internal IEnumerable<string> ReadingKinds()
+    {
+        if ((Reading ?? Readings ?? Points ?? Distances) is { } kind) yield return kind;
+        foreach (var side in Box ?? []) yield return side;
+        var inner = (List ?? []).Append(Group).Append(Each?.Of).OfType<IReadOnlyDictionary<string, FeedInput>>().SelectMany(group => group.Values)
+            .Concat(First ?? []).Concat(Values ?? []).Concat(new[] { Each?.Value }.OfType<FeedInput>());
+        foreach (var deeper in inner)
+            foreach (var its in deeper.ReadingKinds()) yield return its;
+    }
 }
 
 /// <summary>Components of which each gives one element of a list.</summary>

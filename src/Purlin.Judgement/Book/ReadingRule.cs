@@ -1,3 +1,5 @@
+using System.Text.Json.Serialization;
+
 namespace Purlin.Judgement.Book;
 
 /// <summary>A kind of reading: what is measured, in what unit, within what bounds a person can believe it.</summary>
@@ -112,6 +114,10 @@ public sealed record Feed
 
     /// <summary>Whether the one reading or fact that is still missing is asked for.</summary>
     public bool Asks { get; init; }
+
+    /// <summary>Kinds of reading that go in, however deep they stand.</summary>
+    [JsonIgnore]
+    public IReadOnlyList<string> ReadingKinds => field ??= [.. Inputs.Values.SelectMany(input => input.ReadingKinds()).Distinct(StringComparer.Ordinal)];
 
     /// <summary>Conditions it raises.</summary>
     public IReadOnlyList<Raise> Raises { get => field ?? []; init; }

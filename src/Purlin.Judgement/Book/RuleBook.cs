@@ -95,6 +95,16 @@ public sealed record RuleBook
     public ImmutableArray<Condition> ConditionsIn(string placeKind) =>
         [.. Conditions.Values.Where(condition => condition.Places.Contains(placeKind)).OrderBy(condition => condition.Id, StringComparer.Ordinal)];
 
+    /// <summary>Kinds of reading that are taken on one kind of component: its own, and those that a feed for it takes; in the order of the feeds.</summary>
+    public ImmutableArray<string> ReadingsOn(string componentKind) =>
+        [.. Feeds.Where(feed => feed.Components.Contains(componentKind)).SelectMany(feed => feed.ReadingKinds)
+            .Concat(ReadingKinds.Values.Where(kind => kind.Component == componentKind).Select(kind => kind.Kind).Order(StringComparer.Ordinal))
+            .Where(ReadingKinds.ContainsKey).Distinct(StringComparer.Ordinal)];
+
+    /// <summary>Kinds of component on which facts are asked for in such a place, in alphabetical order.</summary>
+    public ImmutableArray<string> SheetsIn(string placeKind) =>
+        [.. Sheets.Values.Where(sheet => sheet.Places.Contains(placeKind)).Select(sheet => sheet.Component).Order(StringComparer.Ordinal)];
+
     /// <summary>Whether one reading of this kind speaks for the whole house.</summary>
     public bool IsOfHouse(string readingKind) => ReadingKinds.TryGetValue(readingKind, out var kind) && kind.House;
 

@@ -10,8 +10,7 @@ internal static class FeedGroups
 {
     public static IEnumerable<FeedGroup> Of(Feed feed, EvidenceIndex evidence)
     {
-        var kinds = Kinds(feed.Inputs.Values).Distinct(StringComparer.Ordinal).ToList();
-        var readings = kinds.SelectMany(evidence.ReadingsOf)
+        var readings = feed.ReadingKinds.SelectMany(evidence.ReadingsOf)
             .Where(reading => feed.Places.Count == 0 || feed.Places.Contains(evidence.Place(evidence.PlaceOf(reading))?.Kind ?? "") || evidence.Book.IsOfHouse(reading.Body.Kind)).ToList();
         return feed.By switch
         {
@@ -50,19 +49,4 @@ internal static class FeedGroups
         var place = readings.Select(evidence.PlaceOf).FirstOrDefault(known => known is not null) ?? component?.Place;
         return new FeedGroup(readings, component, place);
     }
-
-    /// <summary>Kinds of reading that go in, however deep they stand.</summary>
-    private static IEnumerable<string> Kinds(IEnumerable<FeedInput> inputs)
-    {
-        foreach (var input in inputs)
-        {
-            if ((input.Reading ?? input.Readings ?? input.Points ?? input.Distances) is { } kind) yield return kind;
-            foreach (var side in input.Box ?? []) yield return side;
-            foreach (var deeper in Kinds(Inner(input))) yield return deeper;
-        }
-    }
-
-    private static IEnumerable<FeedInput> Inner(FeedInput input) =>
-        (input.List ?? []).Append(input.Group).Append(input.Each?.Of).OfType<IReadOnlyDictionary<string, FeedInput>>().SelectMany(inner => inner.Values)
-            .Concat(input.First ?? []).Concat(input.Values ?? []).Concat(new[] { input.Each?.Value }.OfType<FeedInput>());
 }
