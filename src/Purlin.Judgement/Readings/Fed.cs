@@ -28,6 +28,15 @@ internal sealed class Fed(EntryName? owner)
         if (!Entries.Contains(entry)) Entries.Add(entry);
     }
 
+    /// <summary>An empty one for the same owner, for a part that may yet be left out.</summary>
+    public Fed Beside() => new(owner);
+
+    public void Take(Fed part)
+    {
+        foreach (var entry in part.Entries) Take(entry);
+        Own |= part.Own;
+    }
+
     /// <summary>Takes an entry about a component; one about the component that the working is for starts it.</summary>
     public void Take(EntryName entry, EntryName about)
     {

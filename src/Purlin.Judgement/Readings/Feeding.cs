@@ -42,13 +42,15 @@ internal sealed class Feeding(EvidenceIndex evidence, JudgingMemory memory)
 
     private bool Fill(IReadOnlyDictionary<string, FeedInput> inputs, FeedGroup group, Fed fed, JsonObject into)
     {
+        // All are looked for, also when one is missing: only then can it be told whether it is the only one, and whether anything was begun.
+        var whole = true;
         foreach (var (name, input) in inputs)
         {
             if (input.With is { } other && !into.ContainsKey(other)) continue;
             if (Value(input, group, fed) is { } value) into[name] = value;
-            else if (Needed(input, into)) return false;
+            else whole &= !Needed(input, into);
         }
-        return true;
+        return whole;
     }
 
     private JsonNode? Plain(FeedInput input, FeedGroup group, Fed fed)
@@ -85,7 +87,12 @@ internal sealed class Feeding(EvidenceIndex evidence, JudgingMemory memory)
     private JsonObject? Object(IReadOnlyDictionary<string, FeedInput> inputs, FeedGroup group, Fed fed)
     {
         var made = new JsonObject();
-        return Fill(inputs, group, fed, made) && made.Count > 0 ? made : null;
+        var its = fed.Beside();
+        var whole = Fill(inputs, group, its, made) && made.Count > 0;
+        fed.Spoilt |= its.Spoilt;
+        // What is left out leaves no evidence behind.
+        if (whole) fed.Take(its);
+        return whole ? made : null;
     }
 
     private static JsonArray? Listed(IEnumerable<JsonNode?> nodes)
