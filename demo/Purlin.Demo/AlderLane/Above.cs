@@ -17,6 +17,8 @@ internal static class Above
         var (roof, place) = (walk.Component("roof covering", house["Roof"]), house["Roof"]);
         walk.Fact(roof, "material", FactValue.Of("asphalt composition shingle"), Basis.Seen);
         walk.Fact(roof, "year", FactValue.Of(2006), Basis.Told);
+        walk.Fact(roof, "span", FactValue.Of(30), Basis.Measured, "ft");
+        walk.Fact(roof, "length", FactValue.Of(46), Basis.Measured, "ft");
         walk.Fact(roof, "how inspected", FactValue.Of("from a ladder at two eaves and by binoculars"), Basis.Seen);
         var worn = walk.Seen(place, "roof-covering.asphalt-worn", "granules thin on the south slope; corners curl", "south slope", roof);
         walk.Photo("roof", place, worn, PhotoUse.Finding, "Rear slope: patches where the granules are gone.", roof);
@@ -26,6 +28,11 @@ internal static class Above
         walk.Photo("chimney-flashing", place, open, PhotoUse.Finding, "Gap under the flashing on the uphill side.");
         walk.Seen(place, "chimney.crown-cracked", "two cracks across the crown, seen by binoculars");
         walk.Clear(place, null, "chimney.no-cap");
+        var rear = walk.Component("gutter", house["Rear"]);
+        walk.Fact(rear, "roof area", FactValue.Of(690), Basis.Measured, "ft²");
+        walk.Fact(rear, "gutter size", FactValue.Of("K-style 5 in"), Basis.Measured);
+        walk.Fact(rear, "downspout size", FactValue.Of("2x3 in"), Basis.Measured);
+        walk.Fact(rear, "downspouts", FactValue.Of(2), Basis.Seen);
         var gutter = walk.Seen(house["Rear"], "gutter.full", "full of leaves and needles", "rear eave");
         walk.Photo("gutter", house["Rear"], gutter, PhotoUse.Finding, "Leaves fill the gutter.");
         walk.Clear(house["Front"], null, "gutter.full");

@@ -18,6 +18,11 @@ internal static class Below
         walk.Fact(foundation, "material", FactValue.Of("poured concrete walls, piers and wood posts"), Basis.Seen);
         var floor = walk.Component("floor framing", place);
         walk.Fact(floor, "material", FactValue.Of("2 x 8 wood joists on wood girders"), Basis.Seen);
+        walk.Fact(floor, "size", FactValue.Of("2x8"), Basis.Measured);
+        walk.Fact(floor, "spacing", FactValue.Of(16), Basis.Measured, "in");
+        walk.Fact(floor, "species", FactValue.Of("douglas fir-larch"), Basis.Seen);
+        walk.Fact(floor, "grade", FactValue.Of("No. 2"), Basis.Seen);
+        walk.Reading(place, "joist span", 11.5, "ft", "laser measure", floor);
         var wet = walk.Seen(place, "crawl-space.water-marks", "wet soil and white salts along the rear wall", "rear wall");
         walk.Photo("crawl-wet", place, wet, PhotoUse.Finding, "Wet soil and salts on the rear wall.");
         var bare = walk.Seen(place, "crawl-space.no-ground-cover", "about a third of the soil is bare", "rear half");

@@ -47,6 +47,9 @@ internal sealed class House
         walk.Write(new EntryBody.DeviceJoined { Name = "Demo phone" });
         Agree(walk, opening);
         House house = new() { Walk = walk, Opening = opening };
+        // Of the place, looked up once before the visit: it says how much rain a gutter must carry and how deep insulation should lie.
+        walk.Fact(opening, "climate zone", FactValue.Of("4 marine"), Basis.Presumed);
+        walk.Fact(opening, "five-minute rain", FactValue.Of(3.2), Basis.Presumed, "in/h");
         foreach (var place in StartingPlaces.For(property)) house.places[place.Name] = walk.Write(place);
         return house;
     }

@@ -17,6 +17,14 @@ internal static class Power
         var service = walk.Component("service", house["Right side"]);
         walk.Fact(service, "rating", FactValue.Of(125), Basis.Nameplate, "A");
         walk.Fact(service, "material", FactValue.Of("aluminium, stranded, overhead"), Basis.Seen);
+        walk.Fact(service, "small appliance circuits", FactValue.Of(2), Basis.Seen);
+        walk.Fact(service, "laundry circuits", FactValue.Of(1), Basis.Seen);
+        walk.Fact(service, "conductor size", FactValue.Of("1/0"), Basis.Seen);
+        walk.Fact(service, "conductor material", FactValue.Of("aluminium"), Basis.Seen);
+        var ground = walk.Component("grounding", house["Right side"]);
+        walk.Fact(ground, "electrode", FactValue.Of("ground rod"), Basis.Seen);
+        walk.Fact(ground, "conductor size", FactValue.Of("6"), Basis.Seen);
+        walk.Fact(ground, "conductor material", FactValue.Of("copper"), Basis.Seen);
         walk.Photo("meter-base", house["Right side"], use: PhotoUse.Context, caption: "Service entrance.", component: service);
         var panel = walk.Component("panelboard", garage);
         walk.Fact(panel, "rating", FactValue.Of(125), Basis.Nameplate, "A");
@@ -28,6 +36,9 @@ internal static class Power
         walk.Fact(breaker, "breaker", FactValue.Of(30), Basis.Seen, "A");
         walk.Fact(breaker, "conductor size", FactValue.Of("12"), Basis.Seen);
         walk.Fact(breaker, "conductor material", FactValue.Of("copper"), Basis.Seen);
+        walk.Fact(breaker, "length", FactValue.Of(62), Basis.Measured, "ft");
+        walk.Fact(breaker, "load", FactValue.Of(12), Basis.Measured, "A");
+        walk.Fact(breaker, "volts", FactValue.Of(120), Basis.Measured, "V");
         var large = walk.Seen(garage, "panelboard.breaker-too-large", "30 A breaker on 12 AWG copper", "left column, fourth", panel);
         walk.Photo("panel-breaker", garage, large, PhotoUse.Finding, "Middle breaker: 30 A on the thin wire.", panel);
         walk.Seen(garage, "panelboard.directory-missing", "half of the circuits are not named", null, panel);

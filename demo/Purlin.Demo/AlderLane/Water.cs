@@ -13,6 +13,11 @@ internal static class Water
         walk.Fact(supply, "year", FactValue.Of(1968), Basis.Presumed);
         var drains = walk.Component("drain piping", null);
         walk.Fact(drains, "material", FactValue.Of("cast iron and plastic"), Basis.Seen);
+        walk.Fact(supply, "service size", FactValue.Of("3/4 in"), Basis.Measured);
+        var gas = walk.Component("gas piping", house["Crawl space"]);
+        walk.Fact(gas, "material", FactValue.Of("black steel"), Basis.Seen);
+        walk.Fact(gas, "pipe size", FactValue.Of("3/4 in"), Basis.Measured);
+        walk.Fact(gas, "longest run", FactValue.Of(48), Basis.Measured, "ft");
         Heater(house, supply);
         Elsewhere(house, supply);
     }

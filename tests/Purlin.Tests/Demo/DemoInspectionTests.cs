@@ -44,4 +44,26 @@ public sealed class DemoInspectionTests
     [Fact]
     public void The_same_program_writes_the_same_bytes() =>
         Assert.Equal(Demo.Entries.Select(entry => entry.Hash), DemoInspection.Write().Entries.Select(entry => entry.Hash));
+
+    /// <summary>Beside the split, the floor and the pressure, the house shows what pipes, burners, wires, plates, gutters, roof and joists reckon to.</summary>
+    [Theory]
+    [InlineData("gas-pipe", "within")]
+    [InlineData("combustion-air", "within")]
+    [InlineData("grounding", "within")]
+    [InlineData("voltage-drop", "within")]
+    [InlineData("downspout", "within")]
+    [InlineData("roof", "within")]
+    [InlineData("joist-span", "within")]
+    [InlineData("nameplate", "within")]
+    [InlineData("insulation", "outside")]
+    public void Reckons_what_was_recorded(string name, string verdict) =>
+        Assert.Contains(Judging.Judge(Folded, RuleBook.BuiltIn, 2026).Workings, done => done.Working.Name == name && done.Working.Verdict.Word == verdict);
+
+    [Fact]
+    public void Leaves_no_reckoning_waiting_for_one_reading()
+    {
+        var judged = Judging.Judge(Folded, RuleBook.BuiltIn, 2026);
+        Assert.Empty(judged.Asks);
+        Assert.Empty(judged.Refused);
+    }
 }
