@@ -58,7 +58,7 @@ internal sealed class Grouping(RuleBook book, IReadOnlyList<Matter> matters, Fin
             Grouped = [.. together.Skip(1).Select(finding => finding.Condition)],
             Title = cause.Title,
             Weight = heaviest.Weight,
-            Why = [.. heaviest.Why, new Contribution("together", cause.Means, heaviest.Weight)],
+            Why = [.. heaviest.Why, new Contribution("together", book.Words.Say("weight.together", ("what", heaviest.Title)), heaviest.Weight)],
             Spread = together.Max(finding => finding.Spread),
             Places = [.. together.SelectMany(finding => finding.Places).Distinct()],
             Components = [.. together.SelectMany(finding => finding.Components).Distinct()],

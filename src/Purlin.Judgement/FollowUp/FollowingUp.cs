@@ -39,6 +39,7 @@ internal sealed class FollowingUp
     private LooseEnd? Judge(Question question)
     {
         List<EntryName> places = [.. question.Follow.In.SelectMany(evidence.PlacesOf).Select(place => place.Id).Distinct().OrderBy(place => evidence.Walk(place))];
+        if (places.Count == 0 && question.Follow.In.Count > 0 && question.Follow.In.All(IsAbsent)) return null;
         var openedIn = question.Openers.Where(opener => opener.Place is not null).Select(opener => opener.Place!.Value).ToHashSet();
         // "Look at the others" has no meaning where there are no others.
         if (question.AsksForTheSame && question.Follow.Readings.Count == 0 && question.Follow.Answers.Count == 1 && question.Follow.In.Count > 0
@@ -62,6 +63,16 @@ internal sealed class FollowingUp
             Trade = question.Follow.Trade,
         };
     }
+
+    /// <summary>A house on a slab has nothing below it to look at, as far as its facts are known.</summary>
+    private bool IsAbsent(string kind) => kind switch
+    {
+        PlaceKind.CrawlSpace or PlaceKind.Basement => evidence.Property?.Foundation is { } foundation && foundation != kind,
+        PlaceKind.Attic => evidence.Property?.Attic == "none",
+        PlaceKind.Garage => evidence.Property?.Garage == "none",
+        PlaceKind.Deck => evidence.Property?.Deck == false,
+        _ => false,
+    };
 
     private string Because(Question question)
     {

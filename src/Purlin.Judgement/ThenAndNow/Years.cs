@@ -67,7 +67,7 @@ internal sealed class Years(EvidenceIndex evidence, JudgingMemory memory)
         (_, "permitted" or "no" or "no longer used" or "partly" or "where adopted", _, true) => Hazard,
         ("yes", _, _, _) => Broke,
         ("no", "yes" or "when work is done", _, _) => Advised,
-        (_, _, null, true) => Hazard,
+        (_, not ("yes" or "when work is done"), null, true) => Hazard,
         _ => CannotSay,
     };
 

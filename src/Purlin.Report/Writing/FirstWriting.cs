@@ -19,7 +19,7 @@ internal static class FirstWriting
         var rest = matters.Count - hurt - damage;
         List<string> parts = [];
         if (hurt > 0) parts.Add($"{Phrase.Many(hurt, "matter", "matters")} by which someone can be hurt");
-        if (damage > 0) parts.Add($"{damage} where damage is under way or close");
+        if (damage > 0) parts.Add($"{(parts.Count == 0 ? Phrase.Many(damage, "matter", "matters") : $"{damage}")} where damage is under way or close");
         if (rest > 0) parts.Add(parts.Count == 0 ? Phrase.Many(rest, "matter that is a repair, upkeep or worth knowing", "matters that are repairs, upkeep or worth knowing") : $"{rest} that {(rest == 1 ? "is a repair, upkeep or worth knowing" : "are repairs, upkeep or worth knowing")}");
         var limits = record.Judged.Limitations.Count;
         return $"We found {Phrase.List(parts)}." + (limits > 0 ? $" {(limits == 1 ? "One thing" : $"{limits} things")} could not be looked at or tested; they are listed after the matters." : "");

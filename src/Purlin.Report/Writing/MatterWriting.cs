@@ -26,7 +26,7 @@ internal static class MatterWriting
             System = finding.System,
             Parts =
             [
-                new Part(Where, Phrase.End(Phrase.Sentence(finding.Where))), new Part(What, Phrase.End(Phrase.Sentence(finding.ComponentKind))), new Part(Seen, Observed(finding)),
+                new Part(Where, Phrase.End(Phrase.Sentence(finding.Where))), new Part(What, Phrase.End(Phrase.Sentence(finding.ComponentKind.Length > 0 ? finding.ComponentKind : finding.System))), new Part(Seen, Observed(finding)),
                 new Part(Why, Phrase.End(finding.Matters)), new Part(Do, Phrase.End(finding.Do)), new Part(Whom, Phrase.End(Phrase.Sentence(finding.Trade))),
             ],
             Pictures = pictures.Show(finding.Photos, finding.Title),

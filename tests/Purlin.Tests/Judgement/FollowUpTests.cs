@@ -161,4 +161,16 @@ public sealed class FollowUpTests
         house.Clear("water-heater.pan-missing", garage, old);
         Assert.Equal(Tie.Evidence, Pan().Tied?.How);
     }
+
+    // A house on a slab has no crawl space or basement to look into for water marks (common practice).
+    [Theory]
+    [InlineData("slab", false)]
+    [InlineData("crawl space", true)]
+    [InlineData(null, true)]
+    public void A_question_about_places_that_the_house_does_not_have_is_not_asked(string? foundation, bool asked)
+    {
+        house.Property = house.Property with { Foundation = foundation };
+        house.Seen("gutter.missing", house.Place(PlaceKind.Side));
+        Assert.Equal(asked, Judging.Judge(house.Build(), RuleBook.BuiltIn, 2026).LooseEnds.Any(end => end.Id == "gutter.missing/below"));
+    }
 }
