@@ -76,6 +76,9 @@ public sealed record Follow
     /// <summary>Kinds of place where the answer can be found; empty for anywhere.</summary>
     public IReadOnlyList<string> In { get => field ?? []; init; }
 
+    /// <summary>Whether it is asked only where the matter was seen: the stain itself is measured, not every ceiling. An answer from elsewhere counts all the same.</summary>
+    public bool Here { get; init; }
+
     /// <summary>Conditions of which a look, seen or clear, answers it.</summary>
     public IReadOnlyList<string> Answers { get => field ?? []; init; }
 

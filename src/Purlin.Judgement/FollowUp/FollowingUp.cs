@@ -11,6 +11,8 @@ namespace Purlin.Judgement.FollowUp;
 /// </summary>
 internal sealed class FollowingUp
 {
+    private static readonly HashSet<EntryName> NoPlaces = [];
+
     private readonly EvidenceIndex evidence;
     private readonly ILookup<string, Sighting> looksFor;
     private readonly Measured measured;
@@ -46,14 +48,15 @@ internal sealed class FollowingUp
             && places.All(openedIn.Contains) && openedIn.Count <= 1) return null;
 
         var answers = new Answers(evidence, looksFor, measured, question, places);
-        var still = answers.StillToLook(openedIn);
+        var spots = question.Follow.Here ? places.FindAll(openedIn.Contains) : [];
+        var still = spots.Count == 0 ? answers.StillToLook(openedIn) : answers.StillToLook(NoPlaces).FindAll(openedIn.Contains);
         return new LooseEnd
         {
             Id = question.Id,
             Question = question.Follow.Ask,
             Because = Because(question),
             OpenedBy = [.. question.Openers.SelectMany(opener => opener.Entries).Distinct()],
-            LookIn = places,
+            LookIn = spots.Count == 0 ? places : spots,
             StillToLook = still,
             Answers = question.Follow.Answers,
             Readings = question.Follow.Readings,

@@ -173,4 +173,27 @@ public sealed class FollowUpTests
         house.Seen("gutter.missing", house.Place(PlaceKind.Side));
         Assert.Equal(asked, Judging.Judge(house.Build(), RuleBook.BuiltIn, 2026).LooseEnds.Any(end => end.Id == "gutter.missing/below"));
     }
+
+    // The stain is measured where it is, not in every room (common practice).
+    [Fact]
+    public void What_is_asked_of_the_spot_itself_is_asked_nowhere_else()
+    {
+        house.Seen("ceiling.stain", kitchen);
+        house.Place(PlaceKind.Bedroom);
+        LooseEnd Meter() => Judging.Judge(house.Build(), RuleBook.BuiltIn, 2026).LooseEnds.Single(end => end.Id == "ceiling.stain/meter");
+        Assert.Equal([kitchen], Meter().LookIn);
+        Assert.Equal([kitchen], Meter().StillToLook);
+        house.Read("surface moisture", 11, "%", kitchen);
+        Assert.Equal(Tie.Evidence, Meter().Tied?.How);
+        Assert.Empty(Meter().StillToLook);
+    }
+
+    [Fact]
+    public void The_spot_that_could_not_be_measured_is_a_limitation()
+    {
+        house.Seen("wall.diagonal-crack", kitchen);
+        house.Place(PlaceKind.Bedroom);
+        house.NotVisible("interior-door.sticks", kitchen, "door blocked by goods");
+        Assert.Equal(Tie.Limitation, Judging.Judge(house.Build(), RuleBook.BuiltIn, 2026).LooseEnds.Single(end => end.Id == "wall.diagonal-crack/doors").Tied?.How);
+    }
 }
