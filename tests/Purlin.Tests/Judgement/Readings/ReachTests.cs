@@ -55,6 +55,16 @@ public sealed class ReachTests
         Assert.True(Judged.Any(judged => Of(judged, feed).Any() && !feed.Raises.Any(raise => judged.Findings.Any(finding => Speaks(finding, raise.Condition)))), $"{id} raises something in every case");
     }
 
+    /// <summary>Numbers and facts that raise by themselves: the panel's neutrals and directory, a window too small to climb through.</summary>
+    [Fact]
+    public void Every_number_and_fact_that_raises_by_itself_is_raised_in_some_case()
+    {
+        var raised = Judged.SelectMany(judged => judged.Findings).SelectMany(finding => finding.Grouped.Append(finding.Condition)).ToHashSet(StringComparer.Ordinal);
+        var missing = Book.ReadingKinds.Values.SelectMany(kind => kind.Raises.Select(raise => $"{kind.Kind}: {raise.Condition}"))
+            .Concat(Book.FactRules.Select(rule => $"{rule.Component}/{rule.Fact}: {rule.Raise.Condition}")).Where(line => !raised.Contains(line.Split(": ")[1])).ToList();
+        Assert.True(missing.Count == 0, string.Join('\n', missing));
+    }
+
     private static bool Speaks(Finding finding, string condition) => finding.Condition == condition || finding.Grouped.Contains(condition);
 
     private static IEnumerable<JudgedWorking> Of(JudgedInspection judged, Feed feed) =>
