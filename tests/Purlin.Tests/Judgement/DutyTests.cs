@@ -111,6 +111,15 @@ public sealed class DutyTests
         Assert.Equal((DutyStanding.Limited, "Wasps."), (Duty("2").State, Duty("2").Words));
     }
 
+    // Closed for all standards at once, a thing that is named has still to be looked at by the standard that asks for a look.
+    [Fact]
+    public void A_description_by_hand_does_not_stand_for_a_look()
+    {
+        house.Close("core:A", DutyClose.Described, text: "Copper.");
+        Assert.Equal((DutyStanding.Met, "Copper."), (Duty("1(b)").State, Duty("1(b)").Words));
+        Assert.Contains("core:A", Duty("1(a)").OpenCore);
+    }
+
     [Fact]
     public void Words_of_ones_own_on_a_component_are_a_look_at_it()
     {

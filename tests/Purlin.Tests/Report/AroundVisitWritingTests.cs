@@ -37,12 +37,12 @@ public sealed class AroundVisitWritingTests
     [Fact]
     public void Every_page_names_the_property()
     {
-        house.Property = house.Property with { Address = "12345 North Invented Meadow Crossing Boulevard, Building 7, Nowhere Falls" };
+        house.Property = house.Property with { Address = "12345 North Invented Meadow Crossing Boulevard, Building 7, Apartment 1204, Nowhere Falls" };
         using MemoryStream to = new();
         PdfWriter.Write(Model, _ => null, to);
         using var pdf = PdfDocument.Open(to.ToArray());
         Assert.True(pdf.NumberOfPages > 3);
-        Assert.All(pdf.GetPages(), page => Assert.Contains("12345NorthInventedMeadowCrossingBoulevard,Building7,NowhereFalls", string.Concat(page.Letters.Select(letter => letter.Value).Where(letter => !string.IsNullOrWhiteSpace(letter))), StringComparison.Ordinal));
+        Assert.All(pdf.GetPages(), page => Assert.Contains("12345NorthInventedMeadowCrossingBoulevard,Building7,Apartment1204,NowhereFalls", string.Concat(page.Letters.Select(letter => letter.Value).Where(letter => !string.IsNullOrWhiteSpace(letter))), StringComparison.Ordinal));
     }
 
     // 22 TAC 535.222(b)(1), (3): name and licence number of the inspector, name of the client.
