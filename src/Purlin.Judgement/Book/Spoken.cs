@@ -11,7 +11,8 @@ public sealed class Spoken
 
     private readonly SpokenWords words;
     private readonly Condition[] conditions;
-    private readonly List<string[]>[] phrases;
+    private readonly List<(string[] Words, double Weight)>[] phrases;
+    private readonly Dictionary<string, double> rarity = new(StringComparer.Ordinal);
     private readonly Dictionary<string, List<(int Condition, double Weight)>> found = new(StringComparer.Ordinal);
     private readonly string[] vocabulary;
 
@@ -21,9 +22,10 @@ public sealed class Spoken
         ArgumentNullException.ThrowIfNull(book);
         words = new SpokenWords(book.SameWords);
         conditions = [.. book.Conditions.Values.OrderBy(condition => condition.Id, StringComparer.Ordinal)];
-        phrases = new List<string[]>[conditions.Length];
         for (var index = 0; index < conditions.Length; index++) Take(index);
         vocabulary = [.. found.Keys.Order(StringComparer.Ordinal)];
+        foreach (var (word, list) in found) rarity[word] = Rareness(list.Count);
+        phrases = [.. conditions.Select(condition => condition.Words.Append(condition.Name).Select(phrase => Weighed(words.Of(phrase))).ToList())];
     }
 
     /// <summary>The conditions that fit best, best first; none when nothing was said that any of them knows.</summary>
@@ -36,16 +38,17 @@ public sealed class Spoken
         var asked = words.Of(said).Distinct(StringComparer.Ordinal).ToArray();
         if (asked.Length == 0) return [];
         Dictionary<int, double> scores = [];
-        double all = 0;
+        var rare = new double[asked.Length];
         for (var at = 0; at < asked.Length; at++)
         {
             var postings = Known(ref asked[at], isLast: at == asked.Length - 1);
-            all += Rarity(asked[at]);
-            foreach (var (condition, weight) in postings) scores[condition] = scores.GetValueOrDefault(condition) + (Rarity(asked[at]) * weight);
+            rare[at] = Rarity(asked[at]);
+            foreach (var (condition, weight) in postings) scores[condition] = scores.GetValueOrDefault(condition) + (rare[at] * weight);
         }
+        var all = rare.Sum();
         return
         [
-            .. scores.Select(score => (Score: ((score.Value / all) + (WholePhrase * Fit(phrases[score.Key], asked))) * (placeKind is not null && conditions[score.Key].Places.Contains(placeKind) ? Here : 1) * (conditions[score.Key].Own ? Mine : 1), score.Key))
+            .. scores.Select(score => (Score: ((score.Value / all) + (WholePhrase * Fit(phrases[score.Key], asked, rare, all))) * (placeKind is not null && conditions[score.Key].Places.Contains(placeKind) ? Here : 1) * (conditions[score.Key].Own ? Mine : 1), score.Key))
                 .OrderByDescending(score => score.Score).ThenBy(score => score.Key).Take(most).Select(score => conditions[score.Key]),
         ];
     }
@@ -53,7 +56,6 @@ public sealed class Spoken
     private void Take(int index)
     {
         var condition = conditions[index];
-        phrases[index] = [.. condition.Words.Append(condition.Name).Select(phrase => words.Of(phrase).ToArray())];
         Dictionary<string, double> weights = new(StringComparer.Ordinal);
         Weigh(condition.Name, Name);
         foreach (var phrase in condition.Words) Weigh(phrase, Words);
@@ -85,18 +87,27 @@ public sealed class Spoken
         return [.. like.SelectMany(other => found[other]).GroupBy(posting => posting.Condition).Select(group => (group.Key, group.Max(posting => posting.Weight) * Guessed))];
     }
 
+    private (string[], double) Weighed(List<string> phrase)
+    {
+        string[] distinct = [.. phrase.Distinct(StringComparer.Ordinal)];
+        return (distinct, distinct.Sum(Rarity));
+    }
+
     /// <summary>What few conditions speak of tells more.</summary>
-    private double Rarity(string word) => Math.Log(1 + ((double)conditions.Length / (1 + (found.TryGetValue(word, out var list) ? list.Count : 0))));
+    private double Rarity(string word) => rarity.TryGetValue(word, out var known) ? known : Rareness(0);
+
+    private double Rareness(int spokenOf) => Math.Log(1 + ((double)conditions.Length / (1 + spokenOf)));
 
     /// <summary>How well the best phrase of a condition and the question cover each other, 0 to 1.</summary>
-    private double Fit(List<string[]> known, string[] asked)
+    private static double Fit(List<(string[] Words, double Weight)> known, string[] asked, double[] rare, double whole)
     {
         var best = 0.0;
-        var whole = asked.Sum(Rarity);
-        foreach (var phrase in known)
+        foreach (var (phrase, weight) in known)
         {
-            var shared = asked.Where(phrase.Contains).Sum(Rarity);
-            if (shared > 0) best = Math.Max(best, 2 * shared / (whole + phrase.Distinct(StringComparer.Ordinal).Sum(Rarity)));
+            var shared = 0.0;
+            for (var at = 0; at < asked.Length; at++)
+                if (Array.IndexOf(phrase, asked[at]) >= 0) shared += rare[at];
+            if (shared > 0) best = Math.Max(best, 2 * shared / (whole + weight));
         }
         return best;
     }

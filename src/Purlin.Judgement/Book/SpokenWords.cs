@@ -8,6 +8,10 @@ internal sealed class SpokenWords(FrozenDictionary<string, string> sameAs)
 {
     private const int LongestPhrase = 3;
 
+    // Most words begin no phrase: only those that do are worth putting together.
+    private readonly FrozenSet<string> beginnings = sameAs.Keys.Where(key => key.Contains(' ', StringComparison.Ordinal)).Select(key => key[..key.IndexOf(' ', StringComparison.Ordinal)]).ToFrozenSet(StringComparer.Ordinal);
+    private readonly Dictionary<string, string> stems = new(StringComparer.Ordinal);
+
     private static readonly FrozenSet<string> Empty = new[]
     {
         "a", "an", "and", "are", "as", "at", "be", "been", "but", "by", "do", "does", "for", "from", "has", "have", "here", "i", "in", "into", "is", "it", "its", "my", "of", "off",
@@ -22,7 +26,7 @@ internal sealed class SpokenWords(FrozenDictionary<string, string> sameAs)
         {
             var taken = Phrase(raw, at, words);
             if (taken > 0) at += taken - 1;
-            else if (!Empty.Contains(raw[at])) words.Add(Same(Stem(raw[at])));
+            else if (!Empty.Contains(raw[at])) words.Add(Root(raw[at]));
         }
         return words;
     }
@@ -30,16 +34,21 @@ internal sealed class SpokenWords(FrozenDictionary<string, string> sameAs)
     /// <summary>Words that together mean one thing: "ground fault", "pop corn". The longest wins.</summary>
     private int Phrase(List<string> raw, int at, List<string> into)
     {
-        for (var length = Math.Min(LongestPhrase, raw.Count - at); length > 0; length--)
+        for (var length = beginnings.Contains(raw[at]) ? Math.Min(LongestPhrase, raw.Count - at) : 1; length > 0; length--)
         {
-            if (!sameAs.TryGetValue(string.Join(' ', raw.GetRange(at, length)), out var same)) continue;
+            if (!sameAs.TryGetValue(length == 1 ? raw[at] : string.Join(' ', raw.GetRange(at, length)), out var same)) continue;
             into.AddRange(Split(same).Select(Stem));
             return length;
         }
         return 0;
     }
 
-    private string Same(string stem) => sameAs.TryGetValue(stem, out var same) ? Stem(same) : stem;
+    private string Root(string word)
+    {
+        if (stems.TryGetValue(word, out var known)) return known;
+        var stem = Stem(word);
+        return stems[word] = sameAs.TryGetValue(stem, out var same) ? Stem(same) : stem;
+    }
 
     private static List<string> Split(string said)
     {
