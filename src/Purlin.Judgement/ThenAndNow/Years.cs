@@ -65,6 +65,8 @@ internal sealed class Years(EvidenceIndex evidence, JudgingMemory memory)
     private static string KindOf(JsonObject result, int? first) => (Word(result["required_then"]), Word(result["required_now"]), first, result["hazard"] is not null) switch
     {
         (_, "permitted" or "no" or "no longer used" or "partly" or "where adopted", _, true) => Hazard,
+        // What a rule allows breaks none.
+        (_, "permitted", _, _) => CannotSay,
         ("yes", _, _, _) => Broke,
         ("no", "yes" or "when work is done", _, _) => Advised,
         (_, not ("yes" or "when work is done"), null, true) => Hazard,
