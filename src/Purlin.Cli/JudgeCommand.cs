@@ -48,6 +48,7 @@ internal static class JudgeCommand
         var open = judged.LooseEnds.Where(end => end.Tied is null).ToList();
         terminal.Out.WriteLine(terminal.Bold($"loose ends open ({open.Count} of {judged.LooseEnds.Count})"));
         foreach (var end in open) terminal.Out.WriteLine($"  {end.Question}");
+        PrintReadings(terminal, judged);
         foreach (var coverage in judged.Coverage)
         {
             terminal.Out.WriteLine(terminal.Bold($"coverage: {coverage.Title}"));
@@ -60,6 +61,15 @@ internal static class JudgeCommand
         foreach (var conflict in judged.WordingConflicts) terminal.Out.WriteLine($"  {conflict.Key}: {conflict.Words}");
         terminal.Out.WriteLine(terminal.Bold($"in the way of issue ({judged.Obstacles.Count})"));
         foreach (var obstacle in judged.Obstacles) terminal.Out.WriteLine($"  {obstacle.Words}");
+    }
+
+    /// <summary>What is short of being reckoned: one reading missing, or readings that do not go together.</summary>
+    private static void PrintReadings(Terminal terminal, JudgedInspection judged)
+    {
+        if (judged.Asks.Count > 0) terminal.Out.WriteLine(terminal.Bold($"one reading away ({judged.Asks.Count})"));
+        foreach (var ask in judged.Asks) terminal.Out.WriteLine($"  {ask.Words}");
+        if (judged.Refused.Count > 0) terminal.Out.WriteLine(terminal.Bold($"to look at again ({judged.Refused.Count})"));
+        foreach (var refused in judged.Refused) terminal.Out.WriteLine($"  {refused.Reckoning}: {string.Join("; ", refused.Reasons)}");
     }
 
     private static void PrintVisit(Terminal terminal, JudgedInspection judged)

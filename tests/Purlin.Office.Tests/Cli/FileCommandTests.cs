@@ -56,6 +56,26 @@ public sealed class FileCommandTests : IDisposable
         Assert.Equal(0, (await Typed.RunAsync(["judge", lines])).Status);
     }
 
+    [Fact]
+    public async Task What_one_reading_would_settle_and_what_does_not_go_together_is_printed()
+    {
+        Purlin.Journal.Pen pen = new("visit00001", "phone00001");
+        DateTimeOffset now = new(2026, 5, 4, 9, 0, 0, TimeSpan.FromHours(-5));
+        List<Purlin.Journal.Entry> entries = [pen.Write(new Purlin.Journal.EntryBody.InspectionOpened { Property = new() { Address = "1 Invented Lane" }, Date = new DateOnly(2026, 5, 4), Standards = [] }, now)];
+        void Read(string set, string kind, double degrees) => entries.Add(pen.Write(new Purlin.Journal.EntryBody.ReadingTaken { Kind = kind, Amount = new(degrees, "°F"), Set = set }, now));
+        Read("first run", "return dry bulb", 75);
+        Read("first run", "return wet bulb", 63);
+        // A wet bulb above its dry bulb cannot be.
+        Read("second run", "return dry bulb", 63);
+        Read("second run", "return wet bulb", 75);
+        Read("second run", "supply dry bulb", 55);
+        var lines = Path.Combine(folder, "short.jsonl");
+        await File.WriteAllLinesAsync(lines, entries.Select(entry => System.Text.Encoding.UTF8.GetString(entry.Line.Span)));
+        var words = (await Typed.RunAsync(["judge", lines])).Out;
+        Assert.Contains("one reading away (1)\n  Measure the supply dry bulb: then the temperature split can be judged.\n", words, StringComparison.Ordinal);
+        Assert.Contains("to look at again (1)\n  temperature-split: ", words, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("check")]
     [InlineData("judge")]
