@@ -96,6 +96,7 @@ public sealed class OwnWords(Browser browser) : IAsyncLifetime
         await Page.GetByLabel("What is it on?").FillAsync("attic animals");
         await Page.GetByRole(AriaRole.Group, new() { Name = "Which system does it belong to?" }).GetByRole(AriaRole.Button, new() { Name = "attic", Exact = true }).TapAsync();
         await Page.GetByRole(AriaRole.Group, new() { Name = "Where is it looked for?" }).GetByRole(AriaRole.Button, new() { Name = "attic", Exact = true }).TapAsync();
+        await Page.Locator("summary", new() { HasText = "More: other words" }).TapAsync();
         await Page.GetByLabel("Other words for it").FillAsync("guano, droppings");
         await Page.GetByLabel("What it means").FillAsync("Bats live here and their droppings soil the insulation.");
         await Page.GetByLabel("What to do").FillAsync("Have a pest control firm close the ways in after the bats have left.");
@@ -187,6 +188,32 @@ public sealed class OwnWords(Browser browser) : IAsyncLifetime
         await Assertions.Expect(Page.Locator(".sentence.mine[data-key='cautions/scald']")).ToHaveCountAsync(0);
         await Page.GetByRole(AriaRole.Button, new() { Name = "Give mine up" }).TapAsync();
         await Assertions.Expect(Page.Locator("[data-conflict]")).ToHaveCountAsync(0);
+    }
+
+    [Fact]
+    public async Task A_rule_book_that_moved_on_during_a_visit_is_told_there_and_a_decision_counts_in_it()
+    {
+        var seed = await SeenAsync();
+        await Page.EvaluateAsync("async ([insp, key, was, now]) => { const { write } = await import('/device/writing.js'); await write(insp, [{ type: 'wording.said', body: { key, was, now } }]); }", new[] { seed.Insp, Key, "What an older edition said.", Mine });
+        await phone.OpenReadyAsync(seed.Url("/matters"));
+        await Page.GetByRole(AriaRole.Link, new() { Name = "The rule book has moved on under 1 of your own words" }).TapAsync();
+        await Page.Locator($"[data-conflict='{Key}']").GetByRole(AriaRole.Button, new() { Name = "Keep mine" }).TapAsync();
+        await Assertions.Expect(Page.Locator("[data-conflict]")).ToHaveCountAsync(0);
+        var said = (await phone.LinesAsync(seed.Insp)).Where(line => line.GetProperty("type").GetString() == "wording.said").ToArray();
+        Assert.Equal(2, said.Length);
+        Assert.Equal((Mine, RuleBook.BuiltIn.Conditions[Condition].Do), (Text(said[1].GetProperty("body"), "now"), Text(said[1].GetProperty("body"), "was")));
+        Assert.Equal($"{Text(said[0], "dev")}.{said[0].GetProperty("seq").GetInt32()}", said[1].GetProperty("body").GetProperty("replaces")[0].GetString());
+    }
+
+    // Two phones that wrote apart: neither line names the other in what it replaces, so both stand.
+    [Fact]
+    public async Task What_two_phones_said_apart_is_shown_until_one_is_chosen()
+    {
+        await WriteAsync((Key, Mine), (Key, "Ask a plumber."));
+        await phone.OpenReadyAsync("/wording");
+        await Page.Locator($"[data-apart='{Key}'] button", new() { HasText = "Ask a plumber." }).TapAsync();
+        await Assertions.Expect(Page.Locator("[data-apart]")).ToHaveCountAsync(0);
+        await Assertions.Expect(Page.Locator($".sentence.mine[data-key='{Key}']")).ToContainTextAsync("Ask a plumber.");
     }
 
     [Fact]

@@ -71,7 +71,7 @@ public static class OwnConditions
             if (follow.Answers.Count + follow.Readings.Count + follow.Facts.Count == 0) refusals.Add(new Refusal("question", Short(follow.Ask), "something that answers it: a condition, a reading or a fact"));
         }
         if (!Systems.Contains(own.System)) refusals.Add(new Refusal("system", own.System.Length == 0 ? "nothing" : Short(own.System), $"one of {string.Join(", ", Systems)}"));
-        Filled("by whom", own.Trade, NameCharacters);
+        Filled("by whom", own.Trade, NameCharacters, "one of the trades");
         // What is left empty was told already, without the whole list of what could stand there.
         BookCheck.Words("", own, (what, given, allowed) =>
         {
@@ -79,9 +79,9 @@ public static class OwnConditions
         });
         return refusals;
 
-        void Filled(string what, string text, int most)
+        void Filled(string what, string text, int most, string wanted = "words of yours")
         {
-            if (string.IsNullOrWhiteSpace(text)) refusals.Add(new Refusal(what, "nothing", "words of yours"));
+            if (string.IsNullOrWhiteSpace(text)) refusals.Add(new Refusal(what, "nothing", wanted));
             else if (text.Length > most) refusals.Add(new Refusal(what, $"{text.Length} characters", $"at most {most}"));
         }
     }

@@ -171,6 +171,31 @@ public sealed class WordingPropertyTests
         Assert.Same(Book, memory.Of(Book, Folding.Fold([])).Book);
     }
 
+    [Fact]
+    public void Remembering_changes_nothing_when_wording_changes_between_two_judgements()
+    {
+        var (memory, pen) = (new JudgingMemory(), new Pen("x", "aaa"));
+        List<Entry> entries = [pen.Write(new EntryBody.InspectionOpened { Property = new Property { Address = "1 Invented Lane", YearBuilt = 1968 }, Date = new DateOnly(2026, 11, 25), Standards = ["washington"] }, Noon)];
+        var kitchen = pen.Write(new EntryBody.PlaceAdded { Kind = PlaceKind.Kitchen, Name = "Kitchen" }, Noon);
+        entries.Add(kitchen);
+        foreach (var condition in (string[])["supply-piping.corroded-joint", "receptacle.no-gfci"]) entries.Add(pen.Write(new EntryBody.ObservationMade { Place = kitchen.Name, Condition = condition, Outcome = Outcome.Seen }, Noon));
+        entries.Add(pen.Write(new EntryBody.ReadingTaken { Kind = "static water pressure", Amount = new Amount(95, "psi"), Place = kitchen.Name }, Noon));
+        GrowingFold fold = new();
+        fold.Add(entries);
+        Same();
+        foreach (var sentence in Everything.Sentences.Where(line => line.Key.StartsWith("supply-piping.", StringComparison.Ordinal) || line.Key.StartsWith("receptacle.no-gfci", StringComparison.Ordinal) || line.Key.StartsWith("words/", StringComparison.Ordinal) || line.Key.StartsWith("causes/", StringComparison.Ordinal)).Take(160))
+        {
+            fold.Add([pen.Write(OwnWording.Say(fold.Inspection, sentence.Key, sentence.Value.Was, sentence.Value.Now)!, Noon)]);
+            if (fold.Entries.Count % 8 == 0) Same();
+        }
+        fold.Add([pen.Write(new EntryBody.EntryWithdrawn { Entry = fold.Entries[^1].Name }, Noon)]);
+        Same();
+
+        void Same() => Assert.Equal(
+            JudgementJson.Write(Judging.Judge(fold.Inspection, Book, 2026), fold.Inspection).ToJsonString(),
+            JudgementJson.Write(Judging.Judge(fold.Inspection, Book, 2026, memory), fold.Inspection).ToJsonString());
+    }
+
     private static RuleBook LaidOf(IEnumerable<Entry> entries) => new LaidBook().Of(Book, Folding.Fold(entries)).Book;
 
     private static IEnumerable<Entry> Written(Overlay overlay)
