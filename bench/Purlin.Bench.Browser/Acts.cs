@@ -34,15 +34,17 @@ public static class Acts
             Array.Sort(times);
             rows.Add(string.Create(CultureInfo.InvariantCulture, $"{name}|{times[0]:0.00}|{times[Runs / 2]:0.00}|{times[^1]:0.00}"));
         }
-        Inspection inspection = Folding.Fold(visit.Entries);
-        var judged = Judging.Judge(inspection, book, 2026, memory);
-        rows.Add($"findings {judged.Findings.Count}, ends {judged.LooseEnds.Count}, workings {judged.Workings.Count}, observations {inspection.Observations.Count}, photos {inspection.Photos.Count}, readings {inspection.Readings.Count}, limitations {judged.Limitations.Count}||| ");
-        Row("fold everything", () => { }, () => Folding.Fold(visit.Entries));
-        Row("judge everything anew", () => { }, () => Judging.Judge(inspection, book, 2026));
+        GrowingFold fold = new();
+        fold.Add(visit.Entries);
+        var judged = Judging.Judge(fold.Inspection, book, 2026, memory);
+        rows.Add($"findings {judged.Findings.Count}, loose ends {judged.LooseEnds.Count}, workings {judged.Workings.Count}, looks {fold.Inspection.Observations.Count}, photographs {fold.Inspection.Photos.Count}, readings {fold.Inspection.Readings.Count}|||");
+        Row("fold everything anew", () => { }, () => Folding.Fold(visit.Entries));
+        Row("judge everything anew", () => { }, () => Judging.Judge(fold.Inspection, book, 2026));
         foreach (var (name, body) in Kinds(visit, book))
         {
-            Row("fold: " + name, () => visit.Write(body(visit.Entries.Count)), () => inspection = Folding.Fold(visit.Entries));
-            Row("judge: " + name, () => { visit.Write(body(visit.Entries.Count)); inspection = Folding.Fold(visit.Entries); }, () => Judging.Judge(inspection, book, 2026, memory));
+            Row("fold on: " + name, () => visit.Write(body(visit.Entries.Count)), () => fold.Add([visit.Entries[^1]]));
+            Judging.Judge(fold.Inspection, book, 2026, memory);
+            Row("judge on: " + name, () => { visit.Write(body(visit.Entries.Count)); fold.Add([visit.Entries[^1]]); }, () => Judging.Judge(fold.Inspection, book, 2026, memory));
         }
         return [.. rows];
     }
@@ -51,6 +53,7 @@ public static class Acts
     {
         var conditions = book.Conditions.Keys.Order(StringComparer.Ordinal).ToList();
         var readings = book.ReadingKinds.Keys.Order(StringComparer.Ordinal).ToList();
+        HashSet<EntryName> undone = [];
         EntryName Place(int at) => visit.Places[at % visit.Places.Count].Name;
         yield return ("a look that saw something", at => new EntryBody.ObservationMade { Place = Place(at), Condition = conditions[at * 7 % conditions.Count], Outcome = Outcome.Seen });
         yield return ("a clear look", at => new EntryBody.ObservationMade { Place = Place(at), Condition = conditions[at * 11 % conditions.Count], Outcome = Outcome.Clear });
@@ -60,6 +63,6 @@ public static class Acts
         yield return ("a limitation", at => new EntryBody.LimitationRecorded { What = $"Behind the boxes {at}", Cause = "stored goods", Next = "Have it looked at.", Place = Place(at) });
         yield return ("a place", at => new EntryBody.PlaceAdded { Kind = PlaceKind.Room, Name = $"Room {at}", Parent = visit.Places[0].Name });
         yield return ("a component", at => new EntryBody.ComponentAdded { Kind = "window", Place = Place(at) });
-        yield return ("an undo", at => new EntryBody.EntryWithdrawn { Entry = visit.Entries[at * 13 % visit.Entries.Count].Name });
+        yield return ("an undo", at => new EntryBody.EntryWithdrawn { Entry = visit.Entries.Last(entry => entry.Body is EntryBody.ObservationMade && !undone.Contains(entry.Name) && undone.Add(entry.Name)).Name });
     }
 }

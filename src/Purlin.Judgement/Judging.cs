@@ -18,45 +18,52 @@ public static class Judging
     /// <param name="inspection">The evidence.</param>
     /// <param name="book">The rule book; the own wording that the inspection holds is laid over it here.</param>
     /// <param name="yearNow">The year of the visit or of issue.</param>
-    /// <param name="memory">Remembers reckonings from one judgement to the next; none reckons everything anew.</param>
+    /// <param name="memory">Remembers what was worked out from one judgement to the next; none works everything out anew.</param>
     public static JudgedInspection Judge(Inspection inspection, RuleBook book, int yearNow, JudgingMemory? memory = null)
     {
         ArgumentNullException.ThrowIfNull(inspection);
         ArgumentNullException.ThrowIfNull(book);
         memory ??= new JudgingMemory();
         (book, var conflicts) = memory.Laid.Of(book, inspection);
-        var evidence = new EvidenceIndex(inspection, book, yearNow);
-        var photosFor = inspection.Photos.Where(photo => photo.For is not null).ToLookup(photo => photo.For!.Value, photo => photo.Id);
-
+        var evidence = memory.LayOut(inspection, book, yearNow);
+        var (recall, looks, index) = (memory.Recall, memory.Looks, memory.Book);
         var readings = new ReadingJudging(evidence, memory);
-        List<Sighting> looks = [.. Gathering.Observed(evidence), .. readings.Judge()];
-        var matters = Gathering.Matters(evidence, looks);
-        var writing = new FindingWriting(evidence, photosFor);
-        var years = new Years(evidence, memory);
-        List<Finding> written = [.. matters.Select(matter => writing.Write(matter) with { ThenAndNow = years.Of(matter) })];
-        List<Finding> single = [.. Escalating.Apply(book, written, matters).Select(finding => Overruled.Apply(inspection, finding))];
-        List<Finding> findings = [.. new Grouping(book, matters, writing).Apply(single).Select(finding => finding.Grouped.Count == 0 ? finding : Overruled.ApplyToGroup(evidence, finding))];
-        var leftOut = findings.Where(finding => finding.LeftOut).Select(finding => finding.Id).ToHashSet(StringComparer.Ordinal);
-        var limitations = new LimitationWriting(evidence, photosFor).Write(looks);
+        looks.Update([.. memory.Observing.Look(inspection, evidence), .. readings.Judge()]);
 
+        var matters = new Gathering(evidence, looks, recall).Matters();
+        var findings = Find(inspection, evidence, memory, matters, readings.Workings);
+        var leftOut = findings.Where(finding => finding.LeftOut).Select(finding => finding.Id).ToHashSet(StringComparer.Ordinal);
         var judged = new JudgedInspection
         {
             RuleBook = book.Edition,
             Findings = InOrder(evidence, findings),
-            LooseEnds = new FollowingUp(evidence, looks, new Measured(evidence, readings)).Follow(matters.Where(matter => !leftOut.Contains(matter.Id))),
-            Coverage = new Covering(evidence, new CoreCovering(evidence, looks)).Cover(),
-            Limitations = limitations,
+            LooseEnds = new FollowingUp(evidence, looks, new Measured(evidence, memory), recall).Follow(matters.Where(matter => !leftOut.Contains(matter.Id))),
+            Coverage = new Covering(evidence, new CoreCovering(evidence, looks, recall), recall).Cover(),
+            Limitations = recall.Once("limitations", "", null, () => new LimitationWriting(evidence, looks).Write()),
             Workings = readings.Workings,
             Refused = readings.Refused,
             Asks = [.. readings.Asks.DistinctBy(ask => (ask.Reading, ask.Fact, ask.Component, ask.Place))],
-            Photos = PhotoSpeaking.Speak(evidence, findings, looks, limitations),
-            Alerts = Alerting.List(evidence),
-            Offers = Offering.List(evidence),
+            Photos = PhotoSpeaking.Speak(inspection, evidence, looks, findings),
+            Alerts = recall.Once("alerts", "", null, () => Alerting.List(evidence)),
+            Offers = recall.Once("offers", "", null, () => Offering.List(evidence, index.Offered)),
             WordingConflicts = conflicts,
             Obstacles = [],
         };
         judged = judged with { Visit = AroundVisit.List(evidence, judged), Wanted = StandardLimits.Shown(evidence) };
-        return judged with { Obstacles = Obstacles.List(evidence, judged) };
+        judged = judged with { Obstacles = Obstacles.List(inspection, book.Words, judged) };
+        memory.Keep(inspection, evidence);
+        return judged;
+    }
+
+    private static List<Finding> Find(Inspection inspection, EvidenceIndex evidence, JudgingMemory memory, List<Matter> matters, List<JudgedWorking> workings)
+    {
+        Dictionary<JudgedWorking, int> numbers = new(ReferenceEqualityComparer.Instance);
+        foreach (var working in workings) numbers.TryAdd(working, numbers.Count);
+        var writing = new FindingWriting(evidence);
+        var years = new Years(evidence, memory);
+        List<Finding> written = [.. matters.Select(matter => memory.Recall.Once("finding", matter.Id, matter, () => writing.Write(matter, years.Of(matter))).Numbered(numbers))];
+        List<Finding> single = [.. Escalating.Apply(memory.Book, written, matters).Select(finding => Overruled.Apply(inspection, finding))];
+        return [.. new Grouping(memory.Book, matters, writing, memory.Recall).Apply(single).Select(finding => finding.Grouped.Count == 0 ? finding : Overruled.ApplyToGroup(inspection, evidence, finding))];
     }
 
     private static List<Finding> InOrder(EvidenceIndex evidence, IEnumerable<Finding> findings) =>

@@ -1,15 +1,14 @@
 using Purlin.Journal;
 using Purlin.Journal.Fold;
-using Purlin.Judgement.Evidence;
+using Purlin.Judgement.Book;
 
 namespace Purlin.Judgement;
 
 /// <summary>Lists what stands in the way of issue.</summary>
 internal static class Obstacles
 {
-    public static List<Obstacle> List(EvidenceIndex evidence, JudgedInspection judged)
+    public static List<Obstacle> List(Inspection inspection, Wording words, JudgedInspection judged)
     {
-        var words = evidence.Book.Words;
         List<Obstacle> all = [];
         foreach (var end in judged.LooseEnds.Where(end => end.Tied is null && end.Blocks))
             all.Add(new Obstacle.LooseEndOpen(end.Id) { Words = end.Question, Place = end.StillToLook.Count > 0 ? end.StillToLook[0] : null });
@@ -18,15 +17,16 @@ internal static class Obstacles
             all.Add(new Obstacle.DutyOpen(duty.Id) { Words = words.Say("obstacle.duty", ("text", duty.Text), ("missing", duty.Words)), Place = duty.Places.Count > 0 ? duty.Places[0] : null });
         foreach (var duty in judged.Visit.Where(duty => duty is { State: VisitStanding.Open, BarsIssue: true }))
             all.Add(new Obstacle.VisitOpen(duty.Id) { Words = words.Say("obstacle.visit", ("name", duty.Name), ("words", duty.Words)) });
-        foreach (var photo in judged.Photos.Where(photo => photo.Use is null))
-            all.Add(new Obstacle.PhotoUnspoken(photo.Id) { Words = words.Say("obstacle.photo"), Place = evidence.Inspection.Photos.First(known => known.Id == photo.Id).Place });
+        // Photographs are spoken for in their own order.
+        for (var at = 0; at < judged.Photos.Count; at++)
+            if (judged.Photos[at].Use is null) all.Add(new Obstacle.PhotoUnspoken(judged.Photos[at].Id) { Words = words.Say("obstacle.photo"), Place = inspection.Photos[at].Place });
         foreach (var limitation in judged.Limitations)
             if (Missing(limitation) is { } missing)
                 all.Add(new Obstacle.LimitationIncomplete(limitation.Id, missing) { Words = words.Say("obstacle.limitation." + missing, ("what", limitation.What)), Place = limitation.Place });
         // A fork, a far-off clock or a broken chain is shown but can never be undone, so it must not bar the issue.
-        foreach (var unsettled in evidence.Inspection.Unsettled.Where(unsettled => unsettled.Kind is UnsettledKind.Divergence or UnsettledKind.ParentCycle or UnsettledKind.KeepWins)) all.Add(new Obstacle.Unsettled(unsettled.Entries) { Words = unsettled.Words });
-        if (evidence.Inspection.Unknown.Count > 0)
-            all.Add(new Obstacle.UnknownEntries(evidence.Inspection.Unknown.Count) { Words = words.Say("obstacle.unknown", ("count", $"{evidence.Inspection.Unknown.Count}")) });
+        foreach (var unsettled in inspection.Unsettled.Where(unsettled => unsettled.Kind is UnsettledKind.Divergence or UnsettledKind.ParentCycle or UnsettledKind.KeepWins)) all.Add(new Obstacle.Unsettled(unsettled.Entries) { Words = unsettled.Words });
+        if (inspection.Unknown.Count > 0)
+            all.Add(new Obstacle.UnknownEntries(inspection.Unknown.Count) { Words = words.Say("obstacle.unknown", ("count", $"{inspection.Unknown.Count}")) });
         return all;
     }
 

@@ -6,15 +6,15 @@ namespace Purlin.Judgement.Causes;
 /// <summary>Lifts a matter one step when another one was seen with it: poor drainage where a wall already moves.</summary>
 internal static class Escalating
 {
-    public static IEnumerable<Finding> Apply(RuleBook book, IReadOnlyList<Finding> findings, IReadOnlyList<Matter> matters)
+    public static IEnumerable<Finding> Apply(BookIndex book, IReadOnlyList<Finding> findings, IReadOnlyList<Matter> matters)
     {
         var seen = matters.ToLookup(matter => matter.Condition.Id, StringComparer.Ordinal);
         foreach (var finding in findings)
         {
             var lifted = finding;
-            foreach (var rule in book.Escalations)
+            foreach (var rule in book.Escalations[finding.Condition])
             {
-                if (rule.Condition != finding.Condition || !rule.With.Any(other => seen[other].Any(matter => Together(rule, finding, matter)))) continue;
+                if (!rule.With.Any(other => seen[other].Any(matter => Together(rule, finding, matter)))) continue;
                 var raised = Weighing.Raise(lifted.Weight);
                 lifted = lifted with { Weight = raised, Why = [.. lifted.Why, new Contribution("together", rule.Because, raised)] };
             }

@@ -25,7 +25,7 @@ internal sealed class AroundVisit
 
     public static List<VisitDuty> List(EvidenceIndex evidence, JudgedInspection judged)
     {
-        if (evidence.Inspection.Opening is null) return [];
+        if (evidence.Opening is null) return [];
         var around = new AroundVisit(evidence, judged);
         return [.. evidence.Book.Visit.Select(around.Of).OfType<VisitDuty>()];
     }
@@ -55,7 +55,7 @@ internal sealed class AroundVisit
         {
             any = true;
             var id = $"{standard.Id}:{duty.Id}";
-            yield return new VisitAsked(id, standard.Short, duty.Id, duty.Text, duty.Mark) { IsClosed = evidence.Inspection.DutiesMet.ContainsKey(id) };
+            yield return new VisitAsked(id, standard.Short, duty.Id, duty.Text, duty.Mark) { IsClosed = evidence.DutyMet(id) is not null };
         }
         if (!any && rule.Date is { } date && standard.Settings.TryGetValue(date.Setting, out var setting))
             yield return new VisitAsked($"{standard.Id}:{date.Setting}", standard.Short, date.Setting, rule.Text, setting.Mark);
@@ -63,9 +63,9 @@ internal sealed class AroundVisit
 
     private VisitDuty? ByHand(VisitDuty duty)
     {
-        if (evidence.Inspection.DutiesMet.TryGetValue(duty.Id, out var slot)) return Closed(duty, [(slot.Value, slot.Standing[0].By)]);
+        if (evidence.DutyMet(duty.Id) is { } slot) return Closed(duty, [(slot.Value, slot.Standing[0].By)]);
         if (!duty.Asked.All(asked => asked.IsClosed)) return null;
-        return Closed(duty, [.. duty.Asked.Select(asked => evidence.Inspection.DutiesMet[asked.Duty]).Select(one => (one.Value, one.Standing[0].By))]);
+        return Closed(duty, [.. duty.Asked.Select(asked => evidence.DutyMet(asked.Duty)!).Select(one => (one.Value, one.Standing[0].By))]);
     }
 
     private VisitDuty Closed(VisitDuty duty, IReadOnlyList<(EntryBody.DutyMet Body, EntryName By)> hands)

@@ -2,33 +2,21 @@ using Purlin.Journal;
 using Purlin.Journal.Fold;
 using Purlin.Judgement.Book;
 using Purlin.Judgement.Evidence;
+using Purlin.Judgement.Memory;
 
 namespace Purlin.Judgement.Duties;
 
 /// <summary>Works out from an ordinary walk which things of the common core have been looked at, described, limited, or are not there.</summary>
-internal sealed class CoreCovering
+internal sealed class CoreCovering(EvidenceIndex evidence, Looks looks, Recall recall)
 {
-    private readonly EvidenceIndex evidence;
-    private readonly ILookup<string, Sighting> looksByKind;
-    private readonly HashSet<EntryName?> lookedIn;
-    private readonly Presence presence;
-    private readonly Dictionary<(string, bool), CoreStanding> known = [];
-
-    public CoreCovering(EvidenceIndex evidence, IReadOnlyList<Sighting> looks)
-    {
-        this.evidence = evidence;
-        presence = new Presence(evidence);
-        looksByKind = looks.SelectMany(look => KindsOf(look).Select(kind => (kind, look))).ToLookup(pair => pair.kind, pair => pair.look, StringComparer.Ordinal);
-        lookedIn = [.. looks.Where(look => look.Looked).Select(look => look.Place)];
-    }
+    private readonly Presence presence = new(evidence);
 
     /// <summary>How it stands; a description asks for facts, everything else for a look.</summary>
     public CoreStanding Of(CoreDuty core, string verb)
     {
         // Where no fact is named, what was seen describes it.
         var named = verb == "describe";
-        if (!known.TryGetValue((core.Id, named), out var standing)) known[(core.Id, named)] = standing = Work(core, named && core.Facts.Count > 0, named) with { Name = core.Name };
-        return standing;
+        return recall.Once(named ? "described" : "looked at", core.Id, core, () => Work(core, named && core.Facts.Count > 0, named) with { Name = core.Name });
     }
 
     /// <summary>Places where it can be closed.</summary>
@@ -51,17 +39,17 @@ internal sealed class CoreCovering
     /// <summary>A description closes what is to be described, and never a look at the same thing.</summary>
     private CoreStanding? ByHand(CoreDuty core, bool describe, bool named)
     {
-        if (!evidence.Inspection.DutiesMet.TryGetValue("core:" + core.Id, out var slot) || (slot.Value.How == DutyClose.Described && !named)) return null;
+        if (evidence.DutyMet("core:" + core.Id) is not { } slot || (slot.Value.How == DutyClose.Described && !named)) return null;
         return Hand.Close(slot, describe) is { } closed ? new CoreStanding(core.Id, closed.State, [slot.Standing[0].By], closed.Words) : null;
     }
 
     private CoreStanding? Looked(CoreDuty core)
     {
-        var looks = LooksFor(core).Where(look => look.Looked).ToList();
+        var found = LooksFor(core).Where(look => look.Looked).ToList();
         var readings = ReadingsFor(core);
-        if (looks.Count == 0 && readings.Count == 0) return null;
-        IEnumerable<EntryName> entries = [.. looks.SelectMany(look => look.Entries), .. readings.Select(reading => reading.Id)];
-        return new CoreStanding(core.Id, DutyStanding.Met, [.. entries.Distinct()], Words(looks, readings));
+        if (found.Count == 0 && readings.Count == 0) return null;
+        IEnumerable<EntryName> entries = [.. found.SelectMany(look => look.Entries), .. readings.Select(reading => reading.Id)];
+        return new CoreStanding(core.Id, DutyStanding.Met, [.. entries.Distinct()], Words(found, readings));
     }
 
     private CoreStanding? Described(CoreDuty core)
@@ -84,7 +72,7 @@ internal sealed class CoreCovering
     {
         var hidden = LooksFor(core).Where(look => look.Outcome == Outcome.NotVisible).ToList();
         if (hidden.Count > 0) return new CoreStanding(core.Id, DutyStanding.Limited, [.. hidden.SelectMany(look => look.Entries)], Reasons(hidden.Select(look => look.Reason)));
-        var limits = evidence.Inspection.Limitations.Where(limitation => Limits(core, limitation)).ToList();
+        var limits = evidence.Limitations.Where(limitation => Limits(core, limitation)).ToList();
         return limits.Count == 0 ? null : new CoreStanding(core.Id, DutyStanding.Limited, [.. limits.Select(limitation => limitation.Id)], Reasons(limits.Select(limitation => limitation.Cause ?? limitation.Body.Cause ?? limitation.Body.What)));
     }
 
@@ -94,7 +82,7 @@ internal sealed class CoreCovering
         if (evidence.Component(limitation.Body.Component) is { } component) return core.Components.Contains(component.Kind) && InPlace(core, limitation.Body.Place ?? component.Place);
         if (limitation.Body.Rule is { } id && evidence.Book.Limitations.TryGetValue(id, out var rule) && rule.Component.Length > 0)
             return core.Components.Contains(rule.Component) && InPlace(core, limitation.Body.Place);
-        return limitation.Body.Place is { } place && !lookedIn.Contains(place) && core.Places.Count > 0 && core.Places.All(kind => kind == evidence.Place(place)?.Kind);
+        return limitation.Body.Place is { } place && !looks.LookedIn(place) && core.Places.Count > 0 && core.Places.All(kind => kind == evidence.Place(place)?.Kind);
     }
 
     /// <summary>A look counts once, though it may be of two kinds: told apart by itself, not by what it says.</summary>
@@ -102,7 +90,7 @@ internal sealed class CoreCovering
     {
         HashSet<Sighting>? met = core.Components.Count > 1 ? new(ReferenceEqualityComparer.Instance) : null;
         foreach (var kind in core.Components)
-            foreach (var look in looksByKind[kind])
+            foreach (var look in looks.At(kind))
                 if (InPlace(core, look.Place) && Matches(core, look.Condition) && met?.Add(look) != false) yield return look;
     }
 
@@ -115,19 +103,12 @@ internal sealed class CoreCovering
     private static bool Matches(CoreDuty core, string condition) => core.Conditions.Count == 0 || condition.StartsWith(Findings.Gathering.Own, StringComparison.Ordinal)
         || core.Conditions.Any(pattern => Globs.Matches(pattern, condition));
 
-    private IEnumerable<string> KindsOf(Sighting look)
-    {
-        var on = evidence.Component(look.Component)?.Kind;
-        if (on is not null) yield return on;
-        if (evidence.Book.Conditions.TryGetValue(look.Condition, out var condition) && condition.Component != on) yield return condition.Component;
-    }
-
-    private string Words(List<Sighting> looks, List<Reading> readings)
+    private string Words(List<Sighting> found, List<Reading> readings)
     {
         List<string> parts = [];
-        var places = looks.Select(look => look.Place).Where(place => place is not null).Distinct().OrderBy(place => evidence.Walk(place)).Select(place => evidence.NameOf(place)).ToList();
+        var places = found.Select(look => look.Place).Where(place => place is not null).Distinct().OrderBy(place => evidence.Walk(place)).Select(place => evidence.NameOf(place)).ToList();
         if (places.Count > 0) parts.Add(evidence.Book.Words.Say("duty.looked", ("places", string.Join(", ", places))));
-        foreach (var sample in looks.Where(look => look.Sample is not null).GroupBy(look => look.Condition))
+        foreach (var sample in found.Where(look => look.Sample is not null).GroupBy(look => look.Condition))
         {
             var name = evidence.Book.Conditions.TryGetValue(sample.Key, out var condition) ? condition.Name : condition?.Component ?? "";
             parts.Add(evidence.Book.Words.Say("duty.sample", ("tried", $"{sample.Sum(look => look.Sample!.Tried)}"), ("of", $"{sample.Sum(look => look.Sample!.Of)}"), ("failed", $"{sample.Sum(look => look.Sample!.Failed)}"), ("what", name)));

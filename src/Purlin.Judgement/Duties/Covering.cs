@@ -1,24 +1,28 @@
 using Purlin.Journal;
 using Purlin.Judgement.Book;
 using Purlin.Judgement.Evidence;
+using Purlin.Judgement.Memory;
 
 namespace Purlin.Judgement.Duties;
 
 /// <summary>Says for each standard chosen how each of its duties stands. A duty over several things stands open while one of them does.</summary>
-internal sealed class Covering(EvidenceIndex evidence, CoreCovering core)
+internal sealed class Covering(EvidenceIndex evidence, CoreCovering core, Recall recall)
 {
     public List<Coverage> Cover()
     {
         List<Coverage> all = [];
-        foreach (var chosen in (evidence.Inspection.Opening?.Body.Standards ?? []).Select(Standard.IdOf).Distinct(StringComparer.Ordinal))
+        foreach (var chosen in evidence.Chosen)
         {
             if (evidence.Book.Standards.TryGetValue(chosen, out var standard))
-                all.Add(new Coverage(standard.Id, $"{standard.Title}, {standard.Edition}", [.. standard.Duties.Where(Counts).Select(duty => State(standard, duty))]));
+                all.Add(new Coverage(standard.Id, $"{standard.Title}, {standard.Edition}", [.. standard.Duties.Select(duty => Counted(standard, duty)).OfType<DutyState>()]));
             else
                 all.Add(new Coverage(chosen, evidence.Book.Words.Say("duty.unknown-standard", ("standard", chosen)), []));
         }
         return all;
     }
+
+    private DutyState? Counted(Standard standard, Duty duty) =>
+        recall.Once("duty", $"{standard.Id}:{duty.Id}", duty, () => new Standing(Counts(duty) ? State(standard, duty) : null)).State;
 
     private bool Counts(Duty duty) => duty.Verb != "not-required" && (duty.Coverage == "always" || (duty.Coverage == "if agreed" && IsThere(duty)));
 
@@ -44,7 +48,7 @@ internal sealed class Covering(EvidenceIndex evidence, CoreCovering core)
 
     private DutyState? ByHand(string id, Duty duty)
     {
-        if (!evidence.Inspection.DutiesMet.TryGetValue(id, out var slot)) return null;
+        if (evidence.DutyMet(id) is not { } slot) return null;
         return Hand.Close(slot, duty.Verb == "describe") is { } closed ? Of(id, duty, closed.State, [slot.Standing[0].By], closed.Words) : null;
     }
 
@@ -66,4 +70,6 @@ internal sealed class Covering(EvidenceIndex evidence, CoreCovering core)
 
     private static DutyState Of(string id, Duty duty, DutyStanding state, IReadOnlyList<EntryName> by, string words) =>
         new(id, duty.Id, duty.System, duty.Text, duty.Verb, state, by, words, duty.Mark);
+
+    private sealed record Standing(DutyState? State);
 }

@@ -10,7 +10,7 @@ internal sealed class VisitFacts(EvidenceIndex evidence)
 {
     private readonly IReadOnlyDictionary<string, Slot<Fact>>? facts = evidence.Component(evidence.House)?.Facts;
 
-    public EntryBody.InspectionOpened Opening { get; } = evidence.Inspection.Opening!.Body;
+    public EntryBody.InspectionOpened Opening { get; } = evidence.Opening!.Body;
 
     /// <summary>What the fact says, and the entry that says it; none when nobody stated it.</summary>
     public (string Text, EntryName By)? Stated(string name) =>
@@ -22,10 +22,10 @@ internal sealed class VisitFacts(EvidenceIndex evidence)
     public (string Text, EntryName By)? Answer(VisitFact fact) => Stated(fact.Name) ?? (Held(fact.Fills) is { } held ? (held, evidence.House!.Value) : null);
 
     /// <summary>The last sealed edition's day, else none. The office writes it, by its own clock.</summary>
-    public DateOnly? LastEdition => evidence.Inspection.Editions.Count == 0 ? null : evidence.Inspection.Editions.Max(VisitDays.Of);
+    public DateOnly? LastEdition => evidence.Editions.Count == 0 ? null : evidence.Editions.Max(VisitDays.Of);
 
     /// <summary>The first sealed edition; none while there is none.</summary>
-    public SealedEdition? FirstEdition => evidence.Inspection.Editions.MinBy(edition => edition.Body.Number);
+    public SealedEdition? FirstEdition => evidence.Editions.MinBy(edition => edition.Body.Number);
 
     // A licence stands beside the inspector's name, as a number.
     private string? Held(string member) => member switch

@@ -1,12 +1,18 @@
 using Purlin.Journal;
 using Purlin.Journal.Fold;
 using Purlin.Judgement.Book;
+using Purlin.Judgement.Memory;
 
 namespace Purlin.Judgement.Evidence;
 
-/// <summary>The inspection laid out for asking: by name, by kind, by condition. Made once for a judgement, so that no rule walks all entries.</summary>
+/// <summary>
+/// The inspection laid out for asking: by name, by kind. Rules ask here and nowhere else, so that what each result rests on is known; what is
+/// fixed for a whole visit (the opening with its property and standards, the book, the year) is not noted, since a change of it forgets everything.
+/// </summary>
 internal sealed class EvidenceIndex
 {
+    private readonly Recall recall;
+    private readonly Inspection inspection;
     private readonly Dictionary<EntryName, Place> places;
     private readonly Dictionary<EntryName, Component> components;
     private readonly Dictionary<EntryName, int> walk;
@@ -14,70 +20,126 @@ internal sealed class EvidenceIndex
     private readonly ILookup<string, Place> placesByKind;
     private readonly ILookup<string, Component> componentsByKind;
     private readonly ILookup<string, Reading> readingsByKind;
-
+    private readonly Dictionary<EntryName, List<EntryName>> photosFor;
+    private readonly HashSet<EntryName> withdrawn;
     private Dictionary<EntryName, DateTimeOffset>? moments;
 
-    public EvidenceIndex(Inspection inspection, RuleBook book, int yearNow)
+    /// <summary>Lays out an inspection.</summary>
+    /// <param name="inspection">The evidence.</param>
+    /// <param name="book">The rule book.</param>
+    /// <param name="yearNow">The year of the visit or of issue.</param>
+    /// <param name="recall">Is told what is asked for.</param>
+    /// <param name="before">The layout before, of which is taken over what did not change.</param>
+    public EvidenceIndex(Inspection inspection, RuleBook book, int yearNow, Recall recall, EvidenceIndex? before)
     {
-        (Inspection, Book, YearNow) = (inspection, book, yearNow);
-        places = inspection.Places.ToDictionary(place => place.Id);
-        components = inspection.Components.ToDictionary(component => component.Id);
-        walk = WalkOrder(inspection.Places);
-        firstOfKind = [];
-        foreach (var component in inspection.Components) firstOfKind.TryAdd(component.Kind, component.Id);
-        placesByKind = inspection.Places.ToLookup(place => place.Kind, StringComparer.Ordinal);
-        componentsByKind = inspection.Components.ToLookup(component => component.Kind, StringComparer.Ordinal);
-        readingsByKind = inspection.Readings.ToLookup(reading => reading.Body.Kind, StringComparer.Ordinal);
-        Withdrawn = [.. inspection.Withdrawn];
+        (this.inspection, Book, YearNow, this.recall) = (inspection, book, yearNow, recall);
+        var old = before?.inspection;
+        if (before is not null && ReferenceEquals(old!.Places, inspection.Places)) (places, walk, placesByKind) = (before.places, before.walk, before.placesByKind);
+        else
+        {
+            places = inspection.Places.ToDictionary(place => place.Id);
+            walk = WalkOrder(inspection.Places);
+            placesByKind = inspection.Places.ToLookup(place => place.Kind, StringComparer.Ordinal);
+        }
+        if (before is not null && ReferenceEquals(old!.Components, inspection.Components)) (components, firstOfKind, componentsByKind) = (before.components, before.firstOfKind, before.componentsByKind);
+        else
+        {
+            components = inspection.Components.ToDictionary(component => component.Id);
+            firstOfKind = [];
+            foreach (var component in inspection.Components) firstOfKind.TryAdd(component.Kind, component.Id);
+            componentsByKind = inspection.Components.ToLookup(component => component.Kind, StringComparer.Ordinal);
+        }
+        readingsByKind = before is not null && ReferenceEquals(old!.Readings, inspection.Readings) ? before.readingsByKind : inspection.Readings.ToLookup(reading => reading.Body.Kind, StringComparer.Ordinal);
+        photosFor = before is not null && ReferenceEquals(old!.Photos, inspection.Photos) ? before.photosFor : ByWhatTheyShow(inspection.Photos);
+        withdrawn = before is not null && ReferenceEquals(old!.Withdrawn, inspection.Withdrawn) ? before.withdrawn : [.. inspection.Withdrawn];
     }
-
-    public Inspection Inspection { get; }
 
     public RuleBook Book { get; }
 
     public int YearNow { get; }
 
-    public HashSet<EntryName> Withdrawn { get; }
+    /// <summary>The standards chosen, known to the book or not.</summary>
+    public IEnumerable<string> Chosen => (inspection.Opening?.Body.Standards ?? []).Select(Standard.IdOf).Distinct(StringComparer.Ordinal);
 
     /// <summary>The standards chosen that the book has.</summary>
-    public IEnumerable<Standard> Standards => (Inspection.Opening?.Body.Standards ?? []).Select(Standard.IdOf).Distinct(StringComparer.Ordinal)
-        .Where(Book.Standards.ContainsKey).Select(id => Book.Standards[id]);
+    public IEnumerable<Standard> Standards => Chosen.Where(Book.Standards.ContainsKey).Select(id => Book.Standards[id]);
 
-    public Property? Property => Inspection.Opening?.Body.Property;
+    public Opening? Opening => inspection.Opening;
 
-    public EntryName? House => Inspection.Opening?.Id;
+    /// <summary>What was issued. Not noted: what rests on it is worked out each time.</summary>
+    public IReadOnlyList<SealedEdition> Editions => inspection.Editions;
 
-    public Place? Place(EntryName? name) => name is { } id ? places.GetValueOrDefault(id) : null;
+    public Property? Property => inspection.Opening?.Body.Property;
 
-    public Component? Component(EntryName? name) => name is { } id ? components.GetValueOrDefault(id) : null;
+    public EntryName? House => inspection.Opening?.Id;
 
-    public IEnumerable<Place> PlacesOf(string kind) => placesByKind[kind];
+    public IReadOnlyList<Limitation> Limitations => Asked(Topic.Of(Subject.Limitations), inspection.Limitations);
 
-    public IEnumerable<Component> ComponentsOf(string kind) => componentsByKind[kind];
+    public Place? Place(EntryName? name) => name is { } id ? Asked(Topic.Of(Subject.Place, id), places.GetValueOrDefault(id)) : null;
 
-    public IEnumerable<Reading> ReadingsOf(string kind) => readingsByKind[kind];
+    public Component? Component(EntryName? name) => name is { } id ? Asked(Topic.Of(Subject.Component, id), components.GetValueOrDefault(id)) : null;
+
+    public IEnumerable<Place> PlacesOf(string kind) => Asked(Topic.Of(Subject.PlacesOf, kind), placesByKind[kind]);
+
+    public IEnumerable<Component> ComponentsOf(string kind) => Asked(Topic.Of(Subject.ComponentsOf, kind), componentsByKind[kind]);
+
+    public IEnumerable<Reading> ReadingsOf(string kind) => Asked(Topic.Of(Subject.ReadingsOf, kind), readingsByKind[kind]);
+
+    public IReadOnlyList<EntryName> PhotosFor(EntryName entry) => Asked(Topic.Of(Subject.PhotosFor, entry), photosFor.TryGetValue(entry, out var photos) ? photos : []);
+
+    public bool IsWithdrawn(EntryName entry) => Asked(Topic.Of(Subject.Withdrawn, entry), withdrawn.Contains(entry));
+
+    /// <summary>How the inspector tied off a loose end.</summary>
+    public Slot<EntryBody.LooseEndTied>? Tie(string looseEnd) => Asked(Topic.Of(Subject.Tie, looseEnd), inspection.Ties.GetValueOrDefault(looseEnd));
+
+    /// <summary>How the inspector closed a duty.</summary>
+    public Slot<EntryBody.DutyMet>? DutyMet(string duty) => Asked(Topic.Of(Subject.Duty, duty), inspection.DutiesMet.GetValueOrDefault(duty));
 
     /// <summary>Where a reading was taken: its own place, else that of what it was taken on.</summary>
     public EntryName? PlaceOf(Reading reading) => reading.Body.Place ?? Component(reading.Body.Component)?.Place;
 
     public string NameOf(EntryName? place) => Place(place)?.Name ?? "the house";
 
-    /// <summary>Where a place stands on the walk; what has no place comes last.</summary>
-    public int Walk(EntryName? place) => place is { } id && walk.TryGetValue(id, out var order) ? order : int.MaxValue;
+    /// <summary>Where a place stands on the walk, beside others; what has no place comes last. Only to put places in order by.</summary>
+    public int Walk(EntryName? place)
+    {
+        if (place is not { } id) return int.MaxValue;
+        recall.Ask(Topic.Of(Subject.Place, id));
+        return walk.TryGetValue(id, out var order) ? order : int.MaxValue;
+    }
 
     /// <summary>The component by which a matter is told from its like; none for the first of its kind, so that a name stays when a second one is found.</summary>
     public EntryName? Apart(EntryName? component)
     {
         if (Component(component) is not { } known || !Book.ToldApart.Contains(known.Kind)) return null;
+        recall.Ask(Topic.Of(Subject.ComponentsOf, known.Kind));
         return firstOfKind[known.Kind] == known.Id ? null : known.Id;
     }
 
-    /// <summary>When an observation or reading was made, as its device believed; the earliest moment for anything else.</summary>
+    /// <summary>When an observation or reading was made, as its device believed; the earliest moment for anything else. Not noted.</summary>
     public DateTimeOffset At(EntryName entry)
     {
-        moments ??= Inspection.Observations.Select(observation => (observation.Id, observation.At)).Concat(Inspection.Readings.Select(reading => (reading.Id, reading.At)))
+        moments ??= inspection.Observations.Select(observation => (observation.Id, observation.At)).Concat(inspection.Readings.Select(reading => (reading.Id, reading.At)))
             .ToDictionary(moment => moment.Id, moment => moment.At);
         return moments.GetValueOrDefault(entry, DateTimeOffset.MinValue);
+    }
+
+    private T Asked<T>(Topic topic, T answer)
+    {
+        recall.Ask(topic);
+        return answer;
+    }
+
+    private static Dictionary<EntryName, List<EntryName>> ByWhatTheyShow(IReadOnlyList<Photo> photos)
+    {
+        Dictionary<EntryName, List<EntryName>> all = [];
+        foreach (var photo in photos)
+        {
+            if (photo.For is not { } shown) continue;
+            if (!all.TryGetValue(shown, out var list)) all[shown] = list = [];
+            list.Add(photo.Id);
+        }
+        return all;
     }
 
     private static Dictionary<EntryName, int> WalkOrder(IReadOnlyList<Place> places)

@@ -28,10 +28,25 @@ internal sealed record Sighting
 
     public Sample? Sample { get; init; }
 
-    /// <summary>Index of the working that judged it.</summary>
-    public int? Working { get; init; }
+    /// <summary>The working that judged it.</summary>
+    public JudgedWorking? Working { get; init; }
+
+    /// <summary>The matter it belongs to: its condition, and the component where those are told apart.</summary>
+    public string Matter { get; init; } = "";
+
+    /// <summary>Kinds of component it is a look at: what it was made on, and what its condition is about.</summary>
+    public IReadOnlyList<string> Kinds { get; init; } = [];
 
     public bool IsSeen => Outcome == Journal.Outcome.Seen;
 
     public bool Looked => Outcome is Journal.Outcome.Seen or Journal.Outcome.Clear;
+
+    /// <summary>The same look, put where it belongs.</summary>
+    public Sighting Placed(EvidenceIndex evidence)
+    {
+        var on = evidence.Component(Component)?.Kind;
+        var about = evidence.Book.Conditions.TryGetValue(Condition, out var condition) && condition.Component != on ? condition.Component : null;
+        var apart = Condition.StartsWith(Findings.Gathering.Own + "@", StringComparison.Ordinal) ? null : evidence.Apart(Component);
+        return this with { Matter = apart is { } component ? $"{Condition}@{component}" : Condition, Kinds = (on, about) switch { (null, null) => [], (null, _) => [about], (_, null) => [on], _ => [on, about] } };
+    }
 }

@@ -5,15 +5,15 @@ using Purlin.Judgement.Evidence;
 namespace Purlin.Judgement.Findings;
 
 /// <summary>Writes a matter as a finding: place, component, condition, why it matters, what to do, by whom.</summary>
-internal sealed class FindingWriting(EvidenceIndex evidence, ILookup<EntryName, EntryName> photosFor)
+internal sealed class FindingWriting(EvidenceIndex evidence)
 {
-    public Finding Write(Matter matter)
+    public Written Write(Matter matter, ThenAndNowSentence? thenAndNow)
     {
         var condition = matter.Condition;
         var book = evidence.Book;
         var spread = matter.Spread;
         var why = Weighing.Contributions(condition.Weight, spread, book.Words);
-        return new Finding
+        Finding finding = new()
         {
             Id = matter.Id,
             Condition = condition.Id,
@@ -26,16 +26,17 @@ internal sealed class FindingWriting(EvidenceIndex evidence, ILookup<EntryName, 
             Components = [.. matter.Seen.Where(look => look.Component is not null).Select(look => look.Component!.Value).Distinct()],
             ComponentKind = condition.Component,
             Evidence = matter.Entries,
-            Photos = [.. matter.Entries.SelectMany(entry => photosFor[entry]).Distinct()],
+            Photos = [.. matter.Entries.SelectMany(evidence.PhotosFor).Distinct()],
             Where = Where(matter.Seen),
             Observed = Observed(matter),
             Matters = Join(condition.Means, condition.Leads),
             Do = condition.Do,
             Trade = condition.Trade,
             Cautions = [.. condition.Cautions.Select(caution => book.Cautions.GetValueOrDefault(caution, caution))],
-            Workings = [.. matter.Seen.Where(look => look.Working is not null).Select(look => look.Working!.Value).Distinct()],
             Sources = [.. condition.Sources.Select(book.SourceInWords)],
+            ThenAndNow = thenAndNow,
         };
+        return new Written(finding, [.. matter.Seen.Select(look => look.Working).OfType<JudgedWorking>().Distinct<JudgedWorking>(ReferenceEqualityComparer.Instance)]);
     }
 
     /// <summary>Places in the order of the walk, each with the spots in it.</summary>

@@ -1,63 +1,39 @@
 using Purlin.Journal;
 using Purlin.Judgement.Book;
 using Purlin.Judgement.Evidence;
+using Purlin.Judgement.Memory;
 
 namespace Purlin.Judgement.Findings;
 
 /// <summary>Brings all looks for the same condition together: duplicates become one matter.</summary>
-internal static class Gathering
+internal sealed class Gathering(EvidenceIndex evidence, Looks looks, Recall recall)
 {
     /// <summary>Id of a matter in the inspector's own words.</summary>
     public const string Own = "own";
 
-    public static List<Sighting> Observed(EvidenceIndex evidence)
-    {
-        List<Sighting> looks = [];
-        foreach (var observation in evidence.Inspection.Observations)
-        {
-            var body = observation.Body;
-            looks.Add(new Sighting
-            {
-                Condition = body.Condition ?? $"{Own}@{observation.Id}",
-                Outcome = body.Outcome,
-                Entries = [observation.Id],
-                Place = body.Place,
-                Component = body.Component,
-                Spot = body.Spot,
-                Words = body.Words,
-                Reason = body.Reason,
-                Sample = body.Sample,
-            });
-        }
-        return looks;
-    }
-
     /// <summary>The matters of which at least one look saw something.</summary>
-    public static List<Matter> Matters(EvidenceIndex evidence, IEnumerable<Sighting> looks)
+    public List<Matter> Matters()
     {
         List<Matter> matters = [];
-        foreach (var group in looks.GroupBy(look => NameOf(evidence, look), StringComparer.Ordinal))
+        foreach (var name in looks.Matters)
         {
-            if (!group.Any(look => look.IsSeen)) continue;
-            List<Sighting> all = [.. group];
-            matters.Add(new Matter { Id = group.Key, Condition = ConditionOf(evidence, all), Looks = all });
+            var all = looks.OfMatter(name);
+            if (recall.Once<Gathered>("matter", name, all, () => new Gathered(Make(name, all))).Matter is { } matter) matters.Add(matter);
         }
         return matters;
     }
 
-    public static string NameOf(EvidenceIndex evidence, Sighting look) =>
-        evidence.Apart(look.Component) is { } apart && !look.Condition.StartsWith(Own + "@", StringComparison.Ordinal) ? $"{look.Condition}@{apart}" : look.Condition;
-
-    private static Condition ConditionOf(EvidenceIndex evidence, List<Sighting> looks)
+    private Matter? Make(string name, IReadOnlyList<Sighting> all)
     {
-        var id = looks[0].Condition;
-        if (evidence.Book.Conditions.TryGetValue(id, out var known)) return known;
-        var first = looks.First(look => look.IsSeen);
-        return Free(evidence, id.StartsWith(Own + "@", StringComparison.Ordinal) ? Own : id, first);
+        var first = all.FirstOrDefault(look => look.IsSeen);
+        if (first is null) return null;
+        var id = first.Condition;
+        var condition = evidence.Book.Conditions.TryGetValue(id, out var known) ? known : Free(id.StartsWith(Own + "@", StringComparison.Ordinal) ? Own : id, first);
+        return new Matter { Id = name, Condition = condition, Looks = all };
     }
 
     /// <summary>What stands for a condition that the book does not have: the inspector's words, taken as a defect until somebody weighs it.</summary>
-    private static Condition Free(EvidenceIndex evidence, string id, Sighting look)
+    private Condition Free(string id, Sighting look)
     {
         var words = evidence.Book.Words;
         var kind = evidence.Component(look.Component)?.Kind ?? "";
@@ -66,7 +42,7 @@ internal static class Gathering
             Id = id,
             Name = look.Words ?? id,
             Component = kind,
-            System = SystemOf(evidence, kind, look.Place),
+            System = SystemOf(kind, look.Place),
             Means = words.Say("own.means"),
             Weight = new WeightRule { Consequence = "function" },
             Do = words.Say("own.do"),
@@ -75,7 +51,7 @@ internal static class Gathering
         };
     }
 
-    private static string SystemOf(EvidenceIndex evidence, string kind, EntryName? place)
+    private string SystemOf(string kind, EntryName? place)
     {
         var known = evidence.Book.Conditions.Values.Where(condition => condition.Component == kind).Select(condition => condition.System).Order(StringComparer.Ordinal).FirstOrDefault();
         return known ?? evidence.Place(place)?.Kind switch
@@ -88,4 +64,6 @@ internal static class Gathering
             _ => "interior",
         };
     }
+
+    private sealed record Gathered(Matter? Matter);
 }

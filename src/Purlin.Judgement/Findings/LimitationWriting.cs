@@ -4,26 +4,25 @@ using Purlin.Judgement.Evidence;
 namespace Purlin.Judgement.Findings;
 
 /// <summary>States what was not looked at or tested: recorded limitations first, then those that follow from <c>not visible</c>.</summary>
-internal sealed class LimitationWriting(EvidenceIndex evidence, ILookup<EntryName, EntryName> photosFor)
+internal sealed class LimitationWriting(EvidenceIndex evidence, Looks looks)
 {
-    public List<JudgedLimitation> Write(IReadOnlyList<Sighting> looks)
+    public List<JudgedLimitation> Write()
     {
         List<JudgedLimitation> all = [];
-        foreach (var recorded in evidence.Inspection.Limitations)
+        foreach (var recorded in evidence.Limitations)
         {
             var rule = recorded.Body.Rule is { } id && evidence.Book.Limitations.TryGetValue(id, out var known) ? known : null;
             all.Add(new JudgedLimitation(recorded.Id, recorded.Body.What, Filled(recorded.Cause ?? recorded.Body.Cause), Filled(recorded.Next ?? recorded.Body.Next) ?? rule?.Next,
-                recorded.Body.Place, recorded.Body.Component, [.. photosFor[recorded.Id]]));
+                recorded.Body.Place, recorded.Body.Component, evidence.PhotosFor(recorded.Id)));
         }
-        all.AddRange(FromNotVisible(looks));
+        all.AddRange(FromNotVisible());
         return all;
     }
 
     /// <summary>One for each place and reason: ten things that one pile of boxes hid are one limitation.</summary>
-    private IEnumerable<JudgedLimitation> FromNotVisible(IReadOnlyList<Sighting> looks)
+    private IEnumerable<JudgedLimitation> FromNotVisible()
     {
-        var looked = looks.Where(look => look.Looked).Select(look => (look.Condition, look.Place)).ToHashSet();
-        var hidden = looks.Where(look => look.Outcome == Outcome.NotVisible && !looked.Contains((look.Condition, look.Place)));
+        var hidden = looks.Hidden().Where(look => !looks.For(look.Condition).Any(other => other.Looked && other.Place == look.Place));
         foreach (var group in hidden.GroupBy(look => (look.Place, Reason: Filled(look.Reason))))
         {
             var (place, reason) = group.Key;
@@ -32,7 +31,7 @@ internal sealed class LimitationWriting(EvidenceIndex evidence, ILookup<EntryNam
             yield return new JudgedLimitation(
                 group.First().Entries[0], What(evidence.NameOf(place), kinds, group), reason, Next(place, kinds, reason),
                 place, component,
-                [.. group.SelectMany(look => look.Entries).SelectMany(entry => photosFor[entry]).Distinct()]);
+                [.. group.SelectMany(look => look.Entries).SelectMany(evidence.PhotosFor).Distinct()]);
         }
     }
 

@@ -10,12 +10,13 @@ namespace Purlin.Judgement.Findings;
 /// <summary>Offers a limitation in the moment a reading or fact calls for it, until somebody has taken it up.</summary>
 internal static class Offering
 {
-    public static List<OfferedLimitation> List(EvidenceIndex evidence)
+    public static List<OfferedLimitation> List(EvidenceIndex evidence, IReadOnlyList<LimitationRule> rules)
     {
-        var taken = evidence.Inspection.Limitations.Select(limitation => limitation.Body.Rule).ToHashSet();
+        var taken = evidence.Limitations.Select(limitation => limitation.Body.Rule).ToHashSet();
         List<OfferedLimitation> offers = [];
-        foreach (var rule in evidence.Book.Limitations.Values.Where(rule => rule.When is not null && !taken.Contains(rule.Id) && IsThere(evidence, rule.Component)).OrderBy(rule => rule.Id, StringComparer.Ordinal))
+        foreach (var rule in rules)
         {
+            if (taken.Contains(rule.Id) || !IsThere(evidence, rule.Component)) continue;
             if (rule.When!.Sizes.Count > 0) BySizes(evidence, rule, offers);
             else if (rule.When.Reading is { } kind) ByReading(evidence, rule, kind, offers);
             else if (rule.When.Fact is { } fact) ByFact(evidence, rule, fact, offers);

@@ -12,6 +12,7 @@ internal static class Overruled
 
     public static Finding Apply(Inspection inspection, Finding finding)
     {
+        if (inspection.Overrulings.Count == 0) return finding;
         foreach (var part in Parts)
             if (inspection.Overrulings.TryGetValue((finding.Id, part), out var slot)) finding = Apply(finding, part, slot.Standing[0]);
         return finding;
@@ -21,11 +22,11 @@ internal static class Overruled
     /// A group answers to what was said of its leading finding. A lighter weight counts only for the evidence that was there when it was
     /// given: what was found later, and is heavier, is not hidden by it.
     /// </summary>
-    public static Finding ApplyToGroup(EvidenceIndex evidence, Finding group)
+    public static Finding ApplyToGroup(Inspection inspection, EvidenceIndex evidence, Finding group)
     {
         foreach (var part in Parts)
         {
-            if (!evidence.Inspection.Overrulings.TryGetValue((group.Id, part), out var slot)) continue;
+            if (!inspection.Overrulings.TryGetValue((group.Id, part), out var slot)) continue;
             var stated = slot.Standing[0];
             var lighter = part == "weight" && WeightWords.TryRead(stated.Value.Value, out var weight) && weight < group.Weight;
             if (!lighter || group.Evidence.All(entry => evidence.At(entry) <= stated.At)) group = Apply(group, part, stated);

@@ -14,11 +14,11 @@ internal sealed class Answers
     private readonly List<Sighting> hidden;
     private readonly List<MeasuredAnswer> measured;
 
-    public Answers(EvidenceIndex evidence, ILookup<string, Sighting> looksFor, Measured readings, Question question, IReadOnlyList<EntryName> places)
+    public Answers(EvidenceIndex evidence, Looks looksFor, Measured readings, Question question, IReadOnlyList<EntryName> places)
     {
         (this.evidence, this.question, this.places) = (evidence, question, places);
         placeSet = [.. places];
-        var all = question.Follow.Answers.SelectMany(condition => looksFor[condition]).Where(look => InPlace(look) && !OfAnother(look.Component)).ToList();
+        var all = question.Follow.Answers.SelectMany(looksFor.For).Where(look => InPlace(look) && !OfAnother(look.Component)).ToList();
         looks = [.. all.Where(look => look.Looked && OpenersAnsweredBy(look))];
         hidden = [.. all.Where(look => look.Outcome == Outcome.NotVisible)];
         var opened = question.Openers.SelectMany(opener => opener.Entries).ToHashSet();

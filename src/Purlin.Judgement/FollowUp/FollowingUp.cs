@@ -2,6 +2,7 @@ using Purlin.Journal;
 using Purlin.Judgement.Book;
 using Purlin.Judgement.Evidence;
 using Purlin.Judgement.Findings;
+using Purlin.Judgement.Memory;
 
 namespace Purlin.Judgement.FollowUp;
 
@@ -9,33 +10,28 @@ namespace Purlin.Judgement.FollowUp;
 /// Opens the questions that the evidence raises and ties off those that it answers. A question is never answered by the very look that
 /// opened it: two like looks in two places answer each other, one alone answers nothing.
 /// </summary>
-internal sealed class FollowingUp
+internal sealed class FollowingUp(EvidenceIndex evidence, Looks looks, Measured measured, Recall recall)
 {
     private static readonly HashSet<EntryName> NoPlaces = [];
-
-    private readonly EvidenceIndex evidence;
-    private readonly ILookup<string, Sighting> looksFor;
-    private readonly Measured measured;
-
-    public FollowingUp(EvidenceIndex evidence, IEnumerable<Sighting> looks, Measured measured)
-    {
-        (this.evidence, this.measured) = (evidence, measured);
-        looksFor = looks.ToLookup(look => look.Condition, StringComparer.Ordinal);
-    }
 
     public List<LooseEnd> Follow(IEnumerable<Matter> matters)
     {
         List<LooseEnd> ends = [];
-        foreach (var matter in matters)
-        {
-            foreach (var follow in matter.Condition.Look)
-            {
-                var apart = matter.Id.IndexOf('@', StringComparison.Ordinal);
-                var id = $"{matter.Condition.Id}/{follow.Id}{(apart < 0 ? "" : matter.Id[apart..])}";
-                if (Judge(new Question(id, matter.Condition, follow, matter.Seen)) is { } end) ends.Add(end);
-            }
-        }
+        foreach (var matter in matters) ends.AddRange(recall.Once<List<LooseEnd>>("loose ends", matter.Id, matter, () => Of(matter)));
         return [.. ends.OrderBy(end => end.Tied is not null).ThenByDescending(end => end.Blocks).ThenBy(end => end.Id, StringComparer.Ordinal)];
+    }
+
+    private List<LooseEnd> Of(Matter matter)
+    {
+        var at = matter.Id.IndexOf('@', StringComparison.Ordinal);
+        var apart = at < 0 ? "" : matter.Id[at..];
+        List<LooseEnd> ends = [];
+        foreach (var follow in matter.Condition.Look)
+        {
+            Question question = new($"{matter.Condition.Id}/{follow.Id}{apart}", matter.Condition, follow, matter.Seen);
+            if (Judge(question) is { } end) ends.Add(end);
+        }
+        return ends;
     }
 
     private LooseEnd? Judge(Question question)
@@ -47,7 +43,7 @@ internal sealed class FollowingUp
         if (question.AsksForTheSame && question.Follow.Readings.Count == 0 && question.Follow.Answers.Count == 1 && question.Follow.In.Count > 0
             && places.All(openedIn.Contains) && openedIn.Count <= 1) return null;
 
-        var answers = new Answers(evidence, looksFor, measured, question, places);
+        var answers = new Answers(evidence, looks, measured, question, places);
         var spots = question.Follow.Here ? places.FindAll(openedIn.Contains) : [];
         var still = spots.Count == 0 ? answers.StillToLook(openedIn) : answers.StillToLook(NoPlaces).FindAll(openedIn.Contains);
         return new LooseEnd
@@ -86,13 +82,13 @@ internal sealed class FollowingUp
     /// <summary>A tie by hand holds while the evidence it names stands; the look that opened a question is no evidence for its answer.</summary>
     private Tied? ByHand(Question question)
     {
-        if (!evidence.Inspection.Ties.TryGetValue(question.Id, out var slot)) return null;
+        if (evidence.Tie(question.Id) is not { } slot) return null;
         var tie = slot.Value;
         var by = slot.Standing[0].By;
         if (tie.How == Tie.Evidence && tie.Evidence.Count > 0)
         {
             var openers = question.Openers.SelectMany(opener => opener.Entries).ToHashSet();
-            var stands = tie.Evidence.Where(entry => !evidence.Withdrawn.Contains(entry) && (openers.Count > 1 || !openers.Contains(entry))).ToList();
+            var stands = tie.Evidence.Where(entry => !evidence.IsWithdrawn(entry) && (openers.Count > 1 || !openers.Contains(entry))).ToList();
             return stands.Count == 0 ? null : new Tied(Tie.Evidence, [.. stands, by], tie.Reason ?? evidence.Book.Words.Say("loose-end.tied.evidence"));
         }
         var words = tie.How switch

@@ -9,17 +9,13 @@ namespace Purlin.Judgement.FollowUp;
 internal sealed record MeasuredAnswer(IReadOnlyList<EntryName> Entries, EntryName? Place, bool OfHouse, string Words, EntryName? Component = null);
 
 /// <summary>Finds what answers to a name that rules give as a reading: a reading itself, a working, or facts.</summary>
-internal sealed class Measured(EvidenceIndex evidence, ReadingJudging judged)
+internal sealed class Measured(EvidenceIndex evidence, JudgingMemory memory)
 {
     public IEnumerable<MeasuredAnswer> For(string name)
     {
         foreach (var reading in evidence.ReadingsOf(name)) yield return Of(reading);
-        foreach (var (feed, index) in judged.Done)
-        {
-            if (!feed.Answers.Contains(name)) continue;
-            var working = judged.Workings[index];
+        foreach (var working in memory.WorkingsFor(name))
             yield return new MeasuredAnswer(working.Evidence, working.Place, false, $"{working.Working.Title}: {working.Working.Verdict.Because}", working.Component);
-        }
         if (!evidence.Book.Aliases.TryGetValue(name, out var alias)) yield break;
         foreach (var other in alias.Readings)
             foreach (var reading in evidence.ReadingsOf(other)) yield return Of(reading);

@@ -9,6 +9,18 @@ using Purlin.Reckoning.Quantities;
 
 namespace Purlin.Judgement.Readings;
 
+/// <summary>What one feed came to.</summary>
+internal sealed class FeedResult
+{
+    public List<JudgedWorking> Workings { get; } = [];
+
+    public List<RefusedReckoning> Refused { get; } = [];
+
+    public List<AskedEvidence> Asks { get; } = [];
+
+    public List<Sighting> Looks { get; } = [];
+}
+
 /// <summary>Judges readings and facts by themselves: calls the reckonings they feed, keeps the workings, and raises conditions as looks.</summary>
 internal sealed class ReadingJudging(EvidenceIndex evidence, JudgingMemory memory)
 {
@@ -24,48 +36,57 @@ internal sealed class ReadingJudging(EvidenceIndex evidence, JudgingMemory memor
     /// <summary>Readings and facts of which one alone is missing before something can be reckoned.</summary>
     public List<AskedEvidence> Asks { get; } = [];
 
-    /// <summary>Ids of feeds that gave a working, with the evidence each used.</summary>
-    public List<(Feed Feed, int Working)> Done { get; } = [];
-
     public List<Sighting> Judge()
     {
         List<Sighting> looks = [];
         foreach (var feed in evidence.Book.Feeds)
-            foreach (var group in FeedGroups.Of(feed, evidence)) looks.AddRange(ByReckoning(feed, group));
-        foreach (var kind in evidence.Book.ReadingKinds.Values.Where(kind => kind.Raises.Count > 0).OrderBy(kind => kind.Kind, StringComparer.Ordinal))
-            foreach (var reading in evidence.ReadingsOf(kind.Kind)) looks.AddRange(ByNumber(kind, reading));
-        foreach (var rule in evidence.Book.FactRules)
-            foreach (var component in evidence.ComponentsOf(rule.Component)) looks.AddRange(ByFact(rule, component));
+        {
+            var result = memory.Feed(feed, () => Whole(feed));
+            Workings.AddRange(result.Workings);
+            Refused.AddRange(result.Refused);
+            Asks.AddRange(result.Asks);
+            looks.AddRange(result.Looks);
+        }
+        foreach (var kind in memory.Book.NumbersThatRaise)
+            looks.AddRange(memory.Recall.Once<List<Sighting>>("number", kind.Kind, null, () => [.. evidence.ReadingsOf(kind.Kind).SelectMany(reading => ByNumber(kind, reading))]));
+        foreach (var (kind, rules) in memory.Book.FactRules)
+            looks.AddRange(memory.Recall.Once<List<Sighting>>("fact", kind, null, () => [.. rules.SelectMany(rule => evidence.ComponentsOf(kind).SelectMany(component => ByFact(rule, component)))]));
         return looks;
     }
 
-    private List<Sighting> ByReckoning(Feed feed, FeedGroup group)
+    private FeedResult Whole(Feed feed)
     {
-        if (!Reckonings.Find(feed.Reckoning).IsAccepted || feed.Without.Any(fact => group.Component?.Fact(fact) is not null)) return [];
+        FeedResult result = new();
+        foreach (var group in FeedGroups.Of(feed, evidence)) ByReckoning(feed, group, result);
+        return result;
+    }
+
+    private void ByReckoning(Feed feed, FeedGroup group, FeedResult result)
+    {
+        if (!Reckonings.Find(feed.Reckoning).IsAccepted || feed.Without.Any(fact => group.Component?.Fact(fact) is not null)) return;
         var fed = feeding.Feed(feed, group);
-        if (!fed.Own) return [];
+        if (!fed.Own) return;
         if (!fed.Whole)
         {
-            if (feed.Asks) Ask(feed, group, fed);
-            return [];
+            if (feed.Asks) Ask(feed, group, fed, result);
+            return;
         }
         if (feed.Bars.FirstOrDefault(bar => group.Component?.Fact(bar.Fact) is { } known && bar.Is.Contains(known.Value.Text, StringComparer.OrdinalIgnoreCase)) is { } bar)
         {
-            Refused.Add(new RefusedReckoning(feed.Reckoning, [bar.Because], fed.Entries, group.Place));
-            return [];
+            result.Refused.Add(new RefusedReckoning(feed.Reckoning, [bar.Because], fed.Entries, group.Place));
+            return;
         }
         var reckoned = feeding.Reckon(feed, fed);
         if (!reckoned.IsAccepted)
         {
             // A wet bulb above its dry bulb, a point beside the plan: the readings stand as evidence, and the person is asked to look again.
-            Refused.Add(new RefusedReckoning(feed.Reckoning, [.. reckoned.Refusals.Select(refusal => refusal.ToString())], fed.Entries, group.Place));
-            return [];
+            result.Refused.Add(new RefusedReckoning(feed.Reckoning, [.. reckoned.Refusals.Select(refusal => refusal.ToString())], fed.Entries, group.Place));
+            return;
         }
         var working = reckoned.OrThrow();
-        Workings.Add(new JudgedWorking(working, fed.Entries, group.Component?.Id, group.Place));
-        Done.Add((feed, Workings.Count - 1));
-        foreach (var (member, fact) in feed.Confirms) Confirm(feed, group, working, member, fact);
-        List<Sighting> looks = [];
+        JudgedWorking judged = new(working, fed.Entries, group.Component?.Id, group.Place);
+        result.Workings.Add(judged);
+        foreach (var (member, fact) in feed.Confirms) Confirm(feed, group, working, member, fact, result);
         foreach (var raise in feed.Raises)
         {
             if (!InPlace(raise, group.Place) || !raise.For.All(only => Says(At(working, only.Key), only.Value))) continue;
@@ -75,30 +96,29 @@ internal sealed class ReadingJudging(EvidenceIndex evidence, JudgingMemory memor
             var verdict = raise.Verdict is null || raise.Verdict == working.Verdict.Word;
             var raised = verdict && (on is null || Meets(raise, on) || Passes(raise, working, on));
             if (!raised && !(raise.Clears && working.Verdict is not Verdict.CannotSay)) continue;
-            looks.Add(Look(raise, raised, fed.Entries, group.Place, group.Component?.Id, raise.Because ?? working.Verdict.Because) with { Working = Workings.Count - 1 });
+            result.Looks.Add(Look(raise, raised, fed.Entries, group.Place, group.Component?.Id, raise.Because ?? working.Verdict.Because) with { Working = judged });
         }
-        return looks;
     }
 
     /// <summary>Where one thing alone is missing it is asked for; where one is there and not understood, that is said.</summary>
-    private void Ask(Feed feed, FeedGroup group, Fed fed)
+    private void Ask(Feed feed, FeedGroup group, Fed fed, FeedResult result)
     {
         if (lacking.Of(feed, group) is not [{ CanBeAsked: true } lack]) return;
         if (lack.Given is { } given)
         {
-            Refused.Add(new RefusedReckoning(feed.Reckoning, [new Refusal(lack.Fact!, given, $"one of {string.Join(", ", lack.Known)}").ToString()], fed.Entries, group.Place));
+            result.Refused.Add(new RefusedReckoning(feed.Reckoning, [new Refusal(lack.Fact!, given, $"one of {string.Join(", ", lack.Known)}").ToString()], fed.Entries, group.Place));
             return;
         }
-        Asks.Add(new AskedEvidence(feed.Reckoning, evidence.Book.Words.Say(lack.Reading is not null ? "asked.reading" : lack.Property is not null ? "asked.property" : "asked.fact",
+        result.Asks.Add(new AskedEvidence(feed.Reckoning, evidence.Book.Words.Say(lack.Reading is not null ? "asked.reading" : lack.Property is not null ? "asked.property" : "asked.fact",
             ("what", lack.Reading ?? lack.Fact ?? PropertyWords(lack.Property!)), ("component", lack.Component?.Kind ?? ""), ("answer", feed.Answers is [var first, ..] ? first : feed.Reckoning)),
             lack.Reading, lack.Fact, lack.Component?.Id ?? group.Component?.Id, lack.Component is null ? group.Place : lack.Component.Place));
     }
 
     /// <summary>What a plate only suggests is judged by nobody until a person says so.</summary>
-    private void Confirm(Feed feed, FeedGroup group, Working working, string member, string fact)
+    private void Confirm(Feed feed, FeedGroup group, Working working, string member, string fact, FeedResult result)
     {
         if (group.Component is not { } component || component.Fact(fact) is not null || At(working, "result." + member) is not JsonObject found || (string?)found["confidence"] != "inferred") return;
-        Asks.Add(new AskedEvidence(feed.Reckoning, evidence.Book.Words.Say("asked.confirm", ("what", fact), ("component", component.Kind),
+        result.Asks.Add(new AskedEvidence(feed.Reckoning, evidence.Book.Words.Say("asked.confirm", ("what", fact), ("component", component.Kind),
             ("value", $"{found["value"]} {found["unit"]}".TrimEnd()), ("reason", (string?)found["reason"] ?? "")), null, fact, component.Id, component.Place));
     }
 
@@ -128,7 +148,7 @@ internal sealed class ReadingJudging(EvidenceIndex evidence, JudgingMemory memor
 
     private bool InPlace(Raise raise, EntryName? place) => raise.In.Count == 0 || raise.In.Contains(evidence.Place(place)?.Kind ?? "");
 
-    private static Sighting Look(Raise raise, bool raised, IReadOnlyList<EntryName> entries, EntryName? place, EntryName? component, string words) => new()
+    private Sighting Look(Raise raise, bool raised, IReadOnlyList<EntryName> entries, EntryName? place, EntryName? component, string words) => new Sighting
     {
         Condition = raise.Condition,
         Outcome = raised ? Outcome.Seen : Outcome.Clear,
@@ -136,7 +156,7 @@ internal sealed class ReadingJudging(EvidenceIndex evidence, JudgingMemory memor
         Place = place,
         Component = component,
         Words = words,
-    };
+    }.Placed(evidence);
 
     /// <summary>Whether one figure of a working passes another one.</summary>
     private static bool Passes(Raise raise, Working working, JsonNode on)
