@@ -27,9 +27,6 @@ public sealed record VisitRule
     /// <summary>Asked only when this is so: <c>limited</c>, something was not inspected. Empty for always.</summary>
     public string When { get => field ?? ""; init; }
 
-    /// <summary>Members of the opening that must be filled in: <c>client</c>, <c>inspector</c>, <c>licence</c>, <c>weather</c>.</summary>
-    public IReadOnlyList<string> Opening { get => field ?? []; init; }
-
     /// <summary>Facts of the house that close it, all of them together.</summary>
     public IReadOnlyList<VisitFact> Facts { get => field ?? []; init; }
 
@@ -64,7 +61,7 @@ public sealed record VisitFact
     /// <summary>The fact from which the time is counted.</summary>
     public string Since { get => field ?? ""; init; }
 
-    /// <summary>The member of the opening that says the same; the fact is asked for only when that is empty.</summary>
+    /// <summary>The member of the opening that says the same (<c>client</c>, <c>inspector</c>, <c>licence</c>, <c>weather</c>); the fact is asked for only when that is empty.</summary>
     public string Fills { get => field ?? ""; init; }
 }
 
