@@ -59,6 +59,24 @@ public sealed class Facts(Browser browser) : IAsyncLifetime
         Assert.Empty(phone.PageErrors);
     }
 
+    [Fact]
+    public async Task A_line_of_levels_is_taken_without_closing_the_keys_and_judged()
+    {
+        phone = await browser.PhoneAsync(host.Address, 390, 844);
+        await phone.OpenBareAsync();
+        seed = await phone.SeedAsync();
+        await phone.OpenReadyAsync(seed.PlaceUrl(seed.Site));
+        await TapAsync(".chips .add", ".slip .pick button >> text=Grading", "[data-reading='ground level']");
+        // Level at the wall, then 2, 4 ... 10 ft out: the ground rises by 5 in, so it falls toward the house (IRC R401.3).
+        foreach (var level in "012345") await TapAsync($".slip .pad-keys button >> text={level}", ".slip .pad .done");
+        await phone.UntilAsync(seed.Insp, "reading.taken", 6);
+        var points = (await phone.LinesAsync(seed.Insp)).Where(line => line.GetProperty("type").GetString() == "reading.taken").Select(line => line.GetProperty("body").GetProperty("point").GetProperty("x").GetDouble());
+        Assert.Equal([0, 2, 4, 6, 8, 10], points);
+        await phone.OpenReadyAsync(seed.Url("/matters"));
+        await Assertions.Expect(phone.Page.GetByText("Ground slopes toward the house").First).ToBeVisibleAsync();
+        Assert.Empty(phone.PageErrors);
+    }
+
     private async Task TapAsync(params string[] selectors)
     {
         foreach (var selector in selectors) await phone.Page.Locator(selector).First.TapAsync();

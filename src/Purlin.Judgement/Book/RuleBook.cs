@@ -101,6 +101,13 @@ public sealed record RuleBook
             .Concat(ReadingKinds.Values.Where(kind => kind.Component == componentKind).Select(kind => kind.Kind).Order(StringComparer.Ordinal))
             .Where(ReadingKinds.ContainsKey).Distinct(StringComparer.Ordinal)];
 
+    /// <summary>How a reading of this kind says where it was taken: so far from the wall, at a point of the plan, or only by its place.</summary>
+    public Pointing PointingOf(string readingKind)
+    {
+        var inputs = Feeds.SelectMany(feed => feed.Inputs.Values).ToList();
+        return inputs.Any(input => input.Distances == readingKind) ? Pointing.Distance : inputs.Any(input => input.Points == readingKind) ? Pointing.Plan : Pointing.None;
+    }
+
     /// <summary>Kinds of component on which facts are asked for in such a place, in alphabetical order.</summary>
     public ImmutableArray<string> SheetsIn(string placeKind) =>
         [.. Sheets.Values.Where(sheet => sheet.Places.Contains(placeKind)).Select(sheet => sheet.Component).Order(StringComparer.Ordinal)];

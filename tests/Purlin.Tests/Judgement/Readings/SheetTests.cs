@@ -56,6 +56,23 @@ public sealed class SheetTests
     /// <summary>Coverings of which no life is published.</summary>
     private static readonly string[] Lifeless = ["wood shingle", "lapped metal", "metal shingle", "roll roofing"];
 
+    [Theory]
+    [InlineData("ground level", Pointing.Distance)]
+    [InlineData("floor level", Pointing.Plan)]
+    [InlineData("static water pressure", Pointing.None)]
+    public void A_reading_says_how_it_is_placed(string kind, Pointing pointing) => Assert.Equal(pointing, Book.PointingOf(kind));
+
+    /// <summary>On a deck the span of its joists is offered, though it is a reading of framing by name.</summary>
+    [Theory]
+    [InlineData("deck", "joist span")]
+    [InlineData("combustion air", "room height")]
+    [InlineData("gutter", "roof area")]
+    [InlineData("water heater", "hot water temperature")]
+    public void What_a_feed_takes_is_offered_on_its_component(string component, string kind) => Assert.Contains(kind, Book.ReadingsOn(component));
+
+    [Fact]
+    public void Circuits_are_offered_where_panels_hang() => Assert.Contains("circuit", Book.SheetsIn("garage"));
+
     private static bool Bars(Feed feed, string fact, string choice) => feed.Bars.Any(bar => bar.Fact == fact && bar.Is.Contains(choice));
 
     private static bool Takes(Input input, FeedInput taken, string choice)
