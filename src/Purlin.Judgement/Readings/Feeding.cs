@@ -129,8 +129,13 @@ internal sealed class Feeding(EvidenceIndex evidence, JudgingMemory memory)
         var inner = Feed(feed, new FeedGroup([], component, component.Place));
         if (!inner.Whole || Reckon(feed, inner) is not { IsAccepted: true } reckoned) return null;
         JsonNode? node = reckoned.OrThrow().Result;
-        foreach (var part in (input.Take ?? "").Split('.')) node = (node as JsonObject)?[part];
-        if (node is null || (input.Sure && (string?)(node as JsonObject)?["confidence"] == "inferred")) return null;
+        var isInferred = false;
+        foreach (var part in (input.Take ?? "").Split('.'))
+        {
+            node = (node as JsonObject)?[part];
+            isInferred |= (string?)(node as JsonObject)?["confidence"] == "inferred";
+        }
+        if (node is null || (input.Sure && isInferred)) return null;
         foreach (var entry in inner.Entries) fed.Take(entry, component.Id);
         return Taken(node, input);
     }
