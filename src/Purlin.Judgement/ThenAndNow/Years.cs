@@ -3,6 +3,7 @@ using Purlin.Journal;
 using Purlin.Judgement.Evidence;
 using Purlin.Judgement.Findings;
 using Purlin.Reckoning;
+using Dated = Purlin.Reckoning.Years.ThenAndNow;
 
 namespace Purlin.Judgement.ThenAndNow;
 
@@ -25,9 +26,12 @@ internal sealed class Years(EvidenceIndex evidence, JudgingMemory memory)
 
     public ThenAndNowSentence? Of(Matter matter)
     {
-        if (YearOf(matter) is not { } year) return null;
-        return RulesOf(matter).Order(StringComparer.Ordinal).Select(rule => memory.Year(rule, year, Reckon))
+        var own = YearOf(matter);
+        if ((own ?? evidence.Property?.YearBuilt) is not { } year) return null;
+        var gravest = RulesOf(matter).Order(StringComparer.Ordinal).Select(rule => memory.Year(rule, year, Reckon))
             .OrderBy(sentence => sentence is null ? Gravest.Length : Array.IndexOf(Gravest, sentence.Kind)).FirstOrDefault();
+        // Nobody knows that an outlet of an old house is as old as the house.
+        return own is not null || gravest is null ? gravest : gravest with { Words = gravest.Words.Replace(Dated.Installed, Dated.Built, StringComparison.Ordinal) };
     }
 
     /// <summary>The rules for the kinds of place where it was seen, by name; the gravest of what they say is printed.</summary>
@@ -37,14 +41,14 @@ internal sealed class Years(EvidenceIndex evidence, JudgingMemory memory)
         return byPlace.DefaultIfEmpty(matter.Condition.Era).OfType<string>().Distinct();
     }
 
-    /// <summary>The year on the thing itself, else that of the house.</summary>
+    /// <summary>The year on the thing itself, when there is one.</summary>
     private int? YearOf(Matter matter)
     {
         foreach (var look in matter.Seen)
             if (evidence.Component(look.Component)?.Fact("year")?.Value.Number is { } year) return (int)year;
         foreach (var component in evidence.ComponentsOf(matter.Condition.Component))
             if (component.Fact("year")?.Value.Number is { } year) return (int)year;
-        return evidence.Property?.YearBuilt;
+        return null;
     }
 
     private static ThenAndNowSentence? Reckon(string rule, int year)

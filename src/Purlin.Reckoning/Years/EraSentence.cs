@@ -21,14 +21,14 @@ internal static class EraSentence
     private static string Then(Era era, int year, int? adopted, bool? then)
     {
         var verb = era.RequiredNow == "permitted" ? ("permitted", "It was permitted", "It was not permitted") : ("asked for", "It was asked for", "It was not asked for");
-        if (adopted is { } here) return $"This place has {verb.Item1} {era.What} since {here}. {(then == true ? $"{verb.Item2} when this was installed in {year}." : $"{verb.Item3} when this was installed in {year}.")}";
+        if (adopted is { } here) return $"This place has {verb.Item1} {era.What} since {here}. {(then == true ? $"{verb.Item2} {ThenAndNow.Installed} {year}." : $"{verb.Item3} {ThenAndNow.Installed} {year}.")}";
         if (era.FirstYear is null) return $"The rules have long {verb.Item1} {era.What}. No source gives the first year, so what applied in {year} is not known.";
         if (era.UsualLagYears == 0) return Law(era, year, then);
         var since = $"The model code ({era.Rule}) has {verb.Item1} {era.What} {Since(era)}.";
         return then switch
         {
-            false => $"{since} {verb.Item3} when this was installed in {year}.",
-            true => $"{since} {verb.Item2} when this was installed in {year}, unless this place had struck it out.",
+            false => $"{since} {verb.Item3} {ThenAndNow.Installed} {year}.",
+            true => $"{since} {verb.Item2} {ThenAndNow.Installed} {year}, unless this place had struck it out.",
             null => $"{since} Places adopt a rule some years later, so what applied here in {year} is not known.",
         };
     }
@@ -40,8 +40,8 @@ internal static class EraSentence
         var span = era.FirstYear == era.FirstYearLatest ? $"{era.FirstYear}" : $"{era.FirstYear} or, as other sources have it, {era.FirstYearLatest}";
         return $"{first} {span}{by}: {era.What}. {then switch
         {
-            false => $"That did not apply when this was installed in {year}.",
-            true => $"That applied when this was installed in {year}.",
+            false => $"That did not apply {ThenAndNow.Installed} {year}.",
+            true => $"That applied {ThenAndNow.Installed} {year}.",
             null => $"It came in at about that time, so what applied in {year} is not known.",
         }}";
     }

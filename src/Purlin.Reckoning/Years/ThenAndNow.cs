@@ -9,6 +9,12 @@ namespace Purlin.Reckoning.Years;
 /// </summary>
 public static class ThenAndNow
 {
+    /// <summary>How a sentence dates a thing whose own year is known.</summary>
+    public const string Installed = "when this was installed in";
+
+    /// <summary>How it dates a thing of which only the year of the house is known.</summary>
+    public const string Built = "when the house was built in";
+
     /// <summary>The reckoning.</summary>
     public static Calculation Calculation { get; } = new()
     {

@@ -136,6 +136,19 @@ public sealed class FindingTests
         Assert.DoesNotContain("crust", Assert.Single(Judged.Limitations).What);
     }
 
+    // Ground-fault protection of bathroom outlets: NEC 210.8(A)(1), 1975 edition. The house's year is not said to be the outlet's.
+    [Fact]
+    public void The_year_of_the_house_is_not_given_for_the_year_of_the_thing()
+    {
+        var bath = house.Place(PlaceKind.Bathroom);
+        house.Property = house.Property with { YearBuilt = 1968 };
+        house.Seen("receptacle.no-gfci", bath);
+        string Words() => Judging.Judge(house.Build(), RuleBook.BuiltIn, 2026).Findings.Single(finding => finding.Id == "receptacle.no-gfci").ThenAndNow!.Words;
+        Assert.Contains("when the house was built in 1968", Words());
+        house.Fact(house.Component("receptacle", bath), "year", FactValue.Of(2001));
+        Assert.Contains("when this was installed in 2001", Words());
+    }
+
     // What the buyer should do about it is the rule book's advice for that reason, where it has one (common practice).
     [Fact]
     public void A_limitation_advises_what_the_book_advises_for_its_reason()
