@@ -84,7 +84,7 @@ public sealed class ConditionDraft
         Clears = Clears.Trim(),
         Trade = Trade,
         Weight = new WeightRule { Consequence = ConsequenceIds[Consequences.ToList().IndexOf(Consequence)], Timing = Timing, Several = MoreInSeveral ? "raise" : "same", Throughout = MoreThroughout ? "raise" : "same" },
-        Look = [.. Questions.Select(question => question.ToFollow(id, Trade))],
+        Look = [.. Questions.Select(question => question.ToFollow(id, Trade, before?.Trade))],
         Own = true,
     };
 
@@ -107,6 +107,7 @@ public sealed class QuestionDraft
 
     public bool Blocks { get; set; }
 
+    // What this form does not show stays as it was.
     private Follow? before;
 
     public static QuestionDraft Of(Follow follow)
@@ -116,14 +117,14 @@ public sealed class QuestionDraft
         return draft;
     }
 
-    public Follow ToFollow(string condition, string trade)
+    /// <summary>A question is handed to the trade of its condition, unless it was written for another one.</summary>
+    public Follow ToFollow(string condition, string trade, string? tradeBefore)
     {
         var answer = Answer.Length > 0 ? Answer : condition;
-        return new Follow
+        return (before ?? new Follow { Id = Id, Ask = "", Refer = "", Trade = trade }) with
         {
-            Id = Id, Ask = Ask.Trim(), Refer = Refer.Trim(), In = [.. In], Block = Blocks, Trade = trade,
+            Ask = Ask.Trim(), Refer = Refer.Trim(), In = [.. In], Block = Blocks, Trade = before is null || before.Trade == tradeBefore ? trade : before.Trade,
             Answers = before is { Answers.Count: > 1 } && before.Answers.Contains(answer) ? before.Answers : [answer],
-            Readings = before?.Readings ?? [], Facts = before?.Facts ?? [], Need = before?.Need ?? "any",
         };
     }
 }
