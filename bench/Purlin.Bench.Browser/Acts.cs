@@ -13,7 +13,7 @@ public static class Acts
 {
     private const int Runs = 15;
 
-    /// <summary>Rows of kind of act, least, median and most milliseconds.</summary>
+    /// <summary>Rows of kind of act, least, median and most milliseconds; the first two are folding and judging everything anew.</summary>
     [JSInvokable]
     public static string[] Measure(int length)
     {
@@ -36,15 +36,14 @@ public static class Acts
         }
         GrowingFold fold = new();
         fold.Add(visit.Entries);
-        var judged = Judging.Judge(fold.Inspection, book, 2026, memory);
-        rows.Add($"findings {judged.Findings.Count}, loose ends {judged.LooseEnds.Count}, workings {judged.Workings.Count}, looks {fold.Inspection.Observations.Count}, photographs {fold.Inspection.Photos.Count}, readings {fold.Inspection.Readings.Count}|||");
+        Judging.Judge(fold.Inspection, book, 2026, memory);
         Row("fold everything anew", () => { }, () => Folding.Fold(visit.Entries));
         Row("judge everything anew", () => { }, () => Judging.Judge(fold.Inspection, book, 2026));
         foreach (var (name, body) in Kinds(visit, book))
         {
-            Row("fold on: " + name, () => visit.Write(body(visit.Entries.Count)), () => fold.Add([visit.Entries[^1]]));
+            Row("fold: " + name, () => visit.Write(body(visit.Entries.Count)), () => fold.Add([visit.Entries[^1]]));
             Judging.Judge(fold.Inspection, book, 2026, memory);
-            Row("judge on: " + name, () => { visit.Write(body(visit.Entries.Count)); fold.Add([visit.Entries[^1]]); }, () => Judging.Judge(fold.Inspection, book, 2026, memory));
+            Row("judge: " + name, () => { visit.Write(body(visit.Entries.Count)); fold.Add([visit.Entries[^1]]); }, () => Judging.Judge(fold.Inspection, book, 2026, memory));
         }
         return [.. rows];
     }

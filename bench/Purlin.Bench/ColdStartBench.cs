@@ -1,10 +1,5 @@
 using System.Diagnostics;
 using System.Globalization;
-using Microsoft.AspNetCore.Builder;
-using Microsoft.AspNetCore.Http;
-using Microsoft.AspNetCore.StaticFiles;
-using Microsoft.Extensions.FileProviders;
-using Microsoft.Extensions.Logging;
 using Microsoft.Playwright;
 
 namespace Purlin.Bench;
@@ -36,9 +31,9 @@ internal static class ColdStartBench
             var ours = Path.Combine(folder, "ours");
             var template = Path.Combine(folder, "template");
             var plain = Path.Combine(folder, "plain");
-            await DotnetAsync("publish", "src/Purlin.Field", "-c", "Release", "-o", ours, "-v", "quiet", "--nologo");
-            await DotnetAsync("new", "blazorwasm", "--pwa", "-n", "Plain", "-o", plain);
-            await DotnetAsync("publish", plain, "-c", "Release", "-o", template, "-v", "quiet", "--nologo");
+            await BrowserApps.DotnetAsync("publish", "src/Purlin.Field", "-c", "Release", "-o", ours, "-v", "quiet", "--nologo");
+            await BrowserApps.DotnetAsync("new", "blazorwasm", "--pwa", "-n", "Plain", "-o", plain);
+            await BrowserApps.DotnetAsync("publish", plain, "-c", "Release", "-o", template, "-v", "quiet", "--nologo");
             using var playwright = await Playwright.CreateAsync();
             var peer = await OfflineAsync(playwright, Path.Combine(template, "wwwroot"), Path.Combine(folder, "profile-template"), null, "/", page => page.Locator("h1").WaitForAsync(Long));
             var whole = await OfflineAsync(playwright, Path.Combine(ours, "wwwroot"), Path.Combine(folder, "profile-ours"), Seed, "/", page => page.Locator("html[data-ready=yes]").WaitForAsync(new() { State = WaitForSelectorState.Attached, Timeout = Long.Timeout }));
@@ -66,7 +61,7 @@ internal static class ColdStartBench
     {
         const int Port = 5377;
         var address = string.Create(CultureInfo.InvariantCulture, $"http://127.0.0.1:{Port}");
-        await using (var server = Serve(files, address))
+        await using (var server = BrowserApps.Serve(files, address))
         {
             await server.StartAsync();
             await using var context = await LaunchAsync(playwright, profile);
@@ -95,30 +90,4 @@ internal static class ColdStartBench
         ExecutablePath = "/usr/bin/chromium", ViewportSize = new() { Width = 390, Height = 844 },
         Args = ["--no-sandbox", "--disable-gpu", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync", "--use-fake-device-for-media-stream", "--use-fake-ui-for-media-stream"],
     });
-
-    private static WebApplication Serve(string files, string address)
-    {
-        var builder = WebApplication.CreateSlimBuilder();
-        builder.Logging.ClearProviders();
-        var app = builder.Build();
-        app.Urls.Add(address);
-        FileExtensionContentTypeProvider types = new();
-        types.Mappings[".dat"] = types.Mappings[".blat"] = "application/octet-stream";
-        PhysicalFileProvider folder = new(files);
-        app.UseStaticFiles(new StaticFileOptions { FileProvider = folder, ContentTypeProvider = types });
-        app.MapFallback(async context =>
-        {
-            context.Response.ContentType = "text/html";
-            await context.Response.SendFileAsync(Path.Combine(files, "index.html"));
-        });
-        return app;
-    }
-
-    private static async Task DotnetAsync(params string[] arguments)
-    {
-        using var process = Process.Start(new ProcessStartInfo("dotnet", arguments) { RedirectStandardOutput = true, UseShellExecute = false })!;
-        var said = await process.StandardOutput.ReadToEndAsync();
-        await process.WaitForExitAsync();
-        if (process.ExitCode != 0) throw new InvalidOperationException(said);
-    }
 }

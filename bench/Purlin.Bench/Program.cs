@@ -5,6 +5,7 @@ Dictionary<string, (string Title, Action<Results> Run)> all = new(StringComparer
 {
     ["fold"] = ("Folding a journal", FoldBench.Run),
     ["judgement"] = ("Judging", JudgementBench.Run),
+    ["browser-judgement"] = ("Judging again after one act, in the browser", BrowserJudgementBench.Run),
     ["report"] = ("Writing the report", ReportBench.Run),
     ["reckonings"] = ("Reckoning", ReckoningBench.Run),
     ["cold-start"] = ("Cold start with the server stopped", ColdStartBench.Run),
