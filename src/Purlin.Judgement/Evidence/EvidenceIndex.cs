@@ -22,6 +22,7 @@ internal sealed class EvidenceIndex
     private readonly ILookup<string, Reading> readingsByKind;
     private readonly Dictionary<EntryName, List<EntryName>> photosFor;
     private readonly HashSet<EntryName> withdrawn;
+    private readonly Dictionary<IReadOnlyList<string>, WalkedPlaces> placesIn = new(ReferenceEqualityComparer.Instance);
     private Dictionary<EntryName, DateTimeOffset>? moments;
 
     /// <summary>Lays out an inspection.</summary>
@@ -80,6 +81,14 @@ internal sealed class EvidenceIndex
     public Component? Component(EntryName? name) => name is { } id ? Asked(Topic.Of(Subject.Component, id), components.GetValueOrDefault(id)) : null;
 
     public IEnumerable<Place> PlacesOf(string kind) => Asked(Topic.Of(Subject.PlacesOf, kind), placesByKind[kind]);
+
+    /// <summary>Places of several kinds in the order of the walk. A change of one of them is a change of its kind, so that alone is noted.</summary>
+    public WalkedPlaces PlacesIn(IReadOnlyList<string> kinds)
+    {
+        foreach (var kind in kinds) recall.Ask(Topic.Of(Subject.PlacesOf, kind));
+        if (!placesIn.TryGetValue(kinds, out var found)) placesIn[kinds] = found = new WalkedPlaces([.. kinds.SelectMany(kind => placesByKind[kind]).Select(place => place.Id).Distinct().OrderBy(place => walk[place])]);
+        return found;
+    }
 
     public IEnumerable<Component> ComponentsOf(string kind) => Asked(Topic.Of(Subject.ComponentsOf, kind), componentsByKind[kind]);
 

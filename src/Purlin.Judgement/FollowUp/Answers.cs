@@ -8,16 +8,15 @@ internal sealed class Answers
 {
     private readonly EvidenceIndex evidence;
     private readonly Question question;
-    private readonly IReadOnlyList<EntryName> places;
+    private readonly List<EntryName> places;
     private readonly HashSet<EntryName> placeSet;
     private readonly List<Sighting> looks;
     private readonly List<Sighting> hidden;
     private readonly List<MeasuredAnswer> measured;
 
-    public Answers(EvidenceIndex evidence, Looks looksFor, Measured readings, Question question, IReadOnlyList<EntryName> places)
+    public Answers(EvidenceIndex evidence, Looks looksFor, Measured readings, Question question, WalkedPlaces walked)
     {
-        (this.evidence, this.question, this.places) = (evidence, question, places);
-        placeSet = [.. places];
+        (this.evidence, this.question, places, placeSet) = (evidence, question, walked.InOrder, walked.Set);
         var all = question.Follow.Answers.SelectMany(looksFor.For).Where(look => InPlace(look) && !OfAnother(look.Component)).ToList();
         looks = [.. all.Where(look => look.Looked && OpenersAnsweredBy(look))];
         hidden = [.. all.Where(look => look.Outcome == Outcome.NotVisible)];
@@ -33,8 +32,13 @@ internal sealed class Answers
     public List<EntryName> StillToLook(IReadOnlySet<EntryName> openedIn)
     {
         if (measured.Exists(answer => answer.OfHouse)) return [];
-        var answered = looks.Select(look => look.Place).Concat(measured.Select(answer => answer.Place)).ToHashSet();
-        return [.. places.Where(place => !answered.Contains(place) && !(question.AsksForTheSame && openedIn.Contains(place)))];
+        HashSet<EntryName> answered = [];
+        foreach (var look in looks)
+            if (look.Place is { } place) answered.Add(place);
+        foreach (var answer in measured)
+            if (answer.Place is { } place) answered.Add(place);
+        if (question.AsksForTheSame) answered.UnionWith(openedIn);
+        return answered.Count == 0 ? [.. places] : places.FindAll(place => !answered.Contains(place));
     }
 
     public Tied? Tied(IReadOnlyList<EntryName> still)

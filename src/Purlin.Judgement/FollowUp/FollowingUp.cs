@@ -36,14 +36,15 @@ internal sealed class FollowingUp(EvidenceIndex evidence, Looks looks, Measured 
 
     private LooseEnd? Judge(Question question)
     {
-        List<EntryName> places = [.. question.Follow.In.SelectMany(evidence.PlacesOf).Select(place => place.Id).Distinct().OrderBy(place => evidence.Walk(place))];
+        var walked = evidence.PlacesIn(question.Follow.In);
+        var places = walked.InOrder;
         if (places.Count == 0 && question.Follow.In.Count > 0 && question.Follow.In.All(IsAbsent)) return null;
         var openedIn = question.Openers.Where(opener => opener.Place is not null).Select(opener => opener.Place!.Value).ToHashSet();
         // "Look at the others" has no meaning where there are no others.
         if (question.AsksForTheSame && question.Follow.Readings.Count == 0 && question.Follow.Answers.Count == 1 && question.Follow.In.Count > 0
             && places.All(openedIn.Contains) && openedIn.Count <= 1) return null;
 
-        var answers = new Answers(evidence, looks, measured, question, places);
+        var answers = new Answers(evidence, looks, measured, question, walked);
         var spots = question.Follow.Here ? places.FindAll(openedIn.Contains) : [];
         var still = spots.Count == 0 ? answers.StillToLook(openedIn) : answers.StillToLook(NoPlaces).FindAll(openedIn.Contains);
         return new LooseEnd

@@ -11,7 +11,12 @@ internal sealed record MeasuredAnswer(IReadOnlyList<EntryName> Entries, EntryNam
 /// <summary>Finds what answers to a name that rules give as a reading: a reading itself, a working, or facts.</summary>
 internal sealed class Measured(EvidenceIndex evidence, JudgingMemory memory)
 {
-    public IEnumerable<MeasuredAnswer> For(string name)
+    public IReadOnlyList<MeasuredAnswer> For(string name) => memory.Recall.Once<List<MeasuredAnswer>>("measured", name, null, () => [.. Named(name)]);
+
+    /// <summary>Facts by <c>kind/fact</c>.</summary>
+    public IReadOnlyList<MeasuredAnswer> Facts(string wanted) => memory.Recall.Once<List<MeasuredAnswer>>("measured fact", wanted, null, () => [.. Stated(wanted)]);
+
+    private IEnumerable<MeasuredAnswer> Named(string name)
     {
         foreach (var reading in evidence.ReadingsOf(name)) yield return Of(reading);
         foreach (var working in memory.WorkingsFor(name))
@@ -23,8 +28,7 @@ internal sealed class Measured(EvidenceIndex evidence, JudgingMemory memory)
             foreach (var answer in Facts(fact)) yield return answer;
     }
 
-    /// <summary>Facts by <c>kind/fact</c>.</summary>
-    public IEnumerable<MeasuredAnswer> Facts(string wanted)
+    private IEnumerable<MeasuredAnswer> Stated(string wanted)
     {
         var slash = wanted.LastIndexOf('/');
         if (slash <= 0) yield break;
