@@ -29,7 +29,7 @@ internal static class Air
         walk.Fact(air, "air from", FactValue.Of("rooms on this floor"), Basis.Seen);
         walk.Fact(air, "upper opening", FactValue.Of(112), Basis.Measured, "in²");
         walk.Fact(air, "lower opening", FactValue.Of(112), Basis.Measured, "in²");
-        walk.NotVisible(place, "furnace.not-visible-exchanger", "sealed: cannot be seen without taking the furnace apart", furnace);
+        walk.NotVisible(place, "furnace.rust-soot-burners", "sealed: cannot be seen without taking the furnace apart", furnace);
         // Nobody has said yet what this one shows: it waits on the page before issue.
         var filter = walk.Photo("filter", place, component: furnace);
         walk.Note(filter, "Filter dark with dust; slot has no cover.");
