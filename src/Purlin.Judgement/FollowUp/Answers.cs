@@ -13,10 +13,12 @@ internal sealed class Answers
     private readonly List<Sighting> looks;
     private readonly List<Sighting> hidden;
     private readonly List<MeasuredAnswer> measured;
+    private readonly bool toldApart;
 
     public Answers(EvidenceIndex evidence, Looks looksFor, Measured readings, Question question, WalkedPlaces walked)
     {
         (this.evidence, this.question, places, placeSet) = (evidence, question, walked.InOrder, walked.Set);
+        toldApart = evidence.Book.ToldApart.Contains(question.Condition.Component) && !question.AsksForTheSame;
         var all = question.Follow.Answers.SelectMany(looksFor.For).Where(look => InPlace(look) && !OfAnother(look.Component)).ToList();
         looks = [.. all.Where(look => look.Looked && OpenersAnsweredBy(look))];
         hidden = [.. all.Where(look => look.Outcome == Outcome.NotVisible)];
@@ -91,7 +93,7 @@ internal sealed class Answers
 
     /// <summary>A pan below the other water heater says nothing of this one.</summary>
     private bool OfAnother(EntryName? component) =>
-        evidence.Component(component) is { } known && known.Kind == question.Condition.Component && evidence.Book.ToldApart.Contains(known.Kind) && !question.AsksForTheSame
+        toldApart && evidence.Component(component) is { } known && known.Kind == question.Condition.Component
         && question.Openers.All(opener => opener.Component is { } own && own != known.Id);
 
     private static bool Share(IReadOnlyList<EntryName> some, IReadOnlyList<EntryName> others)

@@ -26,9 +26,10 @@ internal sealed class FollowingUp(EvidenceIndex evidence, Looks looks, Measured 
         var at = matter.Id.IndexOf('@', StringComparison.Ordinal);
         var apart = at < 0 ? "" : matter.Id[at..];
         List<LooseEnd> ends = [];
+        var opening = recall.Once("opening", matter.Id, matter, () => Opening(matter));
         foreach (var follow in matter.Condition.Look)
         {
-            Question question = new($"{matter.Condition.Id}/{follow.Id}{apart}", matter.Condition, follow, matter.Seen);
+            Question question = new($"{matter.Condition.Id}/{follow.Id}{apart}", matter.Condition, follow, matter.Seen, opening);
             if (Judge(question) is { } end) ends.Add(end);
         }
         return ends;
@@ -39,7 +40,7 @@ internal sealed class FollowingUp(EvidenceIndex evidence, Looks looks, Measured 
         var walked = evidence.PlacesIn(question.Follow.In);
         var places = walked.InOrder;
         if (places.Count == 0 && question.Follow.In.Count > 0 && question.Follow.In.All(IsAbsent)) return null;
-        var openedIn = question.Openers.Where(opener => opener.Place is not null).Select(opener => opener.Place!.Value).ToHashSet();
+        var openedIn = question.Opening.Places;
         // "Look at the others" has no meaning where there are no others.
         if (question.AsksForTheSame && question.Follow.Readings.Count == 0 && question.Follow.Answers.Count == 1 && question.Follow.In.Count > 0
             && places.All(openedIn.Contains) && openedIn.Count <= 1) return null;
@@ -51,8 +52,8 @@ internal sealed class FollowingUp(EvidenceIndex evidence, Looks looks, Measured 
         {
             Id = question.Id,
             Question = question.Follow.Ask,
-            Because = Because(question),
-            OpenedBy = [.. question.Openers.SelectMany(opener => opener.Entries).Distinct()],
+            Because = question.Opening.Because,
+            OpenedBy = question.Opening.Entries,
             LookIn = spots.Count == 0 ? places : spots,
             StillToLook = still,
             Answers = question.Follow.Answers,
@@ -74,10 +75,10 @@ internal sealed class FollowingUp(EvidenceIndex evidence, Looks looks, Measured 
         _ => false,
     };
 
-    private string Because(Question question)
+    private Opening Opening(Matter matter)
     {
-        var where = string.Join(", ", question.Openers.Select(opener => opener.Place).Distinct().OrderBy(place => evidence.Walk(place)).Select(evidence.NameOf));
-        return evidence.Book.Words.Say("loose-end.because", ("what", question.Condition.Name), ("where", where));
+        var where = string.Join(", ", matter.Seen.Select(opener => opener.Place).Distinct().OrderBy(place => evidence.Walk(place)).Select(evidence.NameOf));
+        return new Opening(evidence.Book.Words.Say("loose-end.because", ("what", matter.Condition.Name), ("where", where)), [.. matter.Seen.SelectMany(opener => opener.Entries).Distinct()], [.. matter.Places]);
     }
 
     /// <summary>A tie by hand holds while the evidence it names stands; the look that opened a question is no evidence for its answer.</summary>

@@ -9,8 +9,15 @@ namespace Purlin.Judgement.FollowUp;
 /// <param name="Condition">The condition that asks.</param>
 /// <param name="Follow">What it asks.</param>
 /// <param name="Openers">The looks that opened it.</param>
-internal sealed record Question(string Id, Condition Condition, Follow Follow, IReadOnlyList<Sighting> Openers)
+/// <param name="Opening">The same for people and for looking up.</param>
+internal sealed record Question(string Id, Condition Condition, Follow Follow, IReadOnlyList<Sighting> Openers, Opening Opening)
 {
     /// <summary>Whether it asks for more of the same, elsewhere.</summary>
     public bool AsksForTheSame => Follow.Answers.Contains(Condition.Id);
 }
+
+/// <summary>What opened all questions of one matter.</summary>
+/// <param name="Because">In words.</param>
+/// <param name="Entries">The entries.</param>
+/// <param name="Places">Where.</param>
+internal sealed record Opening(string Because, IReadOnlyList<EntryName> Entries, HashSet<EntryName> Places);
