@@ -30,6 +30,7 @@ public sealed class Overruling(Browser browser) : IAsyncLifetime
         await phone.ReadyAsync();
         await host.StopAsync();
 
+        await NumbersFitTheirBalloonsAsync();
         await Page.GetByText("The matters, heaviest first").TapAsync();
         await Assertions.Expect(Page.Locator(".matter-row")).ToHaveCountAsync(2);
         Assert.Equal(Condition, await Page.Locator(".matter-row").First.GetAttributeAsync("data-finding"));
@@ -62,6 +63,14 @@ public sealed class Overruling(Browser browser) : IAsyncLifetime
         await Assertions.Expect(Page.Locator("[data-overruled]")).ToHaveCountAsync(0);
         await phone.UntilAsync(seed.Insp, "entry.withdrawn", 1);
         Assert.Empty(phone.PageErrors);
+    }
+
+    /// <summary>The styles of other screens must not reach the drawing: a number keeps the size it was drawn with, and stays in its circle.</summary>
+    private async Task NumbersFitTheirBalloonsAsync()
+    {
+        var numbers = Page.Locator("svg .balloon text");
+        await Assertions.Expect(numbers).Not.ToHaveCountAsync(0);
+        Assert.Empty(await numbers.EvaluateAllAsync<string[]>("all => all.filter(one => parseFloat(getComputedStyle(one).fontSize) !== parseFloat(one.getAttribute('font-size'))).map(one => one.textContent)"));
     }
 
     [Fact]
