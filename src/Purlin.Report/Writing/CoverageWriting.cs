@@ -17,7 +17,7 @@ internal static class CoverageWriting
             if (standard?.Edition is { Length: > 0 } edition) blocks.Add(new Block.Paragraph(Phrase.End(edition)) { Aside = true });
             blocks.Add(new Block.Paragraph($"{Phrase.Many(coverage.Duties.Count, "duty", "duties")}: {Standing(DutyStanding.Met)} met, {Standing(DutyStanding.Limited)} limited, {Standing(DutyStanding.NotPresent)} not present in this house, {Standing(DutyStanding.Open)} open."));
             foreach (var system in coverage.Duties.GroupBy(duty => duty.System))
-                blocks.Add(new Block.Table(Phrase.Sentence(system.Key), ["Section", "Duty, in our words", "How it stands"], [.. system.Select(Row)]) { Shares = [0.2, 0.44, 0.36], Fine = true });
+                blocks.Add(new Block.Table(Phrase.Sentence(system.Key), ["Section", "Duty, in our words", "How it stands"], [.. system.Select(Row)]) { Shares = [0.24, 0.42, 0.34], Fine = true });
         }
         yield return new Chapter("coverage", "What the standard asks", "The standard of practice obliges an inspector to look at, describe or state certain things. This is how each stands here.", blocks);
     }
