@@ -22,7 +22,7 @@ public sealed class KillTests
         var photo = Pictures.Jpeg(2400, 1800, 95);
         var chance = new Random(25112026);
         string? code = null;
-        var (acknowledged, offset, whole) = (0, 0L, false);
+        var (acknowledged, offset, whole, settling) = (0, 0L, false, false);
         for (var run = 0; run <= Kills; run++)
         {
             using var office = await Process(folder, cancel);
@@ -32,8 +32,9 @@ public sealed class KillTests
             Assert.True(heads.GetValueOrDefault("aaa") >= acknowledged, $"{heads.GetValueOrDefault("aaa")} held, {acknowledged} acknowledged");
             var head = await client.SendAsync(new HttpRequestMessage(HttpMethod.Head, $"/blobs/{Sha.Of(photo)}"), cancel);
             var arrived = long.Parse(head.Headers.GetValues("Upload-Offset").Single());
-            Assert.True(arrived >= offset && (!whole || head.Headers.Contains("Purlin-Whole")), $"{arrived} bytes held, {offset} acknowledged");
-            (acknowledged, offset) = (heads.GetValueOrDefault("aaa"), arrived);
+            // An office that dies while the last piece settles may ask for the file again, and has acknowledged nothing of it as whole.
+            Assert.True((arrived >= offset || settling) && (!whole || head.Headers.Contains("Purlin-Whole")), $"{arrived} bytes held, {offset} acknowledged");
+            (acknowledged, offset, whole) = (heads.GetValueOrDefault("aaa"), arrived, head.Headers.Contains("Purlin-Whole"));
             if (run == Kills) break;
 
             // On a slow machine the first answer may come later than the kill: every other run has one in hand before the clock starts.
@@ -41,10 +42,13 @@ public sealed class KillTests
             var killing = KillLater(office, 40 + chance.Next(900));
             try
             {
-                while (true)
+                // A quick machine is done before the kill.
+                while (acknowledged < lines.Count || !whole)
                 {
                     acknowledged = await Push(client, lines, acknowledged, 1 + chance.Next(15), cancel);
-                    (offset, whole) = await Send(client, photo, offset, 1 + chance.Next(40_000), cancel);
+                    var piece = 1 + chance.Next(40_000);
+                    settling = !whole && offset + piece >= photo.Length;
+                    if (!whole) (offset, whole) = await Send(client, photo, offset, piece, cancel);
                 }
             }
             catch (HttpRequestException)
@@ -73,7 +77,7 @@ public sealed class KillTests
 
     private static async Task<(long Offset, bool Whole)> Send(HttpClient client, byte[] photo, long offset, int count, CancellationToken cancel)
     {
-        if (offset == photo.Length) return (offset, true);
+        // All bytes may be there and not yet be settled: then an empty piece settles them.
         var content = new ByteArrayContent(photo, (int)offset, (int)Math.Min(count, photo.Length - offset));
         content.Headers.ContentType = new MediaTypeHeaderValue("application/offset+octet-stream");
         var request = new HttpRequestMessage(HttpMethod.Patch, $"/blobs/{Sha.Of(photo)}") { Content = content };
