@@ -49,7 +49,7 @@ public static class Judging
             WordingConflicts = conflicts,
             Obstacles = [],
         };
-        judged = judged with { Visit = AroundVisit.List(evidence, judged), Wanted = StandardLimits.Shown(evidence) };
+        judged = judged with { Visit = AroundVisit.List(evidence, judged), Wanted = recall.Once("wanted", "", null, () => StandardLimits.Shown(evidence)) };
         judged = judged with { Obstacles = Obstacles.List(inspection, book.Words, judged) };
         memory.Keep(inspection, evidence);
         return judged;

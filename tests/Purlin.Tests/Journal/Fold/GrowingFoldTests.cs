@@ -31,8 +31,7 @@ public sealed class GrowingFoldTests
             {
                 var entries = History.Of(steps, copies: copies).Entries;
                 var chance = new Random(seed);
-                Entry[] shuffled = [.. entries, .. entries.Where(_ => chance.Next(3) == 0)];
-                chance.Shuffle(shuffled);
+                var shuffled = History.Delivered(entries, chance);
                 GrowingFold growing = new();
                 for (var at = 0; at < shuffled.Length;)
                 {

@@ -47,6 +47,14 @@ internal sealed class History
         return history;
     }
 
+    /// <summary>The entries as a bad signal delivers them: in any order, a third of them twice.</summary>
+    public static Entry[] Delivered(IReadOnlyList<Entry> entries, Random chance)
+    {
+        Entry[] delivered = [.. entries, .. entries.Where(_ => chance.Next(3) == 0)];
+        chance.Shuffle(delivered);
+        return delivered;
+    }
+
     private void Take(Step step)
     {
         var (device, kind, first, second) = step;
