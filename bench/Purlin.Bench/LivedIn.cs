@@ -81,8 +81,12 @@ internal sealed class LivedIn
         var component = components.Find(one => one.Kind == condition.Component);
         var look = Write(new EntryBody.ObservationMade
         {
-            Place = place, Condition = condition.Id, Outcome = outcome, Reason = outcome == Outcome.NotVisible ? "stored goods" : null,
-            Component = component.Kind is null ? null : component.Name, Spot = outcome == Outcome.Seen ? "by the door" : null,
+            Place = place,
+            Condition = condition.Id,
+            Outcome = outcome,
+            Reason = outcome == Outcome.NotVisible ? "stored goods" : null,
+            Component = component.Kind is null ? null : component.Name,
+            Spot = outcome == Outcome.Seen ? "by the door" : null,
         });
         if (outcome == Outcome.Seen || Next(6) == 0) Write(new EntryBody.PhotoTaken { Sha = $"{entries.Count:x64}", Size = 100_000, Width = 4000, Height = 3000, MediaType = "image/jpeg", Place = place, For = look.Name });
         if (Next(40) == 0) Write(new EntryBody.EntryWithdrawn { Entry = look.Name });

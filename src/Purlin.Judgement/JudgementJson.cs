@@ -114,7 +114,12 @@ public static class JudgementJson
         ["close"] = duty.Close,
         ["state"] = duty.State switch
         {
-            VisitStanding.Closed => "closed", VisitStanding.NotDone => "not done", VisitStanding.DoesNotApply => "does not apply", VisitStanding.Dated => "dated", VisitStanding.Listed => "listed", _ => "open",
+            VisitStanding.Closed => "closed",
+            VisitStanding.NotDone => "not done",
+            VisitStanding.DoesNotApply => "does not apply",
+            VisitStanding.Dated => "dated",
+            VisitStanding.Listed => "listed",
+            _ => "open",
         },
         ["words"] = duty.Words,
         ["evidence"] = Names(duty.Evidence),

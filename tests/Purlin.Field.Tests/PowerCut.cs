@@ -111,7 +111,9 @@ public sealed class PowerCut(Browser browser) : IAsyncLifetime
 
     private Task<IBrowserContext> LaunchAsync(string profile) => browser.Playwright.Chromium.LaunchPersistentContextAsync(profile, new()
     {
-        ExecutablePath = Browser.Program, Args = [.. Browser.Arguments], ServiceWorkers = ServiceWorkerPolicy.Block,
+        ExecutablePath = Browser.Program,
+        Args = [.. Browser.Arguments],
+        ServiceWorkers = ServiceWorkerPolicy.Block,
     });
 
     public async ValueTask DisposeAsync() => await host.DisposeAsync();

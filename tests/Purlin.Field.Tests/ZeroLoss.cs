@@ -74,7 +74,9 @@ public sealed class ZeroLoss(Browser browser) : IAsyncLifetime
     {
         await using var context = await browser.Playwright.Chromium.LaunchPersistentContextAsync(profile, new()
         {
-            ExecutablePath = Browser.Program, Args = [.. Browser.Arguments], ServiceWorkers = ServiceWorkerPolicy.Block,
+            ExecutablePath = Browser.Program,
+            Args = [.. Browser.Arguments],
+            ServiceWorkers = ServiceWorkerPolicy.Block,
         });
         var phone = new Phone(context, host.Address);
         await phone.OpenBareAsync();

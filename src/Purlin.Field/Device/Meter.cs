@@ -57,8 +57,15 @@ public sealed record Meter
         var node = await phone.JsonAsync("meter");
         return new Meter
         {
-            Cached = Flag(node, "cached"), Works = Flag(node, "works"), Kept = Flag(node, "kept"), Ballast = Flag(node, "ballast"), Newer = Flag(node, "newer"),
-            Used = Number(node, "used"), Free = Number(node, "free"), ClockAhead = Number(node, "clockAhead"), LastContact = Number(node, "lastContact"),
+            Cached = Flag(node, "cached"),
+            Works = Flag(node, "works"),
+            Kept = Flag(node, "kept"),
+            Ballast = Flag(node, "ballast"),
+            Newer = Flag(node, "newer"),
+            Used = Number(node, "used"),
+            Free = Number(node, "free"),
+            ClockAhead = Number(node, "clockAhead"),
+            LastContact = Number(node, "lastContact"),
             Camera = (string?)node?["camera"] switch { "granted" => "allowed", "prompt" => "will be asked for", "denied" => "not allowed", var other => other ?? "" },
         };
     }

@@ -50,9 +50,21 @@ public sealed class ConditionDraft
     {
         var draft = new ConditionDraft
         {
-            Name = own.Name, Component = own.Component, System = own.System, Words = string.Join(", ", own.Words), Signs = string.Join("; ", own.Signs), Means = own.Means, Leads = own.Leads, Do = own.Do,
-            Clears = own.Clears, Trade = own.Trade, Consequence = Consequences[Math.Max(0, Array.IndexOf(ConsequenceIds, own.Weight.Consequence))], Timing = own.Weight.Timing,
-            MoreInSeveral = own.Weight.Several == "raise", MoreThroughout = own.Weight.Throughout == "raise", before = own,
+            Name = own.Name,
+            Component = own.Component,
+            System = own.System,
+            Words = string.Join(", ", own.Words),
+            Signs = string.Join("; ", own.Signs),
+            Means = own.Means,
+            Leads = own.Leads,
+            Do = own.Do,
+            Clears = own.Clears,
+            Trade = own.Trade,
+            Consequence = Consequences[Math.Max(0, Array.IndexOf(ConsequenceIds, own.Weight.Consequence))],
+            Timing = own.Weight.Timing,
+            MoreInSeveral = own.Weight.Several == "raise",
+            MoreThroughout = own.Weight.Throughout == "raise",
+            before = own,
         };
         draft.Places.AddRange(own.Places);
         draft.Questions.AddRange(own.Look.Select(QuestionDraft.Of));
@@ -123,7 +135,11 @@ public sealed class QuestionDraft
         var answer = Answer.Length > 0 ? Answer : condition;
         return (before ?? new Follow { Id = Id, Ask = "", Refer = "", Trade = trade }) with
         {
-            Ask = Ask.Trim(), Refer = Refer.Trim(), In = [.. In], Block = Blocks, Trade = before is null || before.Trade == tradeBefore ? trade : before.Trade,
+            Ask = Ask.Trim(),
+            Refer = Refer.Trim(),
+            In = [.. In],
+            Block = Blocks,
+            Trade = before is null || before.Trade == tradeBefore ? trade : before.Trade,
             Answers = before is { Answers.Count: > 1 } && before.Answers.Contains(answer) ? before.Answers : [answer],
         };
     }

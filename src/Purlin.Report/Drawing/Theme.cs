@@ -6,19 +6,44 @@ public sealed record Theme
     /// <summary>Warm white paper, near-black blue ink.</summary>
     public static Theme Day { get; } = new()
     {
-        Name = "day", Paper = "#fbf8f1", Line = "#14213a", Faint = "#77808f", Hatch = "#4c5a72", Wash = "#ece6d8", Text = "#14213a", Quiet = "#454f60", Accent = "#b3260f",
+        Name = "day",
+        Paper = "#fbf8f1",
+        Line = "#14213a",
+        Faint = "#77808f",
+        Hatch = "#4c5a72",
+        Wash = "#ece6d8",
+        Text = "#14213a",
+        Quiet = "#454f60",
+        Accent = "#b3260f",
     };
 
     /// <summary>Deep blue-black paper, chalk lines: for an attic.</summary>
     public static Theme Dark { get; } = new()
     {
-        Name = "dark", Paper = "#0c1420", Line = "#f1ece0", Faint = "#79859a", Hatch = "#a8b2c3", Wash = "#1b2637", Text = "#f1ece0", Quiet = "#b9c1cf", Accent = "#ff8a70",
+        Name = "dark",
+        Paper = "#0c1420",
+        Line = "#f1ece0",
+        Faint = "#79859a",
+        Hatch = "#a8b2c3",
+        Wash = "#1b2637",
+        Text = "#f1ece0",
+        Quiet = "#b9c1cf",
+        Accent = "#ff8a70",
     };
 
     /// <summary>Pure black on pure white with thicker lines: for midday.</summary>
     public static Theme Sun { get; } = new()
     {
-        Name = "sun", Paper = "#ffffff", Line = "#000000", Faint = "#5e5e5e", Hatch = "#2a2a2a", Wash = "#e6e6e6", Text = "#000000", Quiet = "#2e2e2e", Accent = "#a31500", Thickness = 1.35,
+        Name = "sun",
+        Paper = "#ffffff",
+        Line = "#000000",
+        Faint = "#5e5e5e",
+        Hatch = "#2a2a2a",
+        Wash = "#e6e6e6",
+        Text = "#000000",
+        Quiet = "#2e2e2e",
+        Accent = "#a31500",
+        Thickness = 1.35,
     };
 
     /// <summary>For paper: white ground, ink of the day.</summary>

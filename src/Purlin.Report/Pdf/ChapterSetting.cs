@@ -62,7 +62,12 @@ internal sealed class ChapterSetting(PictureSetting pictures)
         var last = lines[^1];
         yield return new Atom
         {
-            Height = last.Height + 16, Before = last.Before, Groups = groups, Run = last.Run, Keep = true, Entry = last.Entry,
+            Height = last.Height + 16,
+            Before = last.Before,
+            Groups = groups,
+            Run = last.Run,
+            Keep = true,
+            Entry = last.Entry,
             Strokes = [.. last.Strokes, new Stroke(last.Strokes[0].Leaf, (canvas, x, y) => GroundLine(canvas, x, y + last.Height + 3))],
         };
     }

@@ -28,7 +28,11 @@ internal static class ContentsSetting
         Leaf link = new("Reference") { Link = entry.Anchor, Width = Measures.Text, Height = style.Leading };
         return new Atom
         {
-            Height = style.Leading, Before = chapter ? 8 : 0.4, Groups = groups, Run = link, Keep = chapter,
+            Height = style.Leading,
+            Before = chapter ? 8 : 0.4,
+            Groups = groups,
+            Run = link,
+            Keep = chapter,
             Strokes = [new Stroke(link, (canvas, x, y) =>
             {
                 var line = y + style.Leading * 0.76;

@@ -52,7 +52,13 @@ internal sealed class MatterSetting(PictureSetting pictures)
         var balloon = Callout.Balloon(matter.Number, (int)matter.Weight, new Spot(0, 0), "");
         yield return new Atom
         {
-            Height = title[0].Height, Before = title[0].Before, Left = 0, Groups = groups, Run = title[0].Run, Keep = true, Entry = title[0].Entry,
+            Height = title[0].Height,
+            Before = title[0].Before,
+            Left = 0,
+            Groups = groups,
+            Run = title[0].Run,
+            Keep = true,
+            Entry = title[0].Entry,
             Strokes =
             [
                 new Stroke(heading, (canvas, x, y) =>
@@ -74,7 +80,12 @@ internal sealed class MatterSetting(PictureSetting pictures)
         var marked = part.Label == MatterWriting.Do;
         return lines.Select((line, index) => new Atom
         {
-            Height = style.Leading, Before = index == 0 ? 5 : 0, Left = Measures.Gutter, Groups = groups, Run = leaf, Keep = true,
+            Height = style.Leading,
+            Before = index == 0 ? 5 : 0,
+            Left = Measures.Gutter,
+            Groups = groups,
+            Run = leaf,
+            Keep = true,
             Strokes =
             [
                 new Stroke(leaf, (canvas, x, y) =>

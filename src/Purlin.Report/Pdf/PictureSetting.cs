@@ -27,7 +27,11 @@ internal sealed class PictureSetting(Func<string, byte[]?> photoBySha)
         Leaf figure = new("Figure") { Alt = Setting.Clean($"{sheet.Title}. {sheet.Description}"), Width = sheet.Width * scale, Height = height }, words = new("Caption");
         return new Atom
         {
-            Height = height + lines.Count * Style.Small.Leading + 8, Before = 12, Left = left, Groups = groups, Run = figure,
+            Height = height + lines.Count * Style.Small.Leading + 8,
+            Before = 12,
+            Left = left,
+            Groups = groups,
+            Run = figure,
             Strokes = [new Stroke(figure, (canvas, x, y) => SheetOnPaper.Draw(canvas, sheet, x + inset, y, scale)), Caption(words, lines, 0, height + 5)],
         };
     }
@@ -37,7 +41,11 @@ internal sealed class PictureSetting(Func<string, byte[]?> photoBySha)
         var picture = framed.Max(one => one.Height);
         return new Atom
         {
-            Height = picture + framed.Max(one => one.Lines.Count) * Style.Small.Leading + 8, Before = 12, Left = left, Groups = groups, Run = framed,
+            Height = picture + framed.Max(one => one.Lines.Count) * Style.Small.Leading + 8,
+            Before = 12,
+            Left = left,
+            Groups = groups,
+            Run = framed,
             Strokes = [.. framed.SelectMany((one, index) => one.Strokes(index * (each + Gap), picture))],
         };
     }

@@ -64,7 +64,11 @@ internal static class TableSetting
             bool last = line == lines - 1;
             yield return new Atom
             {
-                Height = style.Leading + (last ? Pad + 1 : 0), Before = line == 0 ? Pad : 0, Groups = within, Run = leaves, Head = head,
+                Height = style.Leading + (last ? Pad + 1 : 0),
+                Before = line == 0 ? Pad : 0,
+                Groups = within,
+                Run = leaves,
+                Head = head,
                 Keep = !last && (lines <= 9 || line == 0 || line == lines - 2),
                 Strokes = [.. Enumerable.Range(0, cells.Length).Where(cell => at < cells[cell].Count || at == 0 || last && cell == 0).Select(cell => new Stroke(leaves[cell], (canvas, x, y) =>
                 {

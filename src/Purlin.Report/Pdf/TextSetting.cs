@@ -45,7 +45,12 @@ internal static class TextSetting
             var broken = Setting.Lines(lines[index], style.Size, style.Cut, width - indent);
             atoms.AddRange(broken.Select((line, at) => new Atom
             {
-                Height = style.Leading, Before = at == 0 ? before : 0, Left = left, Groups = within, Run = body, Keep = at < broken.Count - 1 && (at == 0 || at == broken.Count - 2),
+                Height = style.Leading,
+                Before = at == 0 ? before : 0,
+                Left = left,
+                Groups = within,
+                Run = body,
+                Keep = at < broken.Count - 1 && (at == 0 || at == broken.Count - 2),
                 Strokes =
                 [
                     .. at == 0 ? (Stroke[])[new Stroke(label, (canvas, x, y) => canvas.Text(mark, x, y + style.Leading * 0.76, style.Size, style.Cut, style.Ink))] : [],

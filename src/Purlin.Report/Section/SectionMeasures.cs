@@ -7,7 +7,18 @@ internal sealed record SectionMeasures
 
     public static SectionMeasures Wide { get; } = new()
     {
-        Width = 700, Left = 76, Right = 52, Row = 92, DeckWing = 78, GarageWing = 112, Letter = 11.5, LeastCell = 64, RoofLeast = 118, RoofMost = 168, Tile = 104, Crawl = 58,
+        Width = 700,
+        Left = 76,
+        Right = 52,
+        Row = 92,
+        DeckWing = 78,
+        GarageWing = 112,
+        Letter = 11.5,
+        LeastCell = 64,
+        RoofLeast = 118,
+        RoofMost = 168,
+        Tile = 104,
+        Crawl = 58,
     };
 
     public double Width { get; init; } = 360;

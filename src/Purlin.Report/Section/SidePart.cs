@@ -51,7 +51,8 @@ internal static class SidePart
         if (Fonts.Setting.Width(name, size, Fonts.Cut.Bold) > tile.Box.Width) name = tile.Place.Name;
         sheet.Letter(new Mark.Lettering(Fonts.Setting.Fit(name, size, Fonts.Cut.Bold, tile.Box.Width), new Spot(tile.Box.Centre.X, lettering), size)
         {
-            Ink = ink == Ink.Line ? Ink.Text : Ink.Quiet, Cut = ink == Ink.Line ? Fonts.Cut.Bold : Fonts.Cut.Regular,
+            Ink = ink == Ink.Line ? Ink.Text : Ink.Quiet,
+            Cut = ink == Ink.Line ? Fonts.Cut.Bold : Fonts.Cut.Regular,
         });
     }
 

@@ -31,7 +31,8 @@ internal static class AboutWriting
     {
         if (record.Inspection.Editions.Count > 0)
             yield return new Block.Table("Editions that were sealed. A correction is a new edition; none is ever changed.", ["Edition", "Day", "Seal"],
-                [.. record.Inspection.Editions.OrderBy(edition => edition.Body.Number).Select(edition => (IReadOnlyList<string>)[$"{edition.Body.Number}", Phrase.Day(new DateOnly(edition.Body.At.Year, edition.Body.At.Month, edition.Body.At.Day)), Sealing.InGroups(edition.Seal)])]) { Shares = [0.14, 0.26, 0.6] };
+                [.. record.Inspection.Editions.OrderBy(edition => edition.Body.Number).Select(edition => (IReadOnlyList<string>)[$"{edition.Body.Number}", Phrase.Day(new DateOnly(edition.Body.At.Year, edition.Body.At.Month, edition.Body.At.Day)), Sealing.InGroups(edition.Seal)])])
+            { Shares = [0.14, 0.26, 0.6] };
         yield return mark switch
         {
             EditionMark.Sealed issued => new Block.Paragraph($"This is edition {issued.Number} of {Phrase.Day(new DateOnly(issued.At.Year, issued.At.Month, issued.At.Day))}. Root of the record it was made from: {Sealing.InGroups(issued.Root)}. With this root and the archive anyone can check, with no network, that neither the record nor this report was altered since."),

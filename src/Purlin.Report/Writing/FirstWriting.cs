@@ -32,7 +32,8 @@ internal static class FirstWriting
             var these = matters.Where(matter => matter.Weight == weight).ToArray();
             if (these.Length == 0) continue;
             yield return new Block.Table($"{Phrase.Sentence(weight.Word())}. {Phrase.Meaning(weight)}", ["Matter", "Where", "What to do"],
-                [.. these.Select(matter => (IReadOnlyList<string>)[$"{matter.Number}. {matter.Title}", matter.Say(MatterWriting.Where), matter.Say(MatterWriting.Do)])]) { Shares = [0.32, 0.26, 0.42] };
+                [.. these.Select(matter => (IReadOnlyList<string>)[$"{matter.Number}. {matter.Title}", matter.Say(MatterWriting.Where), matter.Say(MatterWriting.Do)])])
+            { Shares = [0.32, 0.26, 0.42] };
         }
     }
 
@@ -42,10 +43,12 @@ internal static class FirstWriting
             .OrderBy(group => group.Min(matter => matter.Number)).ToArray();
         if (trades.Length == 0) yield break;
         yield return new Block.Table("Whom to call. The same matters, repairs included, by the trade that deals with them.", ["Trade", "Matters"],
-            [.. trades.Select(group => (IReadOnlyList<string>)[group.Key, string.Join(", ", group.Select(matter => matter.Number))])]) { Shares = [0.4, 0.6] };
+            [.. trades.Select(group => (IReadOnlyList<string>)[group.Key, string.Join(", ", group.Select(matter => matter.Number))])])
+        { Shares = [0.4, 0.6] };
     }
 
     /// <summary>How the weights read, and how many matters have each.</summary>
     public static Block.Table Weights(IReadOnlyList<Matter> matters) => new("How the weights read. The bars under a number are its weight, one to five.", ["Weight", "What it asks", "Matters"],
-            [.. WeightWords.HeaviestFirst.Select(weight => (IReadOnlyList<string>)[$"{Phrase.Sentence(weight.Word())} ({Phrase.Many((int)weight, "bar", "bars")})", Phrase.Meaning(weight), $"{matters.Count(matter => matter.Weight == weight)}"])]) { Shares = [0.3, 0.56, 0.14] };
+            [.. WeightWords.HeaviestFirst.Select(weight => (IReadOnlyList<string>)[$"{Phrase.Sentence(weight.Word())} ({Phrase.Many((int)weight, "bar", "bars")})", Phrase.Meaning(weight), $"{matters.Count(matter => matter.Weight == weight)}"])])
+    { Shares = [0.3, 0.56, 0.14] };
 }

@@ -19,5 +19,6 @@ internal static class ReadingWriting
     private static Block.Table Table(Record record, string caption, IReadOnlyList<Reading> readings) => new(caption, ["What", "Reading", "Where", "With"],
         [.. readings.Select(reading => (IReadOnlyList<string>)[
             Phrase.Sentence(reading.Body.Kind) + (reading.Body.Label is { Length: > 0 } label ? $" ({label})" : ""), Phrase.Amount(reading.Body.Amount),
-            string.Join(", ", new[] { record.PlaceName(reading.Body.Place), record.ComponentName(reading.Body.Component) }.Where(part => part.Length > 0)), reading.Body.Instrument ?? ""])]) { Shares = [0.34, 0.17, 0.27, 0.22], Fine = true };
+            string.Join(", ", new[] { record.PlaceName(reading.Body.Place), record.ComponentName(reading.Body.Component) }.Where(part => part.Length > 0)), reading.Body.Instrument ?? ""])])
+    { Shares = [0.34, 0.17, 0.27, 0.22], Fine = true };
 }

@@ -27,8 +27,12 @@ public sealed class Browser : IAsyncLifetime
     /// <summary>A phone held upright, with touch.</summary>
     public static BrowserNewContextOptions PhoneOptions(int width = 390, int height = 844, bool worker = false) => new()
     {
-        ViewportSize = new() { Width = width, Height = height }, IsMobile = true, HasTouch = true, DeviceScaleFactor = 1,
-        ServiceWorkers = worker ? ServiceWorkerPolicy.Allow : ServiceWorkerPolicy.Block, AcceptDownloads = true,
+        ViewportSize = new() { Width = width, Height = height },
+        IsMobile = true,
+        HasTouch = true,
+        DeviceScaleFactor = 1,
+        ServiceWorkers = worker ? ServiceWorkerPolicy.Allow : ServiceWorkerPolicy.Block,
+        AcceptDownloads = true,
     };
 
     public async Task<Phone> PhoneAsync(string address, int width = 390, int height = 844, bool worker = false) =>

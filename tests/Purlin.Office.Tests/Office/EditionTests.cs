@@ -141,8 +141,15 @@ public sealed class EditionTests
     {
         Condition nests = new()
         {
-            Id = "own.nests", Name = "Nests under the eaves", Component = "attic framing", System = "attic", Places = [PlaceKind.Attic], Means = "Birds come in by the vent.", Do = "Have a screen put over the vent once the brood has flown.",
-            Weight = new WeightRule { Consequence = "upkeep" }, Trade = "handy person",
+            Id = "own.nests",
+            Name = "Nests under the eaves",
+            Component = "attic framing",
+            System = "attic",
+            Places = [PlaceKind.Attic],
+            Means = "Birds come in by the vent.",
+            Do = "Have a screen put over the vent once the brood has flown.",
+            Weight = new WeightRule { Consequence = "upkeep" },
+            Trade = "handy person",
         };
         await using var office = await Start();
         var lines = SmallVisit();

@@ -65,14 +65,22 @@ internal sealed class GrowingVisit
 
     private void Look(EntryName place, EntryName? component, string condition, int chance) => Write(new EntryBody.ObservationMade
     {
-        Place = place, Component = component, Condition = chance % 17 == 0 ? null : condition, Words = chance % 17 == 0 ? "something of my own" : null,
+        Place = place,
+        Component = component,
+        Condition = chance % 17 == 0 ? null : condition,
+        Words = chance % 17 == 0 ? "something of my own" : null,
         Outcome = (chance % 10) switch { < 6 => Outcome.Seen, < 9 => Outcome.Clear, _ => Outcome.NotVisible },
-        Reason = chance % 10 == 9 ? "covered" : null, Sample = chance % 7 == 0 ? new Sample(8, 12, chance % 3) : null,
+        Reason = chance % 10 == 9 ? "covered" : null,
+        Sample = chance % 7 == 0 ? new Sample(8, 12, chance % 3) : null,
     });
 
     private void Take(ReadingKind kind, EntryName place, EntryName? component, int chance) => Write(new EntryBody.ReadingTaken
     {
-        Kind = kind.Kind, Amount = new Amount(Math.Round(kind.Least + (kind.Most - kind.Least) * (chance % 20) / 20.0, 1), kind.Unit), Place = place, Component = component, Set = chance % 4 == 0 ? "one" : null,
+        Kind = kind.Kind,
+        Amount = new Amount(Math.Round(kind.Least + (kind.Most - kind.Least) * (chance % 20) / 20.0, 1), kind.Unit),
+        Place = place,
+        Component = component,
+        Set = chance % 4 == 0 ? "one" : null,
     });
 
     private void TieOff(LooseEnd end, int second, int third)

@@ -133,7 +133,14 @@ public sealed class OverlayTests
     {
         Condition bats = new()
         {
-            Id = "own.bats", Name = "Bats in the attic", Component = "attic", System = "attic", Places = [PlaceKind.Attic], Means = "Bats live here.", Do = "Ask a specialist.", Trade = "pest control firm",
+            Id = "own.bats",
+            Name = "Bats in the attic",
+            Component = "attic",
+            System = "attic",
+            Places = [PlaceKind.Attic],
+            Means = "Bats live here.",
+            Do = "Ask a specialist.",
+            Trade = "pest control firm",
             Weight = new WeightRule { Consequence = "function", Several = "raise" },
             Look = [new Follow { Id = "stains", Ask = "Look for stains in the garage.", In = [PlaceKind.Garage], Answers = ["pipe.stain"], Refer = "Have the garage looked at.", Trade = "pest control firm" }],
         };
@@ -151,7 +158,15 @@ public sealed class OverlayTests
     {
         Condition bats = new()
         {
-            Id = "own.bats", Name = "Bats", Component = "attic", System = "attic", Places = [PlaceKind.Attic], Means = "Bats live here.", Do = "Ask.", Trade = "pest control firm", Weight = new WeightRule { Consequence = "function" },
+            Id = "own.bats",
+            Name = "Bats",
+            Component = "attic",
+            System = "attic",
+            Places = [PlaceKind.Attic],
+            Means = "Bats live here.",
+            Do = "Ask.",
+            Trade = "pest control firm",
+            Weight = new WeightRule { Consequence = "function" },
             Look = [new Follow { Id = "gone", Ask = "Look for it.", Answers = ["pipe.gone"], Refer = "Have it looked at.", Trade = "pest control firm" }],
         };
         var laid = SmallBook.Book.Lay(new Overlay { Conditions = [bats] });

@@ -159,7 +159,13 @@ internal sealed class SmallHouse
 
     private static EntryBody.EditionSealed Sealed(DateOnly day, int number) => new()
     {
-        Number = number, Heads = new Dictionary<string, int>(), EntriesRoot = new string('c', 64), Page = new string('d', 64), Pdf = new string('e', 64), RuleBook = "2026.11.1", At = new DateTimeOffset(day, new TimeOnly(18, 0), TimeSpan.Zero),
+        Number = number,
+        Heads = new Dictionary<string, int>(),
+        EntriesRoot = new string('c', 64),
+        Page = new string('d', 64),
+        Pdf = new string('e', 64),
+        RuleBook = "2026.11.1",
+        At = new DateTimeOffset(day, new TimeOnly(18, 0), TimeSpan.Zero),
     };
 
     private static T[] Ordered<T>(List<T> things, Random? order)

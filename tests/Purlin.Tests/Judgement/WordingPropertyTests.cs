@@ -207,8 +207,24 @@ public sealed class WordingPropertyTests
     /// <summary>A book as its next edition would be read: nothing lies beneath it.</summary>
     private static RuleBook Reprinted(RuleBook laid) => new()
     {
-        Edition = "2", Conditions = laid.Conditions, Limitations = laid.Limitations, Profiles = laid.Profiles, ReadingKinds = laid.ReadingKinds, Feeds = laid.Feeds, FactRules = laid.FactRules, Causes = laid.Causes,
-        Escalations = laid.Escalations, Standards = laid.Standards, Core = laid.Core, Aliases = laid.Aliases, Sources = laid.Sources, Words = laid.Words, Visit = laid.Visit, Settings = laid.Settings, Cautions = laid.Cautions, ToldApart = laid.ToldApart,
+        Edition = "2",
+        Conditions = laid.Conditions,
+        Limitations = laid.Limitations,
+        Profiles = laid.Profiles,
+        ReadingKinds = laid.ReadingKinds,
+        Feeds = laid.Feeds,
+        FactRules = laid.FactRules,
+        Causes = laid.Causes,
+        Escalations = laid.Escalations,
+        Standards = laid.Standards,
+        Core = laid.Core,
+        Aliases = laid.Aliases,
+        Sources = laid.Sources,
+        Words = laid.Words,
+        Visit = laid.Visit,
+        Settings = laid.Settings,
+        Cautions = laid.Cautions,
+        ToldApart = laid.ToldApart,
     };
 
     private static Inspection House(int start, int[] looks)

@@ -34,7 +34,11 @@ internal static class SampleHouse
     {
         var places = StartingPlaces.For(property).Select((place, index) => new Place
         {
-            Id = Name(index + 2), Kind = place.Kind, Name = place.Name, Storey = place.Storey, Order = place.Order ?? 0,
+            Id = Name(index + 2),
+            Kind = place.Kind,
+            Name = place.Name,
+            Storey = place.Storey,
+            Order = place.Order ?? 0,
         }).ToArray();
         return new Inspection
         {
@@ -51,18 +55,45 @@ internal static class SampleHouse
     /// <summary>A judgement with these findings and loose ends and nothing else.</summary>
     public static JudgedInspection Judged(IReadOnlyList<Finding> findings, IReadOnlyList<LooseEnd>? ends = null) => new()
     {
-        RuleBook = "2026.11.1", Findings = findings, LooseEnds = ends ?? [], Coverage = [], Limitations = [], Workings = [], Photos = [], Alerts = [], Obstacles = [],
+        RuleBook = "2026.11.1",
+        Findings = findings,
+        LooseEnds = ends ?? [],
+        Coverage = [],
+        Limitations = [],
+        Workings = [],
+        Photos = [],
+        Alerts = [],
+        Obstacles = [],
     };
 
     public static Finding Finding(string title, Weight weight, params IReadOnlyList<EntryName> places) => new()
     {
-        Id = title.ToLowerInvariant().Replace(' ', '-'), Condition = "own", System = "plumbing", Title = title, Weight = weight, Why = [new Contribution("consequence", "Someone nearby can be hurt.", weight)],
-        Spread = Spread.OnePlace, Places = places, ComponentKind = "water heater", Evidence = [], Where = "Garage, right of the door", Observed = "The outlet of the relief valve is open.",
-        Matters = "The valve lets scalding water out when the tank overheats.", Do = "Fit a full-size discharge pipe that ends near the floor.", Trade = "licensed plumber",
+        Id = title.ToLowerInvariant().Replace(' ', '-'),
+        Condition = "own",
+        System = "plumbing",
+        Title = title,
+        Weight = weight,
+        Why = [new Contribution("consequence", "Someone nearby can be hurt.", weight)],
+        Spread = Spread.OnePlace,
+        Places = places,
+        ComponentKind = "water heater",
+        Evidence = [],
+        Where = "Garage, right of the door",
+        Observed = "The outlet of the relief valve is open.",
+        Matters = "The valve lets scalding water out when the tank overheats.",
+        Do = "Fit a full-size discharge pipe that ends near the floor.",
+        Trade = "licensed plumber",
     };
 
     public static LooseEnd End(string question, params IReadOnlyList<EntryName> places) => new()
     {
-        Id = question, Question = question, Because = "Stains at the water heater.", OpenedBy = [], LookIn = places, StillToLook = places, Referral = $"Have a plumber settle this: {question}", Trade = "licensed plumber",
+        Id = question,
+        Question = question,
+        Because = "Stains at the water heater.",
+        OpenedBy = [],
+        LookIn = places,
+        StillToLook = places,
+        Referral = $"Have a plumber settle this: {question}",
+        Trade = "licensed plumber",
     };
 }

@@ -47,8 +47,18 @@ internal static class SampleReport
         var garage = inspection.Places.First(place => place.Kind == PlaceKind.Garage).Id;
         var finding = SampleHouse.Finding("Relief valve " + words, Weight.MakeSafe, garage) with
         {
-            Where = words, Observed = words, Matters = words, Do = words, Trade = words, Cautions = [words], Sources = [words], Evidence = [SampleHouse.Name(60), SampleHouse.Name(70), SampleHouse.Name(51)], Photos = [SampleHouse.Name(80)], Workings = [0],
-            ThenAndNow = new ThenAndNowSentence("x", "cannot say", null, words, [words]), Overruled = [new Overruling("weight", words, words, words, SampleHouse.Name(91))],
+            Where = words,
+            Observed = words,
+            Matters = words,
+            Do = words,
+            Trade = words,
+            Cautions = [words],
+            Sources = [words],
+            Evidence = [SampleHouse.Name(60), SampleHouse.Name(70), SampleHouse.Name(51)],
+            Photos = [SampleHouse.Name(80)],
+            Workings = [0],
+            ThenAndNow = new ThenAndNowSentence("x", "cannot say", null, words, [words]),
+            Overruled = [new Overruling("weight", words, words, words, SampleHouse.Name(91))],
         };
         return SampleHouse.Judged([finding, SampleHouse.Finding("Gutter leaks", Weight.KeepUp, SampleHouse.Place(inspection, "Rear"))],
             [SampleHouse.End(words, garage), SampleHouse.End("settled " + words, garage) with { Tied = new Tied(Tie.Evidence, [], words) }]) with

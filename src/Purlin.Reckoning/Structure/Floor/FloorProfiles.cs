@@ -60,7 +60,13 @@ internal sealed class FloorProfiles
             if (deepest < 0) continue;
             var segment = new FloorSegment
             {
-                From = points[from], To = points[to.Point], At = points[deepest], Between = between, DeflectionInches = deflection, LengthInches = 12 * to.Feet, Whole = false,
+                From = points[from],
+                To = points[to.Point],
+                At = points[deepest],
+                Between = between,
+                DeflectionInches = deflection,
+                LengthInches = 12 * to.Feet,
+                Whole = false,
             };
             found.Add((segment, from, to.Point));
         }

@@ -94,17 +94,25 @@ internal sealed class FloorReading(ImmutableArray<FloorPoint> points, LevelPlane
 
     private JsonObject Spot(FloorPoint point) => new()
     {
-        ["label"] = point.Label, ["x"] = Worksheet.Quantity(point.XFeet, "ft"), ["y"] = Worksheet.Quantity(point.YFeet, "ft"),
-        ["level"] = Worksheet.Quantity(point.LevelInches, "in"), ["residual"] = Worksheet.Quantity(Plane.Residual(point), "in"),
+        ["label"] = point.Label,
+        ["x"] = Worksheet.Quantity(point.XFeet, "ft"),
+        ["y"] = Worksheet.Quantity(point.YFeet, "ft"),
+        ["level"] = Worksheet.Quantity(point.LevelInches, "in"),
+        ["residual"] = Worksheet.Quantity(Plane.Residual(point), "in"),
     };
 
     private JsonObject Bend(FloorSegment segment) => new()
     {
-        ["from"] = Spot(segment.From), ["to"] = Spot(segment.To), ["at"] = Spot(segment.At), ["between"] = segment.Between,
-        ["deflection"] = Worksheet.Quantity(segment.DeflectionInches, "in"), ["effective_length"] = Worksheet.Quantity(segment.LengthInches, "in"),
+        ["from"] = Spot(segment.From),
+        ["to"] = Spot(segment.To),
+        ["at"] = Spot(segment.At),
+        ["between"] = segment.Between,
+        ["deflection"] = Worksheet.Quantity(segment.DeflectionInches, "in"),
+        ["effective_length"] = Worksheet.Quantity(segment.LengthInches, "in"),
         ["one_in"] = segment.DeflectionInches == 0 ? null : 1 / segment.Ratio,
         ["shape"] = segment.DeflectionInches switch { > 0 => "crown", < 0 => "dish", _ => "straight" },
-        ["whole"] = segment.Whole, ["readable"] = Readable(segment),
+        ["whole"] = segment.Whole,
+        ["readable"] = Readable(segment),
     };
 
     private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];

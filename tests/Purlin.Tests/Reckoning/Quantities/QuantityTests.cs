@@ -9,12 +9,26 @@ public sealed class QuantityTests
 
     private static readonly Dictionary<string, Func<double, object>> All = new(StringComparer.Ordinal)
     {
-        ["temperature"] = value => Temperature.FromFahrenheit(value), ["temperature, °C"] = value => Temperature.FromCelsius(value),
-        ["temperature difference"] = value => TemperatureDifference.FromFahrenheit(value), ["pressure"] = value => Pressure.FromPsi(value), ["pressure, Pa"] = value => Pressure.FromPascals(value),
-        ["relative humidity"] = value => RelativeHumidity.FromPercent(value), ["humidity ratio"] = value => HumidityRatio.FromPoundsPerPound(value), ["enthalpy"] = value => SpecificEnthalpy.FromBtuPerPound(value),
-        ["specific volume"] = value => SpecificVolume.FromCubicFeetPerPound(value), ["airflow"] = value => Airflow.FromCubicFeetPerMinute(value), ["heat"] = value => HeatRate.FromBtuPerHour(value),
-        ["gas"] = value => GasFlow.FromCubicFeetPerHour(value), ["load"] = value => ApparentPower.FromVoltAmperes(value), ["current"] = value => Current.FromAmperes(value), ["voltage"] = value => Voltage.FromVolts(value),
-        ["resistance"] = value => Resistance.FromOhms(value), ["length"] = value => Length.FromInches(value), ["area"] = value => Area.FromSquareFeet(value), ["volume"] = value => Volume.FromCubicFeet(value), ["moisture"] = value => MoistureContent.FromPercent(value),
+        ["temperature"] = value => Temperature.FromFahrenheit(value),
+        ["temperature, °C"] = value => Temperature.FromCelsius(value),
+        ["temperature difference"] = value => TemperatureDifference.FromFahrenheit(value),
+        ["pressure"] = value => Pressure.FromPsi(value),
+        ["pressure, Pa"] = value => Pressure.FromPascals(value),
+        ["relative humidity"] = value => RelativeHumidity.FromPercent(value),
+        ["humidity ratio"] = value => HumidityRatio.FromPoundsPerPound(value),
+        ["enthalpy"] = value => SpecificEnthalpy.FromBtuPerPound(value),
+        ["specific volume"] = value => SpecificVolume.FromCubicFeetPerPound(value),
+        ["airflow"] = value => Airflow.FromCubicFeetPerMinute(value),
+        ["heat"] = value => HeatRate.FromBtuPerHour(value),
+        ["gas"] = value => GasFlow.FromCubicFeetPerHour(value),
+        ["load"] = value => ApparentPower.FromVoltAmperes(value),
+        ["current"] = value => Current.FromAmperes(value),
+        ["voltage"] = value => Voltage.FromVolts(value),
+        ["resistance"] = value => Resistance.FromOhms(value),
+        ["length"] = value => Length.FromInches(value),
+        ["area"] = value => Area.FromSquareFeet(value),
+        ["volume"] = value => Volume.FromCubicFeet(value),
+        ["moisture"] = value => MoistureContent.FromPercent(value),
     };
 
     [Theory]

@@ -8,7 +8,11 @@ public sealed class SpanTests
     private static readonly Dictionary<string, (double Modulus, double Inertia, double SizeFactor)> Sections = new()
     {
         // AWC NDS Supplement, sections of dressed lumber, and its size factors for No. 2: 2x4 1.5, 2x6 1.3, 2x8 1.2, 2x10 1.1, 2x12 1.0.
-        ["2x4"] = (3.063, 5.359, 1.5), ["2x6"] = (7.563, 20.80, 1.3), ["2x8"] = (13.14, 47.63, 1.2), ["2x10"] = (21.39, 98.93, 1.1), ["2x12"] = (31.64, 177.98, 1.0),
+        ["2x4"] = (3.063, 5.359, 1.5),
+        ["2x6"] = (7.563, 20.80, 1.3),
+        ["2x8"] = (13.14, 47.63, 1.2),
+        ["2x10"] = (21.39, 98.93, 1.1),
+        ["2x12"] = (31.64, 177.98, 1.0),
     };
 
     private static Reckoned Span(string more) => Reckoned.Of("joist-span", "{" + more + "}");
