@@ -4,7 +4,7 @@ using Microsoft.JSInterop;
 using Purlin.Journal;
 using Purlin.Journal.Fold;
 using Purlin.Judgement;
-using Purlin.Judgement.Book;
+using Purlin.Book;
 
 namespace Purlin.Bench.Browser;
 

@@ -1,5 +1,5 @@
 using Purlin.Journal;
-using Purlin.Judgement.Book;
+using Purlin.Book;
 
 namespace Purlin.Bench;
 

@@ -1,7 +1,7 @@
 using System.CommandLine;
 using System.Text.Json;
 using Purlin.Judgement;
-using Purlin.Judgement.Book;
+using Purlin.Book;
 
 namespace Purlin.Cli;
 

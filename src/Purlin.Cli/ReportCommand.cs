@@ -1,6 +1,6 @@
 using System.CommandLine;
 using Purlin.Judgement;
-using Purlin.Judgement.Book;
+using Purlin.Book;
 using Purlin.Office.Pictures;
 using Purlin.Report;
 using Purlin.Report.Edition;

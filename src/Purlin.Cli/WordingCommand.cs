@@ -1,6 +1,6 @@
 using System.CommandLine;
 using Purlin.Journal;
-using Purlin.Judgement.Book;
+using Purlin.Book;
 
 namespace Purlin.Cli;
 

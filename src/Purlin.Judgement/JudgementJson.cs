@@ -1,6 +1,7 @@
 using System.Text.Json.Nodes;
-using Purlin.Journal;
+using Purlin.Book;
 using Purlin.Journal.Fold;
+using Purlin.Journal;
 
 namespace Purlin.Judgement;
 

@@ -1,6 +1,6 @@
 using Purlin.Journal.Fold;
 using Purlin.Judgement;
-using Purlin.Judgement.Book;
+using Purlin.Book;
 using Purlin.Report.Drawing;
 using Purlin.Report.Edition;
 using Purlin.Report.Section;

@@ -1,7 +1,7 @@
 using System.Text;
 using System.Text.Json;
 using Purlin.Field.Tests.App;
-using Purlin.Judgement.Book;
+using Purlin.Book;
 
 namespace Purlin.Field.Tests;
 

@@ -5,7 +5,7 @@ using Purlin.Demo;
 using Purlin.Field.Tests.App;
 using Purlin.Journal.Fold;
 using Purlin.Judgement;
-using Purlin.Judgement.Book;
+using Purlin.Book;
 using Purlin.Report;
 using Purlin.Report.Edition;
 using Purlin.Report.Page;

@@ -1,5 +1,5 @@
 using System.Runtime.CompilerServices;
-using Purlin.Judgement.Book;
+using Purlin.Book;
 
 namespace Purlin.Field.Here;
 

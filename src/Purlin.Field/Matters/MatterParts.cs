@@ -1,3 +1,4 @@
+using Purlin.Book;
 using Purlin.Judgement;
 
 namespace Purlin.Field.Matters;
@@ -40,10 +41,10 @@ public static class MatterParts
     /// <summary>What a weight asks of the reader.</summary>
     public static string Asks(Weight weight) => weight switch
     {
-        Judgement.Weight.MakeSafe => "Someone can be hurt.",
-        Judgement.Weight.ActNow => "Damage is under way or close; to settle before buying.",
-        Judgement.Weight.PutRight => "A defect to repair in the ordinary course.",
-        Judgement.Weight.KeepUp => "Upkeep.",
+        Purlin.Book.Weight.MakeSafe => "Someone can be hurt.",
+        Purlin.Book.Weight.ActNow => "Damage is under way or close; to settle before buying.",
+        Purlin.Book.Weight.PutRight => "A defect to repair in the ordinary course.",
+        Purlin.Book.Weight.KeepUp => "Upkeep.",
         _ => "No action; so that it is no surprise.",
     };
 }

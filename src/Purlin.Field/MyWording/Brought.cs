@@ -1,4 +1,4 @@
-using Purlin.Judgement.Book;
+using Purlin.Book;
 
 namespace Purlin.Field.MyWording;
 

@@ -3,7 +3,7 @@ namespace Purlin.Field.MyWording;
 /// <summary>Finds sentences by words in them or in what they belong to; the headings that fit come first.</summary>
 public static class SentenceSearch
 {
-    public static IReadOnlyList<Judgement.Book.Sentence> Find(IReadOnlyList<Judgement.Book.Sentence> all, string sought)
+    public static IReadOnlyList<Purlin.Book.Sentence> Find(IReadOnlyList<Purlin.Book.Sentence> all, string sought)
     {
         var words = sought.Split(' ', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
         if (words.Length == 0) return [];

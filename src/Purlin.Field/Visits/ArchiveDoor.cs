@@ -1,7 +1,7 @@
 using Purlin.Field.Device;
 using Purlin.Journal;
 using Purlin.Journal.Archive;
-using Purlin.Judgement.Book;
+using Purlin.Book;
 
 namespace Purlin.Field.Visits;
 

@@ -2,7 +2,7 @@ using Purlin.Field.Device;
 using Purlin.Field.MyWording;
 using Purlin.Journal;
 using Purlin.Journal.Fold;
-using Purlin.Judgement.Book;
+using Purlin.Book;
 
 namespace Purlin.Field.Visits;
 

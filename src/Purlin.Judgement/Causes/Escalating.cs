@@ -1,4 +1,4 @@
-using Purlin.Judgement.Book;
+using Purlin.Book;
 using Purlin.Judgement.Findings;
 
 namespace Purlin.Judgement.Causes;

@@ -1,4 +1,4 @@
-using Purlin.Judgement.Book;
+using Purlin.Book;
 using Purlin.Judgement.Evidence;
 
 namespace Purlin.Judgement.Duties;

@@ -1,5 +1,5 @@
 using Purlin.Journal;
-using Purlin.Judgement.Book;
+using Purlin.Book;
 using Purlin.Judgement.Evidence;
 
 namespace Purlin.Judgement.Duties;

@@ -1,5 +1,5 @@
 using System.Globalization;
-using Purlin.Judgement.Book;
+using Purlin.Book;
 using Purlin.Judgement.Evidence;
 
 namespace Purlin.Judgement.Duties;

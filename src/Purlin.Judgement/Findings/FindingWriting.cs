@@ -1,4 +1,5 @@
 using System.Text;
+using Purlin.Book;
 using Purlin.Journal;
 using Purlin.Judgement.Evidence;
 

@@ -1,6 +1,6 @@
 using Purlin.Journal;
 using Purlin.Journal.Fold;
-using Purlin.Judgement.Book;
+using Purlin.Book;
 using Purlin.Judgement.Duties;
 using Purlin.Judgement.Evidence;
 using Purlin.Reckoning.Quantities;

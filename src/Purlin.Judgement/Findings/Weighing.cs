@@ -1,4 +1,4 @@
-using Purlin.Judgement.Book;
+using Purlin.Book;
 
 namespace Purlin.Judgement.Findings;
 
@@ -7,8 +7,8 @@ internal static class Weighing
 {
     public static List<Contribution> Contributions(WeightRule rule, Spread spread, Wording words)
     {
-        var atOnce = ByConsequence(rule.Consequence, "now");
-        var timed = ByConsequence(rule.Consequence, rule.Timing);
+        var atOnce = rule.AtOnce();
+        var timed = rule.InOnePlace();
         var spreads = Lifts(rule, spread) ? Raise(timed) : timed;
         return
         [
@@ -17,9 +17,6 @@ internal static class Weighing
             new Contribution("spread", words.Say(SpreadKey(spread) + (spreads == timed ? "" : ".raise")), spreads),
         ];
     }
-
-    /// <summary>What a condition weighs where it is seen in one place.</summary>
-    public static Weight InOnePlace(WeightRule rule) => ByConsequence(rule.Consequence, rule.Timing);
 
     /// <summary>One step up, never above <see cref="Weight.ActNow"/>: only a consequence makes a matter one of injury.</summary>
     public static Weight Raise(Weight weight) => weight >= Weight.ActNow ? weight : weight + 1;
@@ -37,17 +34,5 @@ internal static class Weighing
         Spread.SeveralPlaces => "weight.spread.several",
         Spread.Throughout => "weight.spread.throughout",
         _ => "weight.spread.one",
-    };
-
-    private static Weight ByConsequence(string consequence, string timing) => (consequence, timing) switch
-    {
-        ("injury", "later") => Weight.PutRight,
-        ("injury", _) => Weight.MakeSafe,
-        ("damage", "later") => Weight.PutRight,
-        ("damage", _) => Weight.ActNow,
-        ("function", "later") => Weight.KeepUp,
-        ("function", _) => Weight.PutRight,
-        ("upkeep", _) => Weight.KeepUp,
-        _ => Weight.KnowAbout,
     };
 }

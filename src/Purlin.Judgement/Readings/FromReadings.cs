@@ -1,7 +1,7 @@
 using System.Text.Json.Nodes;
 using Purlin.Journal;
 using Purlin.Journal.Fold;
-using Purlin.Judgement.Book;
+using Purlin.Book;
 using Purlin.Judgement.Evidence;
 using Purlin.Reckoning.Quantities;
 

@@ -1,6 +1,6 @@
 using System.Text.Json.Nodes;
 using Purlin.Journal.Fold;
-using Purlin.Judgement.Book;
+using Purlin.Book;
 
 namespace Purlin.Judgement.Readings;
 

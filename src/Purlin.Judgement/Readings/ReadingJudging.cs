@@ -2,7 +2,7 @@ using System.Globalization;
 using System.Text.Json.Nodes;
 using Purlin.Journal;
 using Purlin.Journal.Fold;
-using Purlin.Judgement.Book;
+using Purlin.Book;
 using Purlin.Judgement.Evidence;
 using Purlin.Reckoning;
 using Purlin.Reckoning.Quantities;

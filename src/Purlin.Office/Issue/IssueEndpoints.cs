@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text.Json.Nodes;
 using Purlin.Judgement;
-using Purlin.Judgement.Book;
+using Purlin.Book;
 using Purlin.Office.Storage;
 using Purlin.Office.Sync;
 using Purlin.Report.Edition;

@@ -2,7 +2,7 @@ using Purlin.Journal;
 using Purlin.Journal.Fold;
 using Purlin.Journal.Merge;
 using Purlin.Judgement;
-using Purlin.Judgement.Book;
+using Purlin.Book;
 using Purlin.Office.Pictures;
 using Purlin.Office.Storage;
 using Purlin.Report;

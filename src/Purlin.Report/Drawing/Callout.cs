@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using Purlin.Book;
 using Purlin.Report.Fonts;
 
 namespace Purlin.Report.Drawing;

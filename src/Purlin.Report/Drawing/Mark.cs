@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Purlin.Book;
 using Purlin.Report.Fonts;
 
 namespace Purlin.Report.Drawing;

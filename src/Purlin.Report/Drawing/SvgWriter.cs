@@ -31,7 +31,7 @@ public static class SvgWriter
             xml.WriteAttributeString("viewBox", $"0 0 {Number(sheet.Width)} {Number(sheet.Height)}");
             xml.WriteAttributeString("class", $"sheet sheet-{theme.Name}");
             xml.WriteAttributeString("role", link is null || sheet.Marks.OfType<Mark.Balloon>().Any() ? "group" : "img");
-            xml.WriteAttributeString("aria-label", Setting.Clean(sheet.Description.Length == 0 ? sheet.Title : $"{sheet.Title}. {sheet.Description}"));
+            xml.WriteAttributeString("aria-label", Typesetting.Clean(sheet.Description.Length == 0 ? sheet.Title : $"{sheet.Title}. {sheet.Description}"));
             xml.WriteAttributeString("font-family", "var(--sheet-font, 'Atkinson Hyperlegible Next', sans-serif)");
             xml.WriteAttributeString("stroke-linecap", "round");
             xml.WriteAttributeString("stroke-linejoin", "round");
@@ -87,7 +87,7 @@ public static class SvgWriter
             xml.WriteAttributeString("stroke-width", Number(lettering.Size * 0.3));
             xml.WriteAttributeString("paint-order", "stroke");
         }
-        xml.WriteString(Setting.Clean(lettering.Text));
+        xml.WriteString(Typesetting.Clean(lettering.Text));
         xml.WriteEndElement();
     }
 
@@ -100,7 +100,7 @@ public static class SvgWriter
         else
         {
             xml.WriteAttributeString("href", link(balloon.Number));
-            xml.WriteAttributeString("aria-label", Setting.Clean(balloon.Words));
+            xml.WriteAttributeString("aria-label", Typesetting.Clean(balloon.Words));
         }
         foreach (var mark in balloon.Marks) Put(xml, mark, theme, null);
         xml.WriteEndElement();
@@ -113,7 +113,7 @@ public static class SvgWriter
         xml.WriteAttributeString("data-place", target.Id);
         xml.WriteAttributeString("role", "button");
         xml.WriteAttributeString("tabindex", "0");
-        xml.WriteAttributeString("aria-label", Setting.Clean(target.Label));
+        xml.WriteAttributeString("aria-label", Typesetting.Clean(target.Label));
         xml.WriteAttributeString("x", Number(target.Box.X));
         xml.WriteAttributeString("y", Number(target.Box.Y));
         xml.WriteAttributeString("width", Number(target.Box.Width));

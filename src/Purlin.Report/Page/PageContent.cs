@@ -1,6 +1,7 @@
 using System.Security.Cryptography;
 using System.Text;
 using Microsoft.AspNetCore.Components;
+using Purlin.Book;
 using Purlin.Report.Drawing;
 using Purlin.Report.Fonts;
 using Purlin.Report.Photos;
@@ -15,7 +16,7 @@ public sealed class PageContent
     internal PageContent(ReportModel model, Func<string, byte[]?> photoBySha)
     {
         this.photoBySha = photoBySha;
-        Title = $"Inspection report: {Setting.Clean(model.Cover.Address)}";
+        Title = $"Inspection report: {Typesetting.Clean(model.Cover.Address)}";
         var style = PageStyle.Sheet();
         var hash = Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(style)));
         Style = new MarkupString($"<style>{style}</style>");

@@ -33,16 +33,16 @@ internal sealed class Canvas(PdfDocument document, PaperFonts fonts) : IDisposab
     /// <summary>A line of text from its left end; y is the line it stands on. Changes face where a character needs it.</summary>
     public void Text(string text, double x, double y, double size, Cut cut = Cut.Regular, Ink ink = Ink.Text)
     {
-        foreach (var stretch in Setting.Stretches(text, cut))
+        foreach (var stretch in Typesetting.Stretches(text, cut))
         {
             Graphics.DrawString(stretch.Text, fonts.Of(stretch.Face, size), Brush(ink), new XPoint(x, y));
-            x += Setting.Width(stretch.Text, size, cut);
+            x += Typesetting.Width(stretch.Text, size, cut);
         }
     }
 
-    public void TextRight(string text, double right, double y, double size, Cut cut = Cut.Regular, Ink ink = Ink.Text) => Text(text, right - Setting.Width(text, size, cut), y, size, cut, ink);
+    public void TextRight(string text, double right, double y, double size, Cut cut = Cut.Regular, Ink ink = Ink.Text) => Text(text, right - Typesetting.Width(text, size, cut), y, size, cut, ink);
 
-    public void TextMiddle(string text, double middle, double y, double size, Cut cut = Cut.Regular, Ink ink = Ink.Text) => Text(text, middle - Setting.Width(text, size, cut) / 2, y, size, cut, ink);
+    public void TextMiddle(string text, double middle, double y, double size, Cut cut = Cut.Regular, Ink ink = Ink.Text) => Text(text, middle - Typesetting.Width(text, size, cut) / 2, y, size, cut, ink);
 
     public void Rule(double x1, double y1, double x2, double y2, double width, Ink ink = Ink.Line) => Graphics.DrawLine(new XPen(Colour(ink), width), x1, y1, x2, y2);
 

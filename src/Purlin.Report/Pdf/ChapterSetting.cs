@@ -1,3 +1,4 @@
+using Purlin.Book;
 using Purlin.Judgement;
 using Purlin.Report.Drawing;
 using Purlin.Report.Writing;

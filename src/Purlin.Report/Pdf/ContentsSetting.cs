@@ -24,7 +24,7 @@ internal static class ContentsSetting
         var chapter = entry.Level == 1;
         var style = chapter ? Style.Strong : Style.Table;
         var indent = chapter ? 0 : 18;
-        var text = Setting.Fit(entry.Text, style.Size, style.Cut, Measures.Text - indent - 50);
+        var text = Typesetting.Fit(entry.Text, style.Size, style.Cut, Measures.Text - indent - 50);
         Leaf link = new("Reference") { Link = entry.Anchor, Width = Measures.Text, Height = style.Leading };
         return new Atom
         {
@@ -39,7 +39,7 @@ internal static class ContentsSetting
                 canvas.Text(text, x + indent, line, style.Size, style.Cut);
                 var page = $"{pageOf(entry.Anchor)}";
                 canvas.TextRight(page, x + Measures.Text, line, style.Size, style.Cut);
-                double from = x + indent + Setting.Width(text, style.Size, style.Cut) + 6, to = x + Measures.Text - Setting.Width(page, style.Size, style.Cut) - 6;
+                double from = x + indent + Typesetting.Width(text, style.Size, style.Cut) + 6, to = x + Measures.Text - Typesetting.Width(page, style.Size, style.Cut) - 6;
                 if (to > from) canvas.Rule(from, line - 0.5, to, line - 0.5, 0.4, Ink.Faint);
             })],
         };

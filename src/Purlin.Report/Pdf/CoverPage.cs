@@ -20,7 +20,7 @@ internal static class CoverPage
         var y = frame.Y + 40;
         y = Words(tagging, "Inspection report", new Style(11, 16), groups, y);
         Leaf title = new("H1");
-        var size = Setting.Lines(cover.Address, 32, Cut.Bold, frame.Width - 60).Count > 2 ? 23 : 32;
+        var size = Typesetting.Lines(cover.Address, 32, Cut.Bold, frame.Width - 60).Count > 2 ? 23 : 32;
         List<(Atom, double, double)> lines = [];
         foreach (var line in Balanced(cover.Address, size).Take(4))
         {
@@ -38,10 +38,10 @@ internal static class CoverPage
     // As many lines as needed, and those of like length.
     private static IReadOnlyList<string> Balanced(string text, double size)
     {
-        var lines = Setting.Lines(text, size, Cut.Bold, frame.Width - 60);
+        var lines = Typesetting.Lines(text, size, Cut.Bold, frame.Width - 60);
         for (var width = frame.Width - 60; width > 160; width -= 12)
         {
-            var narrower = Setting.Lines(text, size, Cut.Bold, width);
+            var narrower = Typesetting.Lines(text, size, Cut.Bold, width);
             if (narrower.Count > lines.Count) break;
             lines = narrower;
         }
@@ -71,7 +71,7 @@ internal static class CoverPage
     {
         var leaf = Leaf.Paragraph();
         List<(Atom, double, double)> lines = [];
-        foreach (var line in Setting.Lines(text, style.Size, style.Cut, frame.Width - 60))
+        foreach (var line in Typesetting.Lines(text, style.Size, style.Cut, frame.Width - 60))
         {
             lines.Add((One(leaf, groups, (canvas, x, top) => canvas.Text(line, x, top + style.Size, style.Size, style.Cut, style.Ink)), frame.X + 30, y));
             y += style.Leading;
@@ -84,14 +84,14 @@ internal static class CoverPage
     {
         var scale = Math.Min((frame.Width - 40) / sheet.Width, (bottom - top) / sheet.Height);
         double x = frame.Centre.X - sheet.Width * scale / 2, y = top + (bottom - top - sheet.Height * scale) / 2;
-        Leaf figure = new("Figure") { Alt = Setting.Clean($"{sheet.Title}. {sheet.Description}"), Width = sheet.Width * scale, Height = sheet.Height * scale };
+        Leaf figure = new("Figure") { Alt = Typesetting.Clean($"{sheet.Title}. {sheet.Description}"), Width = sheet.Width * scale, Height = sheet.Height * scale };
         tagging.Write([(One(figure, groups, (canvas, left, upper) => SheetOnPaper.Draw(canvas, sheet, left, upper, scale)), x, y)]);
     }
 
     private static void Cell(Tagging tagging, Part cell, IReadOnlyList<Group> groups, double x, double y)
     {
         var width = (frame.Width - 10) / 3 - 16;
-        var lines = Setting.Lines(cell.Text, 9.4, Cut.Bold, width).Take(2).ToArray();
+        var lines = Typesetting.Lines(cell.Text, 9.4, Cut.Bold, width).Take(2).ToArray();
         tagging.Write([(One(Leaf.Paragraph(), groups, (canvas, left, top) =>
         {
             canvas.Text(cell.Label, left + 8, top + 11.5, 7.6, Cut.Regular, Ink.Quiet);
@@ -103,7 +103,7 @@ internal static class CoverPage
         tagging.Write([(One(Leaf.Paragraph(), groups, (canvas, x, top) =>
         {
             canvas.Text("Root of the record", x + 8, top + 11.5, 7.6, Cut.Regular, Ink.Quiet);
-            canvas.Text(seal, x + 8, top + 24, Math.Min(9.4, 9.4 * (frame.Width - 30) / Setting.Width(seal, 9.4)));
+            canvas.Text(seal, x + 8, top + 24, Math.Min(9.4, 9.4 * (frame.Width - 30) / Typesetting.Width(seal, 9.4)));
         }), frame.X + 5, y)]);
 
     private static Atom One(Leaf leaf, IReadOnlyList<Group> groups, Action<Canvas, double, double> draw) => new() { Height = 0, Groups = groups, Strokes = [new Stroke(leaf, draw)] };

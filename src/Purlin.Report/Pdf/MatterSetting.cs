@@ -1,3 +1,4 @@
+using Purlin.Book;
 using Purlin.Judgement;
 using Purlin.Report.Drawing;
 using Purlin.Report.Fonts;
@@ -75,7 +76,7 @@ internal sealed class MatterSetting(PictureSetting pictures)
     private static IEnumerable<Atom> Part(Part part, IReadOnlyList<Group> groups)
     {
         var style = part.Label == MatterWriting.Do ? Style.Strong : Style.Body;
-        var lines = Setting.Lines(part.Text, style.Size, style.Cut, Measures.Column - Label);
+        var lines = Typesetting.Lines(part.Text, style.Size, style.Cut, Measures.Column - Label);
         var leaf = Leaf.Paragraph();
         var marked = part.Label == MatterWriting.Do;
         return lines.Select((line, index) => new Atom

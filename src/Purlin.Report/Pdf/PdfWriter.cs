@@ -32,5 +32,5 @@ public static class PdfWriter
     }
 
     // The library copies these into an XML packet as they are (PDFsharp 6.2.4, seen 2026-11): a bracket or an ampersand would break it.
-    private static string ForMetadata(string? text) => Setting.Clean(text).Replace('\n', ' ').Replace("&", "and", StringComparison.Ordinal).Replace('<', '\u2039').Replace('>', '\u203A');
+    private static string ForMetadata(string? text) => Typesetting.Clean(text).Replace('\n', ' ').Replace("&", "and", StringComparison.Ordinal).Replace('<', '\u2039').Replace('>', '\u203A');
 }

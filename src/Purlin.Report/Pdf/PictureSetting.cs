@@ -23,8 +23,8 @@ internal sealed class PictureSetting(Func<string, byte[]?> photoBySha)
     {
         var scale = Math.Min(width / sheet.Width, tallest / sheet.Height);
         double height = sheet.Height * scale, inset = (width - sheet.Width * scale) / 2;
-        var lines = Setting.Lines(caption, Style.Small.Size, Style.Small.Cut, width);
-        Leaf figure = new("Figure") { Alt = Setting.Clean($"{sheet.Title}. {sheet.Description}"), Width = sheet.Width * scale, Height = height }, words = new("Caption");
+        var lines = Typesetting.Lines(caption, Style.Small.Size, Style.Small.Cut, width);
+        Leaf figure = new("Figure") { Alt = Typesetting.Clean($"{sheet.Title}. {sheet.Description}"), Width = sheet.Width * scale, Height = height }, words = new("Caption");
         return new Atom
         {
             Height = height + lines.Count * Style.Small.Leading + 8,
@@ -77,7 +77,7 @@ internal sealed class PictureSetting(Func<string, byte[]?> photoBySha)
             if (missing.Length > 0) (across, down) = (4, 1.2);
             var scale = Math.Min(each / across, tallest / down);
             (width, Height) = (across * scale, down * scale);
-            Lines = Setting.Lines($"{picture.Number}. {picture.Caption}", Style.Small.Size, Style.Small.Cut, each);
+            Lines = Typesetting.Lines($"{picture.Number}. {picture.Caption}", Style.Small.Size, Style.Small.Cut, each);
         }
 
         public double Height { get; }
@@ -91,10 +91,10 @@ internal sealed class PictureSetting(Func<string, byte[]?> photoBySha)
                 yield return new Stroke(Leaf.Paragraph(), (canvas, x, y) =>
                 {
                     canvas.Frame(new Box(x + across, y, width, Height), 0.6, Ink.Faint);
-                    var lines = Setting.Lines(missing, Style.Small.Size, Style.Small.Cut, width - 20);
+                    var lines = Typesetting.Lines(missing, Style.Small.Size, Style.Small.Cut, width - 20);
                     for (var line = 0; line < lines.Count; line++) canvas.Text(lines[line], x + across + 10, y + 18 + line * Style.Small.Leading, Style.Small.Size, Style.Small.Cut, Style.Small.Ink);
                 });
-            else yield return new Stroke(new Leaf("Figure") { Alt = Setting.Clean(picture.Alt), Width = width, Height = Height }, (canvas, x, y) => Draw(canvas, x + across, y));
+            else yield return new Stroke(new Leaf("Figure") { Alt = Typesetting.Clean(picture.Alt), Width = width, Height = Height }, (canvas, x, y) => Draw(canvas, x + across, y));
             yield return Caption(words, Lines, across, bottom + 4);
         }
 

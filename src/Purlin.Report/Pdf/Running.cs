@@ -13,11 +13,11 @@ internal sealed class Running(ReportModel model, int pages)
     {
         var right = Measures.Width - Measures.Left;
         // Some standards ask for the property on every page, so the chapter's name gives way to it.
-        var address = Setting.Fit(model.Cover.Address, Size, Cut.Regular, right - Measures.Left - 40);
+        var address = Typesetting.Fit(model.Cover.Address, Size, Cut.Regular, right - Measures.Left - 40);
         canvas.Text(address, Measures.Left, 46, Size, Cut.Regular, Ink.Quiet);
-        canvas.TextRight(Setting.Fit(section, Size, Cut.Bold, right - Measures.Left - Setting.Width(address, Size) - 14), right, 46, Size, Cut.Bold);
+        canvas.TextRight(Typesetting.Fit(section, Size, Cut.Bold, right - Measures.Left - Typesetting.Width(address, Size) - 14), right, 46, Size, Cut.Bold);
         canvas.Rule(Measures.Left, 52, right, 52, 0.7);
-        canvas.Text(Setting.Fit(Issue(), Size, Cut.Regular, 400), Measures.Left, 758, Size, model.Cover.Marks.Count > 0 ? Cut.Bold : Cut.Regular, model.Cover.Marks.Count > 0 ? Ink.Text : Ink.Quiet);
+        canvas.Text(Typesetting.Fit(Issue(), Size, Cut.Regular, 400), Measures.Left, 758, Size, model.Cover.Marks.Count > 0 ? Cut.Bold : Cut.Regular, model.Cover.Marks.Count > 0 ? Ink.Text : Ink.Quiet);
         canvas.TextRight($"Page {page} of {pages}", right, 758, Size, Cut.Regular, Ink.Quiet);
     }
 

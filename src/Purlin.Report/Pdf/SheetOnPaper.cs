@@ -59,9 +59,9 @@ internal static class SheetOnPaper
 
     private static void Letters(Canvas canvas, Mark.Lettering lettering, double x, double y, double scale)
     {
-        var text = Setting.Clean(lettering.Text);
+        var text = Typesetting.Clean(lettering.Text);
         var size = lettering.Size * scale;
-        var width = Setting.Width(text, size, lettering.Cut);
+        var width = Typesetting.Width(text, size, lettering.Cut);
         var shift = lettering.Anchor switch { Anchor.Start => 0, Anchor.Middle => -width / 2, _ => -width };
         XPoint at = new(x + lettering.At.X * scale, y + lettering.At.Y * scale);
         var state = canvas.Graphics.Save();

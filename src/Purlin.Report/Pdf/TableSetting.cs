@@ -36,7 +36,7 @@ internal static class TableSetting
 
     private static Atom Head(Block.Table table, (double X, double Width)[] columns, IReadOnlyList<Group> groups, double width)
     {
-        var cells = table.Columns.Select((column, index) => Setting.Lines(column, Style.Small.Size, Cut.Bold, columns[index].Width)).ToArray();
+        var cells = table.Columns.Select((column, index) => Typesetting.Lines(column, Style.Small.Size, Cut.Bold, columns[index].Width)).ToArray();
         var height = cells.Max(cell => cell.Count) * Style.Small.Leading + Pad + 3;
         List<Stroke> strokes = [];
         for (var index = 0; index < cells.Length; index++)
@@ -54,7 +54,7 @@ internal static class TableSetting
 
     private static IEnumerable<Atom> Row(IReadOnlyList<string> row, (double X, double Width)[] columns, IReadOnlyList<Group> groups, Atom head, double width, Style style)
     {
-        var cells = row.Take(columns.Length).Select((cell, index) => Setting.Lines(cell, style.Size, index == 0 ? Cut.Bold : Cut.Regular, columns[index].Width)).ToArray();
+        var cells = row.Take(columns.Length).Select((cell, index) => Typesetting.Lines(cell, style.Size, index == 0 ? Cut.Bold : Cut.Regular, columns[index].Width)).ToArray();
         Leaf[] leaves = [.. cells.Select((_, index) => index == 0 ? new Leaf("TH") { Scope = "Row" } : new Leaf("TD"))];
         IReadOnlyList<Group> within = [.. groups, new Group("TR")];
         var lines = cells.Max(cell => cell.Count);

@@ -8,7 +8,7 @@ internal static class TextSetting
     /// <summary>A paragraph. Two lines at least stay together at either end.</summary>
     public static IReadOnlyList<Atom> Paragraph(string text, Style style, double width, IReadOnlyList<Group> groups, double left = 0, double before = 7, bool keep = false, Leaf? leaf = null)
     {
-        var lines = Setting.Lines(text, style.Size, style.Cut, width);
+        var lines = Typesetting.Lines(text, style.Size, style.Cut, width);
         leaf ??= Leaf.Paragraph();
         return [.. lines.Select((line, index) => new Atom
         {
@@ -22,11 +22,11 @@ internal static class TextSetting
     public static IReadOnlyList<Atom> Heading(string text, string kind, Style style, int level, string anchor, IReadOnlyList<Group> groups, double width = Measures.Text, double left = 0, double before = 18)
     {
         Leaf leaf = new(kind);
-        var lines = Setting.Lines(text, style.Size, style.Cut, width);
+        var lines = Typesetting.Lines(text, style.Size, style.Cut, width);
         return [.. lines.Select((line, index) => new Atom
         {
             Height = style.Leading + (index == lines.Count - 1 ? 3 : 0), Before = index == 0 ? before : 0, Left = left, Groups = groups, Run = leaf, Keep = true,
-            Entry = index == 0 ? new Entry(level, Setting.Clean(text), anchor) : null,
+            Entry = index == 0 ? new Entry(level, Typesetting.Clean(text), anchor) : null,
             Strokes = [new Stroke(leaf, (canvas, x, y) => canvas.Text(line, x, y + style.Leading * 0.76, style.Size, style.Cut, style.Ink))],
         })];
     }
@@ -42,7 +42,7 @@ internal static class TextSetting
             var mark = numbered ? $"{index + 1}." : "•";
             Leaf label = new("Lbl"), body = new("LBody");
             IReadOnlyList<Group> within = [.. groups, list, new Group("LI")];
-            var broken = Setting.Lines(lines[index], style.Size, style.Cut, width - indent);
+            var broken = Typesetting.Lines(lines[index], style.Size, style.Cut, width - indent);
             atoms.AddRange(broken.Select((line, at) => new Atom
             {
                 Height = style.Leading,

@@ -67,8 +67,8 @@ public static class Ages
         marks.Add(new Mark.Area(Trace.Around(stood with { Y = middle - 1.6, Height = 3.2 }), Ink.Line));
         marks.Add(new Mark.Stroke(Trace.Between(x(made), middle - 6, x(made), middle + 6), LineClass.Cut, Ink.Line));
         if (life.Typical is { } typical) marks.Add(new Mark.Stroke(Trace.Between(x(made + typical), middle - 7, x(made + typical), middle + 7), LineClass.Beyond, Ink.Line));
-        var words = Setting.Fit($"{life.Name}: {life.Age:0} years old, {life.Usual}", 10.5, Cut.Bold, width - 20);
-        var from = Math.Max(10, Math.Min(x(made), width - 10 - Setting.Width(words, 10.5, Cut.Bold)));
+        var words = Typesetting.Fit($"{life.Name}: {life.Age:0} years old, {life.Usual}", 10.5, Cut.Bold, width - 20);
+        var from = Math.Max(10, Math.Min(x(made), width - 10 - Typesetting.Width(words, 10.5, Cut.Bold)));
         marks.Add(new Mark.Lettering(words, new Spot(from, top + 14), 10.5) { Anchor = Anchor.Start, Cut = Cut.Bold, Halo = true });
     }
 
@@ -81,7 +81,7 @@ public static class Ages
             double? Number(string name) => line.Result[name] is JsonObject quantity && quantity["value"] is JsonValue value && value.TryGetValue<double>(out var number) && double.IsFinite(number) ? number : null;
             if (Number("age") is not { } age || age is < 0 or > 400) return null;
             double? low = Number("low"), typical = Number("typical"), high = Number("high");
-            return new Life(Setting.Clean(line.Name), age, low is not null && high is not null ? low : null, typical, high ?? typical ?? age);
+            return new Life(Typesetting.Clean(line.Name), age, low is not null && high is not null ? low : null, typical, high ?? typical ?? age);
         }
     }
 }

@@ -73,7 +73,7 @@ internal static class GroundPart
     {
         var looked = sheet.Of(site.Place).Looked;
         var size = sheet.Plan.Measures.Letter;
-        var wide = Fonts.Setting.Width(site.Place.Name, size, Fonts.Cut.Bold) + 16;
+        var wide = Fonts.Typesetting.Width(site.Place.Name, size, Fonts.Cut.Bold) + 16;
         sheet.Fill(Trace.Around(new Box(site.Box.Centre.X - wide / 2, site.Box.Centre.Y - size + 2, wide, size + 6)), Ink.Paper);
         Labels.Put(sheet, site.Place.Name, looked, new Spot(site.Box.Centre.X, site.Box.Centre.Y + 4), site.Box.Width - 8, size);
     }

@@ -20,11 +20,11 @@ internal static class Labels
         (string Text, int Most)[] tries = char.IsAsciiDigit(name.LastOrDefault()) ? [(name, 1), (brief, 1), (name, most), (brief, most)] : [(name, most), (brief, most)];
         foreach (var (text, lines) in tries)
         {
-            var broken = Setting.Lines(text, size, Cut.Bold, width);
-            if (broken.Count <= lines && text.Split(' ').All(word => Setting.Width(word, size, Cut.Bold) <= width)) return broken;
+            var broken = Typesetting.Lines(text, size, Cut.Bold, width);
+            if (broken.Count <= lines && text.Split(' ').All(word => Typesetting.Width(word, size, Cut.Bold) <= width)) return broken;
         }
-        var cut = Setting.Lines(brief, size, Cut.Bold, width).Take(most).ToList();
-        if (cut.Count > 0) cut[^1] = Setting.Fit(cut[^1] + "…", size, Cut.Bold, width);
+        var cut = Typesetting.Lines(brief, size, Cut.Bold, width).Take(most).ToList();
+        if (cut.Count > 0) cut[^1] = Typesetting.Fit(cut[^1] + "…", size, Cut.Bold, width);
         return cut;
     }
 

@@ -1,3 +1,4 @@
+using Purlin.Book;
 using Purlin.Journal;
 using Purlin.Judgement;
 

@@ -48,8 +48,8 @@ internal static class SidePart
         else Shed(sheet, picture, ink);
         var faces = tile.Place.Kind == PlaceKind.Side ? Faces(tile.Place.Name, sheet.Plan.Shape.Facing) : null;
         var name = faces is null ? tile.Place.Name : $"{tile.Place.Name}, {faces}";
-        if (Fonts.Setting.Width(name, size, Fonts.Cut.Bold) > tile.Box.Width) name = tile.Place.Name;
-        sheet.Letter(new Mark.Lettering(Fonts.Setting.Fit(name, size, Fonts.Cut.Bold, tile.Box.Width), new Spot(tile.Box.Centre.X, lettering), size)
+        if (Fonts.Typesetting.Width(name, size, Fonts.Cut.Bold) > tile.Box.Width) name = tile.Place.Name;
+        sheet.Letter(new Mark.Lettering(Fonts.Typesetting.Fit(name, size, Fonts.Cut.Bold, tile.Box.Width), new Spot(tile.Box.Centre.X, lettering), size)
         {
             Ink = ink == Ink.Line ? Ink.Text : Ink.Quiet,
             Cut = ink == Ink.Line ? Fonts.Cut.Bold : Fonts.Cut.Regular,

@@ -1,5 +1,6 @@
-using Purlin.Journal;
+using Purlin.Book;
 using Purlin.Journal.Fold;
+using Purlin.Journal;
 using Purlin.Judgement;
 
 namespace Purlin.Report.Section;

@@ -1,3 +1,4 @@
+using Purlin.Book;
 using Purlin.Judgement;
 
 namespace Purlin.Report.Writing;

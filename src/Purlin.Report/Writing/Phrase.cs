@@ -1,6 +1,7 @@
 using System.Globalization;
-using Purlin.Journal;
+using Purlin.Book;
 using Purlin.Journal.Fold;
+using Purlin.Journal;
 using Purlin.Judgement;
 
 namespace Purlin.Report.Writing;

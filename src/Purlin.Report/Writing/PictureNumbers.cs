@@ -36,7 +36,7 @@ internal sealed class PictureNumbers(Record record)
     private string Caption(Photo photo, string about)
     {
         var spoken = record.Judged.Photos.FirstOrDefault(candidate => candidate.Id == photo.Id)?.Caption ?? photo.Placed?.Value.Caption;
-        if (!string.IsNullOrWhiteSpace(spoken)) return Phrase.End(Setting.Clean(spoken));
+        if (!string.IsNullOrWhiteSpace(spoken)) return Phrase.End(Typesetting.Clean(spoken));
         if (about.Length > 0) return Phrase.End(about);
         var of = record.ComponentName(photo.Component);
         var place = record.PlaceName(photo.Place);

@@ -1,7 +1,7 @@
 using System.Text.Json.Nodes;
 using Purlin.Journal;
 using Purlin.Journal.Fold;
-using Purlin.Judgement.Book;
+using Purlin.Book;
 
 namespace Purlin.Office.Tests.Cli;
 

@@ -6,7 +6,7 @@ using Purlin.Journal;
 using Purlin.Journal.Archive;
 using Purlin.Journal.Fold;
 using Purlin.Journal.Merge;
-using Purlin.Judgement.Book;
+using Purlin.Book;
 using UglyToad.PdfPig;
 
 namespace Purlin.Office.Tests.Office;

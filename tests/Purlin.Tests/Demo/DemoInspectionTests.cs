@@ -1,7 +1,7 @@
 using Purlin.Demo;
 using Purlin.Journal.Fold;
 using Purlin.Judgement;
-using Purlin.Judgement.Book;
+using Purlin.Book;
 
 namespace Purlin.Tests.Demo;
 

@@ -65,7 +65,8 @@ public sealed class SourceRules
     [Theory]
     [InlineData("Journal", "")]
     [InlineData("Reckoning", "Journal")]
-    [InlineData("Judgement", "Reckoning")]
+    [InlineData("Book", "Reckoning")]
+    [InlineData("Judgement", "Book")]
     [InlineData("Report", "Judgement")]
     public void A_room_refers_only_to_the_room_before_it(string room, string allowed)
     {

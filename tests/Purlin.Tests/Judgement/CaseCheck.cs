@@ -1,4 +1,5 @@
 using System.Text.Json.Nodes;
+using Purlin.Book;
 using Purlin.Judgement;
 
 namespace Purlin.Tests.Judgement;

@@ -1,6 +1,6 @@
 using System.Text;
 using Purlin.Judgement;
-using Purlin.Judgement.Book;
+using Purlin.Book;
 using Purlin.Tests.House;
 
 namespace Purlin.Tests.Judgement;

@@ -3,7 +3,7 @@ using System.Text.Json.Nodes;
 using Json.Schema;
 using Purlin.Journal;
 using Purlin.Judgement;
-using Purlin.Judgement.Book;
+using Purlin.Book;
 using Purlin.Tests.House;
 
 namespace Purlin.Tests.Judgement;

@@ -1,7 +1,7 @@
 using System.Text;
 using Purlin.Journal;
 using Purlin.Judgement;
-using Purlin.Judgement.Book;
+using Purlin.Book;
 
 namespace Purlin.Tests.Judgement;
 

@@ -1,6 +1,6 @@
 using System.Text.RegularExpressions;
 using Purlin.Journal;
-using Purlin.Judgement.Book;
+using Purlin.Book;
 using Purlin.Reckoning;
 using Purlin.Tests.House;
 

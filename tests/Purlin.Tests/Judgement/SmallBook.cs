@@ -1,5 +1,5 @@
 using System.Text;
-using Purlin.Judgement.Book;
+using Purlin.Book;
 
 namespace Purlin.Tests.Judgement;
 

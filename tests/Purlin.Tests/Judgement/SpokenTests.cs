@@ -1,5 +1,5 @@
 using Purlin.Journal;
-using Purlin.Judgement.Book;
+using Purlin.Book;
 using Purlin.Tests.House;
 
 namespace Purlin.Tests.Judgement;

@@ -1,6 +1,6 @@
 using Purlin.Journal;
 using Purlin.Judgement;
-using Purlin.Judgement.Book;
+using Purlin.Book;
 
 namespace Purlin.Tests.Judgement;
 

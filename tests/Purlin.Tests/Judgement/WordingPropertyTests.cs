@@ -2,7 +2,7 @@ using CsCheck;
 using Purlin.Journal;
 using Purlin.Journal.Fold;
 using Purlin.Judgement;
-using Purlin.Judgement.Book;
+using Purlin.Book;
 
 namespace Purlin.Tests.Judgement;
 

@@ -1,6 +1,6 @@
 using Purlin.Journal;
 using Purlin.Judgement;
-using Purlin.Judgement.Book;
+using Purlin.Book;
 using Purlin.Report;
 using Purlin.Report.Pdf;
 using Purlin.Tests.Judgement;

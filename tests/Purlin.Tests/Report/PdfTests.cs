@@ -4,7 +4,7 @@ using CsCheck;
 using Purlin.Demo;
 using Purlin.Journal.Fold;
 using Purlin.Judgement;
-using Purlin.Judgement.Book;
+using Purlin.Book;
 using Purlin.Report;
 using Purlin.Report.Pdf;
 using UglyToad.PdfPig;

@@ -1,9 +1,10 @@
-using Purlin.Journal;
+using Purlin.Book;
 using Purlin.Journal.Fold;
+using Purlin.Journal;
 using Purlin.Judgement;
 using Purlin.Reckoning;
-using Purlin.Report;
 using Purlin.Report.Edition;
+using Purlin.Report;
 
 namespace Purlin.Tests.Report;
 

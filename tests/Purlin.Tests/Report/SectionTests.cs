@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Xml.Linq;
+using Purlin.Book;
 using Purlin.Journal;
 using Purlin.Judgement;
 using Purlin.Report.Drawing;

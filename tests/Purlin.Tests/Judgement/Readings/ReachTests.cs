@@ -1,5 +1,5 @@
 using Purlin.Judgement;
-using Purlin.Judgement.Book;
+using Purlin.Book;
 using Purlin.Reckoning;
 
 namespace Purlin.Tests.Judgement.Readings;

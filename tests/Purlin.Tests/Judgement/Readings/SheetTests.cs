@@ -1,4 +1,4 @@
-using Purlin.Judgement.Book;
+using Purlin.Book;
 using Purlin.Reckoning;
 using Purlin.Reckoning.Quantities;
 

@@ -1,0 +1,97 @@
+using System.Collections.Frozen;
+using System.Collections.Immutable;
+using Purlin.Journal;
+
+namespace Purlin.Book;
+
+/// <summary>A rule book while it is being read: ids must be unique over all files, and every line needs a source.</summary>
+internal sealed class BookDraft
+{
+    private readonly List<Refusal> refused = [];
+
+    public Dictionary<string, (Condition Rule, string Path)> Conditions { get; } = new(StringComparer.Ordinal);
+
+    public Dictionary<string, (LimitationRule Rule, string Path)> Limitations { get; } = new(StringComparer.Ordinal);
+
+    public Dictionary<string, (Profile Rule, string Path)> Profiles { get; } = new(StringComparer.Ordinal);
+
+    public Dictionary<string, (SourceLine Rule, string Path)> Sources { get; } = new(StringComparer.Ordinal);
+
+    public Dictionary<string, (ReadingKind Rule, string Path)> ReadingKinds { get; } = new(StringComparer.Ordinal);
+
+    public Dictionary<string, (Feed Rule, string Path)> Feeds { get; } = new(StringComparer.Ordinal);
+
+    public Dictionary<string, (FactRule Rule, string Path)> FactRules { get; } = new(StringComparer.Ordinal);
+
+    public Dictionary<string, (FactSheet Rule, string Path)> Sheets { get; } = new(StringComparer.Ordinal);
+
+    public Dictionary<string, (CauseRule Rule, string Path)> Causes { get; } = new(StringComparer.Ordinal);
+
+    public Dictionary<string, (Escalation Rule, string Path)> Escalations { get; } = new(StringComparer.Ordinal);
+
+    public Dictionary<string, (Standard Rule, string Path)> Standards { get; } = new(StringComparer.Ordinal);
+
+    public Dictionary<string, (CoreDuty Rule, string Path)> Core { get; } = new(StringComparer.Ordinal);
+
+    public Dictionary<string, (VisitRule Rule, string Path)> Visit { get; } = new(StringComparer.Ordinal);
+
+    public Dictionary<string, (SettingRule Rule, string Path)> Settings { get; } = new(StringComparer.Ordinal);
+
+    public Dictionary<string, ReadingAlias> Aliases { get; } = new(StringComparer.Ordinal);
+
+    public Dictionary<string, string> Sentences { get; } = new(StringComparer.Ordinal);
+
+    public Dictionary<string, string> Cautions { get; } = new(StringComparer.Ordinal);
+
+    public Dictionary<string, string> SameWords { get; } = new(StringComparer.Ordinal);
+
+    public HashSet<string> ToldApart { get; } = new(StringComparer.Ordinal);
+
+    public void Refuse(string what, string given, string allowed) => refused.Add(new Refusal(what, given, allowed));
+
+    /// <summary>Takes a line in; a line that rests on nothing is left out.</summary>
+    public void Add<T>(Dictionary<string, (T Rule, string Path)> into, string id, T rule, BookFile file, IReadOnlyList<string>? sources)
+    {
+        if (sources is { Count: 0 }) Refuse($"{file.Path}: {id}", "no source", "at least one id of a source, or \"common practice\"");
+        else if (into.TryGetValue(id, out var first)) Refuse($"{file.Path}: {id}", "an id that is taken", $"an id of its own; {first.Path} has this one");
+        else into.Add(id, (rule, file.Path));
+    }
+
+    /// <summary>The same document may stand in several files of sources, as long as it is the same.</summary>
+    public void AddSource(string id, SourceLine source, BookFile file)
+    {
+        if (Sources.TryGetValue(id, out var first) && (first.Rule.Document, first.Rule.Section, first.Rule.Edition) == (source.Document, source.Section, source.Edition)) return;
+        Add(Sources, id, source, file, null);
+    }
+
+    public RuleBook ToBook(string edition) => new()
+    {
+        Edition = edition,
+        Conditions = Frozen(Conditions),
+        Limitations = Frozen(Limitations),
+        Profiles = [.. Profiles.Values.Select(line => line.Rule).OrderByDescending(profile => profile.Rank).ThenBy(profile => profile.Id, StringComparer.Ordinal)],
+        Sources = Frozen(Sources),
+        ReadingKinds = Frozen(ReadingKinds),
+        Feeds = InOrder(Feeds),
+        FactRules = InOrder(FactRules),
+        Sheets = Frozen(Sheets),
+        Causes = InOrder(Causes),
+        Escalations = InOrder(Escalations),
+        Standards = Frozen(Standards),
+        Core = Frozen(Core),
+        Visit = InOrder(Visit),
+        Settings = Frozen(Settings),
+        Aliases = Aliases.ToFrozenDictionary(StringComparer.Ordinal),
+        Words = new Wording(Sentences.ToFrozenDictionary(StringComparer.Ordinal)),
+        Cautions = Cautions.ToFrozenDictionary(StringComparer.Ordinal),
+        SameWords = SameWords.ToFrozenDictionary(StringComparer.Ordinal),
+        ToldApart = ToldApart.ToFrozenSet(StringComparer.Ordinal),
+        Refused = [.. refused],
+    };
+
+    private static ImmutableArray<T> InOrder<T>(Dictionary<string, (T Rule, string Path)> lines) =>
+        [.. lines.OrderBy(line => line.Key, StringComparer.Ordinal).Select(line => line.Value.Rule)];
+
+    private static FrozenDictionary<string, T> Frozen<T>(Dictionary<string, (T Rule, string Path)> lines) =>
+        lines.ToFrozenDictionary(line => line.Key, line => line.Value.Rule, StringComparer.Ordinal);
+}

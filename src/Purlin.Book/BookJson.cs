@@ -1,0 +1,89 @@
+using System.Text.Json;
+using System.Text.Json.Serialization;
+
+namespace Purlin.Book;
+
+/// <summary>A file of conditions: one kind of component.</summary>
+internal sealed record ConditionFile
+{
+    public required string Component { get; init; }
+
+    public required string System { get; init; }
+
+    public required IReadOnlyList<JsonElement> Conditions { get; init; }
+}
+
+/// <summary>A file of reading kinds, feeds, facts, fact sheets and aliases.</summary>
+internal sealed record ReadingFile
+{
+    public IReadOnlyList<JsonElement> Kinds { get => field ?? []; init; }
+
+    public IReadOnlyList<JsonElement> Feeds { get => field ?? []; init; }
+
+    public IReadOnlyList<JsonElement> Facts { get => field ?? []; init; }
+
+    public IReadOnlyList<JsonElement> Sheets { get => field ?? []; init; }
+
+    public IReadOnlyDictionary<string, ReadingAlias> Aliases { get => field ?? new Dictionary<string, ReadingAlias>(); init; }
+}
+
+/// <summary>A file of causes and escalations.</summary>
+internal sealed record CauseFile
+{
+    public IReadOnlyList<JsonElement> Causes { get => field ?? []; init; }
+
+    public IReadOnlyList<JsonElement> Escalations { get => field ?? []; init; }
+}
+
+/// <summary>The file of the common core.</summary>
+internal sealed record CoreFile
+{
+    public required IReadOnlyList<JsonElement> Core { get; init; }
+}
+
+/// <summary>The file of the duties around the visit.</summary>
+internal sealed record VisitFile
+{
+    public required IReadOnlyList<JsonElement> Visit { get; init; }
+}
+
+/// <summary>The file of the settings that standards may have.</summary>
+internal sealed record SettingFile
+{
+    public required IReadOnlyList<JsonElement> Settings { get; init; }
+}
+
+/// <summary>The reading code of the rule book, made at build time so that it survives trimming. A member nobody knows is refused: it is a slip of the pen.
+/// Reading sets every <c>init</c> member, so what a member is when the file leaves it out stands in its getter.</summary>
+[JsonSourceGenerationOptions(
+    PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase,
+    UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow,
+    RespectNullableAnnotations = true,
+    RespectRequiredConstructorParameters = true,
+    ReadCommentHandling = JsonCommentHandling.Skip,
+    AllowTrailingCommas = true)]
+[JsonSerializable(typeof(ConditionFile))]
+[JsonSerializable(typeof(Condition))]
+[JsonSerializable(typeof(LimitationRule))]
+[JsonSerializable(typeof(Profile))]
+[JsonSerializable(typeof(SourceLine))]
+[JsonSerializable(typeof(CoreFile))]
+[JsonSerializable(typeof(CoreDuty))]
+[JsonSerializable(typeof(VisitFile))]
+[JsonSerializable(typeof(VisitRule))]
+[JsonSerializable(typeof(SettingFile))]
+[JsonSerializable(typeof(SettingRule))]
+[JsonSerializable(typeof(Standard))]
+[JsonSerializable(typeof(CauseFile))]
+[JsonSerializable(typeof(CauseRule))]
+[JsonSerializable(typeof(Escalation))]
+[JsonSerializable(typeof(ReadingFile))]
+[JsonSerializable(typeof(ReadingKind))]
+[JsonSerializable(typeof(Feed))]
+[JsonSerializable(typeof(FactRule))]
+[JsonSerializable(typeof(FactSheet))]
+[JsonSerializable(typeof(Dictionary<string, JsonElement>))]
+[JsonSerializable(typeof(Dictionary<string, string>))]
+[JsonSerializable(typeof(JsonElement[]))]
+[JsonSerializable(typeof(string[]))]
+internal sealed partial class BookJson : JsonSerializerContext;

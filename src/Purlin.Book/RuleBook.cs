@@ -1,0 +1,120 @@
+using System.Collections.Frozen;
+using System.Collections.Immutable;
+using Purlin.Journal;
+
+namespace Purlin.Book;
+
+/// <summary>All knowledge as typed rules, read from <c>rulebook/</c>; a rule without a source or with a dangling reference is refused.</summary>
+public sealed record RuleBook
+{
+    /// <summary>The literal that stands for a source where a fact of the trade has none.</summary>
+    public const string CommonPractice = "common practice";
+
+    /// <summary>What stands for the source of a condition of the inspector's own.</summary>
+    public const string OwnKnowledge = "the inspector's own knowledge";
+
+    /// <summary>The book itself, under own wording that was laid over it; none for a book as it was read.</summary>
+    internal RuleBook? Beneath { get; init; }
+
+    /// <summary>Edition, year and month and a counter: <c>2026.11.1</c>.</summary>
+    public required string Edition { get; init; }
+
+    /// <summary>Conditions by id.</summary>
+    public FrozenDictionary<string, Condition> Conditions { get; init; } = FrozenDictionary<string, Condition>.Empty;
+
+    /// <summary>Limitations by id.</summary>
+    public FrozenDictionary<string, LimitationRule> Limitations { get; init; } = FrozenDictionary<string, LimitationRule>.Empty;
+
+    /// <summary>Profiles, highest rank first.</summary>
+    public ImmutableArray<Profile> Profiles { get; init; } = [];
+
+    /// <summary>Kinds of reading by name.</summary>
+    public FrozenDictionary<string, ReadingKind> ReadingKinds { get; init; } = FrozenDictionary<string, ReadingKind>.Empty;
+
+    /// <summary>How readings and facts feed the reckonings, in the order of their ids.</summary>
+    public ImmutableArray<Feed> Feeds { get; init; } = [];
+
+    /// <summary>Facts that raise a condition by themselves.</summary>
+    public ImmutableArray<FactRule> FactRules { get; init; } = [];
+
+    /// <summary>What is asked for on each kind of component.</summary>
+    public FrozenDictionary<string, FactSheet> Sheets { get; init; } = FrozenDictionary<string, FactSheet>.Empty;
+
+    /// <summary>Causes that explain several conditions, in the order of their ids.</summary>
+    public ImmutableArray<CauseRule> Causes { get; init; } = [];
+
+    /// <summary>Conditions that matter more together, in the order of their ids.</summary>
+    public ImmutableArray<Escalation> Escalations { get; init; } = [];
+
+    /// <summary>Standards of practice by id.</summary>
+    public FrozenDictionary<string, Standard> Standards { get; init; } = FrozenDictionary<string, Standard>.Empty;
+
+    /// <summary>The common core of all standards by id.</summary>
+    public FrozenDictionary<string, CoreDuty> Core { get; init; } = FrozenDictionary<string, CoreDuty>.Empty;
+
+    /// <summary>The common core of the duties around the visit, in the order of their ids.</summary>
+    public ImmutableArray<VisitRule> Visit { get; init; } = [];
+
+    /// <summary>The settings that standards may have, by id.</summary>
+    public FrozenDictionary<string, SettingRule> Settings { get; init; } = FrozenDictionary<string, SettingRule>.Empty;
+
+    /// <summary>Names that rules use as readings and that facts answer.</summary>
+    public FrozenDictionary<string, ReadingAlias> Aliases { get; init; } = FrozenDictionary<string, ReadingAlias>.Empty;
+
+    /// <summary>Sources by id.</summary>
+    public FrozenDictionary<string, SourceLine> Sources { get; init; } = FrozenDictionary<string, SourceLine>.Empty;
+
+    /// <summary>Sentences for people.</summary>
+    public Wording Words { get; init; } = Wording.Empty;
+
+    /// <summary>Sentences of the usual cautions by id.</summary>
+    public FrozenDictionary<string, string> Cautions { get; init; } = FrozenDictionary<string, string>.Empty;
+
+    /// <summary>Kinds of component of which each one is a matter of its own (two water heaters), unlike windows or outlets.</summary>
+    public FrozenSet<string> ToldApart { get; init; } = FrozenSet<string>.Empty;
+
+    /// <summary>Words and short phrases that mean the same as others when an inspector speaks: <c>gfi</c> is <c>gfci</c>.</summary>
+    public FrozenDictionary<string, string> SameWords { get; init; } = FrozenDictionary<string, string>.Empty;
+
+    /// <summary>Lines that were refused, each with file and id; empty for a sound book.</summary>
+    public ImmutableArray<Refusal> Refused { get; init; } = [];
+
+    /// <summary>The rule book built into this program. Read once, when first asked for.</summary>
+    public static RuleBook BuiltIn => BuiltInBook.Value;
+
+    private static readonly Lazy<RuleBook> BuiltInBook = new(() => BookReader.Read(BookFiles.Embedded()));
+
+    /// <summary>Kinds of component that the conditions and fact sheets know, in alphabetical order.</summary>
+    public ImmutableArray<string> ComponentKinds() => [.. Conditions.Values.Select(condition => condition.Component).Concat(Sheets.Keys).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)];
+
+    /// <summary>Conditions of one kind of component, in order of their ids.</summary>
+    public ImmutableArray<Condition> ConditionsOf(string componentKind) =>
+        [.. Conditions.Values.Where(condition => condition.Component == componentKind).OrderBy(condition => condition.Id, StringComparer.Ordinal)];
+
+    /// <summary>Conditions that are looked for in one kind of place, in order of their ids.</summary>
+    public ImmutableArray<Condition> ConditionsIn(string placeKind) =>
+        [.. Conditions.Values.Where(condition => condition.Places.Contains(placeKind)).OrderBy(condition => condition.Id, StringComparer.Ordinal)];
+
+    /// <summary>Kinds of reading that are taken on one kind of component: its own, and those that a feed for it takes; in the order of the feeds.</summary>
+    public ImmutableArray<string> ReadingsOn(string componentKind) =>
+        [.. Feeds.Where(feed => feed.Components.Contains(componentKind)).SelectMany(feed => feed.ReadingKinds)
+            .Concat(ReadingKinds.Values.Where(kind => kind.Component == componentKind).Select(kind => kind.Kind).Order(StringComparer.Ordinal))
+            .Where(ReadingKinds.ContainsKey).Distinct(StringComparer.Ordinal)];
+
+    /// <summary>How a reading of this kind says where it was taken: so far from the wall, at a point of the plan, or only by its place.</summary>
+    public Pointing PointingOf(string readingKind)
+    {
+        var inputs = Feeds.SelectMany(feed => feed.Inputs.Values).ToList();
+        return inputs.Any(input => input.Distances == readingKind) ? Pointing.Distance : inputs.Any(input => input.Points == readingKind) ? Pointing.Plan : Pointing.None;
+    }
+
+    /// <summary>Kinds of component on which facts are asked for in such a place, in alphabetical order.</summary>
+    public ImmutableArray<string> SheetsIn(string placeKind) =>
+        [.. Sheets.Values.Where(sheet => sheet.Places.Contains(placeKind)).Select(sheet => sheet.Component).Order(StringComparer.Ordinal)];
+
+    /// <summary>Whether one reading of this kind speaks for the whole house.</summary>
+    public bool IsOfHouse(string readingKind) => ReadingKinds.TryGetValue(readingKind, out var kind) && kind.House;
+
+    /// <summary>A source in words; the id itself for <c>common practice</c> and for ids nobody defined.</summary>
+    public string SourceInWords(string id) => Sources.TryGetValue(id, out var source) ? source.InWords() : id;
+}
