@@ -38,7 +38,7 @@ public sealed class AlertTests
     public void Aluminium_wiring_is_looked_for_in_a_house_of_1968_until_the_wiring_is_on_record()
     {
         house.Property = house.Property with { YearBuilt = 1968 };
-        bool Listed() => Judged.Alerts.Any(alert => alert.Title.Contains("luminium branch wiring", StringComparison.Ordinal));
+        bool Listed() => Judged.Alerts.Any(alert => alert.Title.Contains("luminum branch wiring", StringComparison.Ordinal));
         Assert.True(Listed());
         house.Fact(house.Component("branch wiring"), "material", FactValue.Of("copper"), basis: Basis.Seen);
         Assert.False(Listed());
@@ -62,10 +62,10 @@ public sealed class AlertTests
     // What an inspector expects of a house before arriving, by its years: common practice.
     [Theory]
     [InlineData(1925, "basement", "Knob-and-tube wiring", "Lead water line", "Chimney without a sound lining", "Water in the basement")]
-    [InlineData(1955, "crawl space", "Galvanised steel water pipe", "Sewer of tar-paper pipe", "Cloth and rubber cable", "Damp under the house")]
-    [InlineData(1968, "slab", "Aluminium branch wiring", "Cast iron drains under the slab", "Lead paint")]
-    [InlineData(1978, "crawl space", "Grey plastic water pipe", "Panels with breakers that may not trip", "Pressed-wood siding")]
-    [InlineData(1990, "slab", "Grey plastic water pipe", "Synthetic stucco that does not drain", "Yellow gas tubing without a bond")]
+    [InlineData(1955, "crawl space", "Galvanized steel water pipe", "Sewer of tar-paper pipe", "Cloth and rubber cable", "Damp under the house")]
+    [InlineData(1968, "slab", "Aluminum branch wiring", "Cast iron drains under the slab", "Lead paint")]
+    [InlineData(1978, "crawl space", "Gray plastic water pipe", "Panels with breakers that may not trip", "Pressed-wood siding")]
+    [InlineData(1990, "slab", "Gray plastic water pipe", "Synthetic stucco that does not drain", "Yellow gas tubing without a bond")]
     [InlineData(2006, "basement", "Orange and blue composite pipe", "Drywall that gives off sulfur", "Water in the basement")]
     [InlineData(2022, "slab", "Kick-outs left out", "Gaps in new insulation", "Movement of a slab on clay soil")]
     [InlineData(2022, "crawl space", "Cooling coil with nothing to stop it", "Damp under the house", "Backfill that has sunk beside a newer house")]
