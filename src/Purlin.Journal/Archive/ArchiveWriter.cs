@@ -11,6 +11,9 @@ namespace Purlin.Journal.Archive;
 /// </summary>
 public static class ArchiveWriter
 {
+    // A plain file that its owner writes and everybody reads (0644): with no mode at all, Unix unpacks files that nobody can open.
+    private const int PlainFile = unchecked((int)0x81A40000);
+
     private static readonly DateTimeOffset FixedTime = new(1980, 1, 1, 0, 0, 0, TimeSpan.Zero);
 
     /// <summary>Writes the archive and returns its manifest.</summary>
@@ -116,7 +119,7 @@ public static class ArchiveWriter
     {
         var entry = zip.CreateEntry(name, CompressionLevel.NoCompression);
         entry.LastWriteTime = FixedTime;
-        entry.ExternalAttributes = 0;
+        entry.ExternalAttributes = PlainFile;
         return entry;
     }
 }

@@ -102,4 +102,12 @@ public sealed class ArchiveTests
         var result = schema.Evaluate(document.RootElement, new EvaluationOptions { OutputFormat = OutputFormat.List });
         Assert.True(result.IsValid, string.Join("\n", (result.Details ?? []).Where(detail => detail.Errors is not null).SelectMany(detail => detail.Errors!.Select(error => $"{detail.InstanceLocation}: {error.Value}"))));
     }
+
+    [Fact]
+    public void Unpacked_by_any_zip_program_its_files_can_be_read()
+    {
+        // The high half of a member's external attributes is its Unix mode: APPNOTE.TXT 6.3.10, section 4.4.15.
+        using var zip = new System.IO.Compression.ZipArchive(Samples.Archive());
+        Assert.All(zip.Entries, entry => Assert.Equal(0x81A4, (entry.ExternalAttributes >> 16) & 0xFFFF));
+    }
 }
