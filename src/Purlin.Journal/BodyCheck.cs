@@ -41,6 +41,7 @@ internal static class BodyCheck
     public static List<Refusal> Words(EntryBody body)
     {
         List<Refusal> refusals = [];
+        if (body is IStated { Replaces.Count: > Limits.NamesInList } stating) Long(refusals, "replaces", stating.Replaces);
         switch (body)
         {
             case EntryBody.ObservationMade made:
@@ -56,6 +57,7 @@ internal static class BodyCheck
                 break;
             case EntryBody.LooseEndTied tied:
                 OneOf(refusals, "how", tied.How, Tie.All);
+                if (tied.Evidence.Count > Limits.NamesInList) Long(refusals, "evidence", tied.Evidence);
                 break;
             case EntryBody.DutyMet met:
                 OneOf(refusals, "how", met.How, DutyClose.All);
@@ -114,6 +116,9 @@ internal static class BodyCheck
         Hash(refusals, sha);
         if (size is < 0 or > Limits.PhotoBytes) refusals.Add(new Refusal("size", $"{size} bytes", $"0 to {Limits.PhotoBytes}"));
     }
+
+    private static void Long(List<Refusal> refusals, string member, IReadOnlyList<EntryName> names) =>
+        refusals.Add(new Refusal(member, $"{names.Count} names", $"at most {Limits.NamesInList}"));
 
     private static void Hash(List<Refusal> refusals, string sha)
     {

@@ -9,8 +9,20 @@ public static class Limits
     /// <summary>Entries of an inspection.</summary>
     public const int Entries = 20_000;
 
+    /// <summary>Entries that the office itself may write beyond them: a full inspection can still be sealed.</summary>
+    public const int OfficeEntries = 200;
+
+    /// <summary>Lines of one inspection that are kept although they failed a check. What comes beyond them is not kept.</summary>
+    public const int HeldLines = 2_000;
+
+    /// <summary>Bytes of the lines kept although they failed a check.</summary>
+    public const int HeldBytes = 16 * 1024 * 1024;
+
     /// <summary>Photographs of an inspection.</summary>
     public const int Photos = 2_000;
+
+    /// <summary>Sounds of an inspection.</summary>
+    public const int Sounds = 2_000;
 
     /// <summary>Bytes of one inspection's lines together, in an archive or in memory.</summary>
     public const int JournalBytes = 128 * 1024 * 1024;
@@ -32,6 +44,15 @@ public static class Limits
 
     /// <summary>Devices that may write in one inspection.</summary>
     public const int Devices = 16;
+
+    /// <summary>Branches of all devices together, each device one: a copied profile makes one more. Work on a journal grows with them.</summary>
+    public const int Branches = 64;
+
+    /// <summary>Names in one list of a line: what it replaces, what it rests on. Honest lines name a few.</summary>
+    public const int NamesInList = 200;
+
+    /// <summary>How deep places are put inside one another: property, house, storey, room, closet, and some to spare.</summary>
+    public const int PlaceDepth = 32;
 
     /// <summary>Highest sequence a line may claim: a hostile one cannot make us list two thousand million missing names.</summary>
     public const int Sequence = 1_000_000;

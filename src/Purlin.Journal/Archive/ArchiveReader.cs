@@ -48,6 +48,7 @@ public static class ArchiveReader
         if (!parsed.IsAccepted) return Checked<OpenedArchive>.Refused(parsed.Refusals);
         var manifest = parsed.OrThrow();
         if (Bytes(lines) is not { } journal) return TooLong(lines);
+        if (LineLimits.TooMany(ArchiveNames.Journal, journal) is { } tooMany) return tooMany;
         if (Sha.Of(journal) != manifest.Journal) return new Refusal(ArchiveNames.Journal, "other bytes than the manifest says", "the lines as they were written; something was altered or lost");
         var block = LineBlock.Read(journal, manifest.Inspection);
         List<Refusal> refusals = [.. Lines(manifest, block), .. Files(zip, manifest)];
@@ -73,15 +74,31 @@ public static class ArchiveReader
     private static IEnumerable<Refusal> Lines(Manifest manifest, LineBlock block)
     {
         if (block.Torn is not null) yield return new Refusal(ArchiveNames.Journal, "a last line cut off", "whole lines");
-        if (block.Entries.Count + block.Held.Count > Limits.Entries) yield return new Refusal(ArchiveNames.Journal, $"{block.Entries.Count + block.Held.Count} lines", $"at most {Limits.Entries}");
-        if (block.Entries.Select(entry => entry.Name.Device).Distinct(StringComparer.Ordinal).Count() > Limits.Devices) yield return new Refusal(ArchiveNames.Journal, "lines of too many devices", $"at most {Limits.Devices}");
-        if (block.Held.Any(line => line.Why.Any(why => why.Input == "insp"))) yield return new Refusal(ArchiveNames.Journal, "lines of another inspection", $"lines of {manifest.Inspection}");
+        if (LineLimits.Refuse(ArchiveNames.Journal, block) is { } beyond)
+        {
+            yield return beyond;
+            yield break;
+        }
+
+        if (block.Held.Any(line => line.Why.Any(why => why.Input == "insp")))
+        {
+            yield return new Refusal(ArchiveNames.Journal, "lines of another inspection", $"lines of {manifest.Inspection}");
+            yield break;
+        }
+
+        // A program of another age may read more or fewer of the lines, but there are as many of them.
+        if (manifest.Entries < 0 || manifest.Held < 0 || manifest.Entries + (long)manifest.Held != block.Entries.Count + block.Held.Count)
+            yield return new Refusal(ArchiveNames.Manifest, $"{manifest.Entries} entries and {manifest.Held} held", $"the number of its lines, {block.Entries.Count + block.Held.Count}");
         if (Merkle.Root([.. block.Entries.Select(entry => entry.Hash), .. block.Held.Select(line => line.Hash)]) != manifest.LinesRoot)
             yield return new Refusal(ArchiveNames.Manifest, "another root than its lines have", "the manifest that was written with these lines");
-        // A program of another age may read more or fewer of the lines; only with as many are the heads the same.
-        if (block.Held.Count == manifest.Held && !EntrySet.Of(manifest.Inspection, block.Entries.Where(entry => entry.Inspection == manifest.Inspection), block.Held).Heads().OrderBy(head => head.Key, StringComparer.Ordinal).SequenceEqual(manifest.Heads.OrderBy(head => head.Key, StringComparer.Ordinal)))
+        var set = EntrySet.Of(manifest.Inspection, block.Entries, block.Held);
+        if (set.Branches > Limits.Branches) yield return new Refusal(ArchiveNames.Journal, $"{set.Branches} branches of its devices", $"at most {Limits.Branches}");
+        // Only with as many read are the heads the same.
+        else if (block.Held.Count == manifest.Held && !Sorted(set.Heads()).SequenceEqual(Sorted(manifest.Heads)))
             yield return new Refusal(ArchiveNames.Manifest, "other heads than its lines have", "the manifest that was written with these lines");
     }
+
+    private static IEnumerable<KeyValuePair<string, int>> Sorted(IReadOnlyDictionary<string, int> heads) => heads.OrderBy(head => head.Key, StringComparer.Ordinal);
 
     private static IEnumerable<Refusal> Files(ZipArchive zip, Manifest manifest)
     {

@@ -24,7 +24,13 @@ public static class CausalOrder
     internal static List<Line> Sort(List<Strand> strands, out bool forged)
     {
         forged = false;
-        foreach (var strand in strands) Thread(strand);
+        HashSet<string> told = [.. strands.Select(strand => strand.Device)];
+        foreach (var strand in strands)
+        {
+            strand.Told = told;
+            Thread(strand);
+        }
+
         Dictionary<string, int> index = new(StringComparer.Ordinal);
         for (var at = 0; at < strands.Count; at++) index[strands[at].Device] = at;
         var next = new int[strands.Count];
@@ -113,7 +119,7 @@ public static class CausalOrder
 
         void Grow(string device, int seq)
         {
-            if (device == strand.Device || (grown ?? knew).GetValueOrDefault(device) >= seq) return;
+            if (device == strand.Device || !strand.Told.Contains(device) || (grown ?? knew).GetValueOrDefault(device) >= seq) return;
             grown ??= new Dictionary<string, int>(knew, StringComparer.Ordinal);
             grown[device] = seq;
         }

@@ -48,6 +48,8 @@ internal sealed class Line
 /// <summary>The unbroken hand of one device, or one branch of it when two copies of a profile wrote on.</summary>
 internal sealed class Strand
 {
+    private static readonly HashSet<string> NoOther = [];
+
     /// <summary>Name with fork mark.</summary>
     public required string Device { get; init; }
 
@@ -59,6 +61,9 @@ internal sealed class Strand
 
     /// <summary>The strand it split off from; none for the first of a device.</summary>
     public Strand? Parent { get; init; }
+
+    /// <summary>Every strand of the inspection, by name: what a line claims to have seen of a device that wrote nothing here says nothing.</summary>
+    public IReadOnlySet<string> Told { get; set; } = NoOther;
 
     /// <summary>Its entries, by sequence.</summary>
     public List<Entry> Entries { get; } = [];

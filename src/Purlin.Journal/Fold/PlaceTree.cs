@@ -25,6 +25,7 @@ internal sealed class PlaceTree
 
         foreach (var line in tree.places.Values) tree.edges[line.Name] = tree.EdgesOf(line);
         tree.CutRings();
+        tree.CutDepth();
         return tree;
     }
 
@@ -84,6 +85,31 @@ internal sealed class PlaceTree
                     $"{string.Join(" and ", ring.Order().Select(name => $"“{NameOf(places[name])}”"))} were put inside one another; the later move ({ignored.By.Name}) is not followed. Place one of them again."));
             }
         }
+    }
+
+    /// <summary>A place put deeper than any house goes falls back like one in a ring: whoever walks up from it must come to an end soon.</summary>
+    private void CutDepth()
+    {
+        Dictionary<EntryName, int> depths = [];
+        foreach (var line in places.Values.OrderBy(line => line.Position))
+        {
+            List<EntryName> path = [];
+            for (EntryName? at = line.Name; at is { } name && !depths.ContainsKey(name); at = edges[name].Peek().Parent) path.Add(name);
+            path.Reverse();
+            foreach (var name in path) depths[name] = Depth(name, depths);
+        }
+    }
+
+    private int Depth(EntryName name, Dictionary<EntryName, int> depths)
+    {
+        if (edges[name].Peek().Parent is not { } parent) return 0;
+        if (depths[parent] < Limits.PlaceDepth) return depths[parent] + 1;
+        var by = edges[name].Peek().By.Name;
+        edges[name] = new Queue<Edge>([new Edge(null, null, places[name])]);
+        // Said once for a few of them: of nineteen thousand nobody reads more.
+        if (Cut.Count < Limits.NamesInList)
+            Cut.Add(new Unsettled(UnsettledKind.ParentCycle, [by, name], $"“{NameOf(places[name])}” was put more than {Limits.PlaceDepth} places deep; it stands by itself. Place it again."));
+        return 0;
     }
 
     private List<EntryName>? Ring(EntryName start, HashSet<EntryName> settled)

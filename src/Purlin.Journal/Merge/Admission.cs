@@ -12,6 +12,9 @@ public sealed record Admission
     /// <summary>Lines to keep apart, with the reasons.</summary>
     public required IReadOnlyList<HeldLine> Held { get; init; }
 
+    /// <summary>Lines that failed a check and for which there is no room any more: not kept at all.</summary>
+    public IReadOnlyList<HeldLine> Turned { get; init; } = [];
+
     /// <summary>Lines behind a gap: not taken, to be sent again with what is missing.</summary>
     public required IReadOnlyList<EntryName> Waiting { get; init; }
 
@@ -44,7 +47,23 @@ public sealed record Admission
             }
         }
 
-        return new Admission { Taken = taken, Held = held, Waiting = waiting };
+        var kept = Quarantine(here, held);
+        return new Admission { Taken = taken, Held = kept, Turned = [.. held.Except(kept)], Waiting = waiting };
+    }
+
+    /// <summary>As many of these as may still be kept. A line longer than any line may be is none of ours and is not kept.</summary>
+    private static List<HeldLine> Quarantine(EntrySet here, List<HeldLine> held)
+    {
+        var (lines, bytes) = (here.Held.Count, here.Held.Sum(line => (long)line.Raw.Length));
+        List<HeldLine> kept = [];
+        foreach (var line in held)
+        {
+            if (line.Raw.Length > Limits.LineBytes || lines >= Limits.HeldLines || bytes + line.Raw.Length > Limits.HeldBytes) continue;
+            (lines, bytes) = (lines + 1, bytes + line.Raw.Length);
+            kept.Add(line);
+        }
+
+        return kept;
     }
 
     private static IEnumerable<(EntryName Name, Entry? Entry)> Arrivals(LineBlock arriving) =>
@@ -59,18 +78,44 @@ public sealed record Admission
     private sealed class Room(EntrySet here)
     {
         private readonly HashSet<string> devices = [.. here.Entries.Select(entry => entry.Name.Device)];
+        private readonly HashSet<EntryName> names = [.. here.Entries.Select(entry => entry.Name)];
+        private readonly HashSet<string> branched = [];
         private int entries = here.Count;
+        private int branches = here.Branches;
+        private long bytes = here.Entries.Sum(entry => (long)entry.Line.Length + 1);
         private int photos = here.Entries.Count(entry => entry.Body is EntryBody.PhotoTaken);
+        private int sounds = here.Entries.Count(entry => entry.Body is EntryBody.SoundTaken);
 
         public Refusal? Refuses(Entry entry)
         {
             if (entries >= Limits.Entries) return new Refusal("entries", $"number {entries + 1}", $"at most {Limits.Entries} in one inspection");
+            if (bytes + entry.Line.Length + 1 > Limits.JournalBytes - Limits.HeldBytes) return new Refusal("bytes", $"{bytes} and {entry.Line.Length} more", "the lines of one inspection, which is full");
             if (!devices.Contains(entry.Name.Device) && devices.Count >= Limits.Devices) return new Refusal("device", entry.Name.Device, $"at most {Limits.Devices} devices in one inspection");
             if (entry.Body is EntryBody.PhotoTaken && photos >= Limits.Photos) return new Refusal("photographs", $"number {photos + 1}", $"at most {Limits.Photos} in one inspection");
-            entries++;
-            devices.Add(entry.Name.Device);
-            if (entry.Body is EntryBody.PhotoTaken) photos++;
+            if (entry.Body is EntryBody.SoundTaken && sounds >= Limits.Sounds) return new Refusal("sounds", $"number {sounds + 1}", $"at most {Limits.Sounds} in one inspection");
+            if (names.Contains(entry.Name) && Branches(entry) is { } tooMany) return tooMany;
+            Count(entry);
             return null;
+        }
+
+        /// <summary>A line whose name is here already: the next one of a branch, or the first of a new one.</summary>
+        private Refusal? Branches(Entry entry)
+        {
+            var goesOn = entry.Previous is { } before && branched.Contains(before);
+            if (!goesOn && branches >= Limits.Branches) return new Refusal("branches", $"number {branches + 1}", $"at most {Limits.Branches} branches of copied devices in one inspection");
+            if (!goesOn) branches++;
+            branched.Add(entry.Hash);
+            return null;
+        }
+
+        private void Count(Entry entry)
+        {
+            if (devices.Add(entry.Name.Device)) branches++;
+            names.Add(entry.Name);
+            entries++;
+            bytes += entry.Line.Length + 1;
+            if (entry.Body is EntryBody.PhotoTaken) photos++;
+            if (entry.Body is EntryBody.SoundTaken) sounds++;
         }
     }
 }

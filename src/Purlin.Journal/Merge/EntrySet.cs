@@ -70,21 +70,21 @@ public sealed class EntrySet(string inspection)
     public IReadOnlyDictionary<string, int> Heads()
     {
         SortedDictionary<string, int> heads = new(StringComparer.Ordinal);
+        var heldOf = held.Values.Where(line => line.Name is not null).ToLookup(line => line.Name!.Value.Device, line => line.Name!.Value.Seq, StringComparer.Ordinal);
         foreach (var strand in Told())
         {
-            HashSet<int> there = [.. strand.Entries.Select(entry => entry.Name.Seq), .. HeldOf(strand.Device)];
+            HashSet<int> there = [.. strand.Entries.Select(entry => entry.Name.Seq), .. heldOf[strand.Device]];
             var head = strand.From - 1;
             while (there.Contains(head + 1)) head++;
             if (head >= strand.From) heads[strand.Device] = head;
         }
 
-        foreach (var line in held.Values)
+        foreach (var device in heldOf.Where(device => !heads.ContainsKey(device.Key)))
         {
-            if (line.Name is not { } name || heads.ContainsKey(name.Device)) continue;
-            HashSet<int> there = [.. HeldOf(name.Device)];
+            HashSet<int> there = [.. device];
             var head = 0;
             while (there.Contains(head + 1)) head++;
-            if (head > 0) heads[name.Device] = head;
+            if (head > 0) heads[device.Key] = head;
         }
 
         return heads;
@@ -135,10 +135,8 @@ public sealed class EntrySet(string inspection)
         return [.. InOrder().Where(line => line.Name.Seq <= heads.GetValueOrDefault(line.Name.Device)).Select(line => line.Entry)];
     }
 
-    private List<Strand> Told() => strands ??= Fold.Strands.Of(byHash.Values);
+    /// <summary>Branches of all devices together; a device that was never copied is one.</summary>
+    public int Branches => Told().Count;
 
-    private IEnumerable<int> HeldOf(string device) =>
-        from line in held.Values
-        where line.Name is { } name && name.Device == device
-        select line.Name!.Value.Seq;
+    private List<Strand> Told() => strands ??= Fold.Strands.Of(byHash.Values);
 }

@@ -177,6 +177,12 @@ public sealed class HostileArchiveTests
         Refused(new RawZip().Add(ArchiveNames.Manifest, manifest).Add(ArchiveNames.Journal, shorter).Add(Picture, Samples.Picture).End(), "root");
     }
 
+    [Theory]
+    [InlineData("\"entries\": 4", "\"entries\": -5")]
+    [InlineData("\"entries\": 4", "\"entries\": 3")]
+    [InlineData("\"held\": 0", "\"held\": 2147483647")]
+    public void A_manifest_that_counts_otherwise(string from, string to) => Refused(With(ArchiveNames.Manifest, from, to), "the number of its lines");
+
     private static MemoryStream With(string file, string from, string to)
     {
         var zip = new RawZip();
