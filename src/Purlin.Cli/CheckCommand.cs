@@ -15,6 +15,8 @@ internal static class CheckCommand
         return command;
     }
 
+    private const int MostShown = 200;
+
     private static int Check(Terminal terminal, string path)
     {
         var opened = InspectionFile.Open(path);
@@ -26,7 +28,8 @@ internal static class CheckCommand
         }
         using var file = opened.OrThrow();
         var amiss = Amiss(file).ToList();
-        foreach (var words in amiss) terminal.Out.WriteLine($"amiss: {words}");
+        foreach (var words in amiss.Take(MostShown)) terminal.Out.WriteLine($"amiss: {words}");
+        if (amiss.Count > MostShown) terminal.Out.WriteLine($"amiss: and {amiss.Count - MostShown} more");
         var inspection = file.Inspection;
         terminal.Out.WriteLine($"{inspection.Entries} entries of {inspection.Devices.Count} devices, {inspection.Photos.Count} photographs, {inspection.Editions.Count} editions; {(amiss.Count == 0 ? "whole" : $"{amiss.Count} amiss")}");
         return amiss.Count == 0 ? ExitStatus.Done : ExitStatus.Found;

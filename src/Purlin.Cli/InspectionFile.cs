@@ -33,6 +33,11 @@ internal sealed class InspectionFile : IDisposable
         if (!File.Exists(path)) return new Refusal("file", path, "a file that exists: NAME.purlin or NAME.jsonl");
         if (path.EndsWith(".jsonl", StringComparison.OrdinalIgnoreCase)) return Lines(path);
         var stream = File.OpenRead(path);
+        if (!stream.CanSeek)
+        {
+            stream.Dispose();
+            return new Refusal("file", $"{path}, a pipe", "a file; write it to disk first");
+        }
         return ArchiveReader.Open(stream).Match<Checked<InspectionFile>>(
             archive => new InspectionFile(archive, archive.Entries, archive.Held, null),
             refusals =>
@@ -53,11 +58,15 @@ internal sealed class InspectionFile : IDisposable
 
     private static Checked<InspectionFile> Lines(string path)
     {
-        const long Most = (long)Limits.Entries * Limits.LineBytes;
-        if (new FileInfo(path).Length > Most) return new Refusal("file", $"{path} of more than {Most} bytes", $"at most {Limits.Entries} lines of {Limits.LineBytes} bytes");
-        var block = LineBlock.Read(File.ReadAllBytes(path));
+        if (new FileInfo(path).Length > Limits.JournalBytes) return new Refusal("file", $"{path} of more than {Limits.JournalBytes} bytes", "the lines of one inspection");
+        var bytes = File.ReadAllBytes(path);
+        if (LineLimits.TooMany("file", bytes) is { } tooMany) return tooMany;
+        var block = LineBlock.Read(bytes);
         if (block.Entries.Count == 0) return new Refusal("file", $"{path} holds no readable line", "journal lines, one JSON object a line");
         if (block.Entries.Select(entry => entry.Inspection).Distinct().Count() > 1) return new Refusal("file", $"{path} holds lines of several inspections", "lines of one inspection");
+        if (LineLimits.Refuse("file", block) is { } beyond) return beyond;
+        var set = EntrySet.Of(block.Entries[0].Inspection, block.Entries);
+        if (set.Branches > Limits.Branches) return new Refusal("file", $"{set.Branches} branches of its devices", $"at most {Limits.Branches}");
         return new InspectionFile(null, block.Entries, block.Held, block.TornWords);
     }
 }
