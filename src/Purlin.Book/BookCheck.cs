@@ -43,6 +43,7 @@ internal static class BookCheck
         }
         Raised(draft);
         Causes(draft);
+        ByWhen(draft);
         foreach (var (id, (standard, path)) in draft.Standards)
             foreach (var duty in standard.Duties)
                 foreach (var core in duty.Core) Known($"{path}: {id}:{duty.Id}", "core duty", core, duty.Coverage == "report rule" ? draft.Visit.ContainsKey(core) : draft.Core.ContainsKey(core), draft);
@@ -91,6 +92,21 @@ internal static class BookCheck
         {
             Sources($"{path}: {id}", rule.Sources, draft);
             foreach (var condition in rule.With.Append(rule.Condition)) Known($"{path}: {id}", "condition", condition, draft.Conditions.ContainsKey(condition), draft);
+        }
+    }
+
+    private static void ByWhen(BookDraft draft)
+    {
+        foreach (var (id, (rule, path)) in draft.ByWhen)
+        {
+            var line = $"{path}: {id}";
+            Sources(line, rule.Sources, draft);
+            OneOf(line + " by", rule.By, [.. ByWhenWords.SoonestFirst.Select(by => by.Word())], draft.Refuse);
+            foreach (var weight in rule.Weights) OneOf(line + " weights", weight, [.. WeightWords.HeaviestFirst.Select(known => known.Word())], draft.Refuse);
+            foreach (var consequence in rule.Consequences) OneOf(line + " consequences", consequence, Consequences, draft.Refuse);
+            foreach (var timing in rule.Timings) OneOf(line + " timings", timing, Timings, draft.Refuse);
+            foreach (var trade in rule.Trades) OneOf(line + " trades", trade, Trades.All, draft.Refuse);
+            foreach (var condition in rule.Conditions) Known(line, "condition", condition, draft.Conditions.ContainsKey(condition), draft);
         }
     }
 

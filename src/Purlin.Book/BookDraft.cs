@@ -37,6 +37,9 @@ internal sealed class BookDraft
 
     public Dictionary<string, (SettingRule Rule, string Path)> Settings { get; } = new(StringComparer.Ordinal);
 
+    /// <summary>In the order of the file: the first that fits decides.</summary>
+    public Dictionary<string, (ByWhenRule Rule, string Path)> ByWhen { get; } = new(StringComparer.Ordinal);
+
     public Dictionary<string, ReadingAlias> Aliases { get; } = new(StringComparer.Ordinal);
 
     public Dictionary<string, string> Sentences { get; } = new(StringComparer.Ordinal);
@@ -71,6 +74,7 @@ internal sealed class BookDraft
         Limitations = Frozen(Limitations),
         Profiles = [.. Profiles.Values.Select(line => line.Rule).OrderByDescending(profile => profile.Rank).ThenBy(profile => profile.Id, StringComparer.Ordinal)],
         Sources = Frozen(Sources),
+        ByWhen = [.. ByWhen.Values.Select(line => line.Rule)],
         ReadingKinds = Frozen(ReadingKinds),
         Feeds = InOrder(Feeds),
         FactRules = InOrder(FactRules),

@@ -66,6 +66,7 @@ internal sealed record SettingFile
 [JsonSerializable(typeof(Condition))]
 [JsonSerializable(typeof(LimitationRule))]
 [JsonSerializable(typeof(Profile))]
+[JsonSerializable(typeof(ByWhenRule))]
 [JsonSerializable(typeof(SourceLine))]
 [JsonSerializable(typeof(CoreFile))]
 [JsonSerializable(typeof(CoreDuty))]

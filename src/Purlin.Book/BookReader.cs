@@ -35,6 +35,7 @@ public static class BookReader
             else if (folder == "readings") ReadReadings(file, draft);
             else if (folder == "causes") ReadCauses(file, draft);
             else if (folder == "duties") ReadDuties(file, draft);
+            else if (folder == "by-when") EachElement(file, draft, BookJson.Default.ByWhenRule, rule => draft.Add(draft.ByWhen, rule.Id, rule, file, rule.Sources));
         }
         catch (JsonException refused)
         {

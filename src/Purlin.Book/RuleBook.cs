@@ -46,6 +46,9 @@ public sealed record RuleBook
     /// <summary>Conditions that matter more together, in the order of their ids.</summary>
     public ImmutableArray<Escalation> Escalations { get; init; } = [];
 
+    /// <summary>By when a matter wants doing, in the order in which they are tried.</summary>
+    public ImmutableArray<ByWhenRule> ByWhen { get; init; } = [];
+
     /// <summary>Standards of practice by id.</summary>
     public FrozenDictionary<string, Standard> Standards { get; init; } = FrozenDictionary<string, Standard>.Empty;
 

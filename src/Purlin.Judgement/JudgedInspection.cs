@@ -10,6 +10,9 @@ public sealed record JudgedInspection
     /// <summary>Edition of the rule book.</summary>
     public required string RuleBook { get; init; }
 
+    /// <summary>The year by which ages and dated rules were judged: that of the visit.</summary>
+    public required int Year { get; init; }
+
     /// <summary>Judged matters, heaviest first, then by where they stand on the walk.</summary>
     public required IReadOnlyList<Finding> Findings { get; init; }
 
@@ -74,6 +77,9 @@ public sealed record Finding
     /// <summary>How much it matters, after overruling.</summary>
     public required Weight Weight { get; init; }
 
+    /// <summary>By when it wants doing; every finding of a judgement has it.</summary>
+    public Due? Due { get; init; }
+
     /// <summary>Each contribution to the weight, in order.</summary>
     public required IReadOnlyList<Contribution> Why { get; init; }
 
@@ -129,6 +135,11 @@ public sealed record Finding
     public bool LeftOut { get; init; }
 }
 
+/// <summary>By when a matter wants doing.</summary>
+/// <param name="By">When.</param>
+/// <param name="Because">Why then, in a sentence.</param>
+public sealed record Due(ByWhen By, string Because);
+
 /// <summary>One contribution to a weight.</summary>
 /// <param name="What">What speaks: consequence, timing, spread, era, overruling.</param>
 /// <param name="Words">A plain sentence.</param>
@@ -154,7 +165,30 @@ public enum Spread
 /// <param name="FirstYear">Year of the first edition that asked for it; none when it never was a rule or nobody knows.</param>
 /// <param name="Words">The sentence to print: says "first asked for in the YEAR edition", never "violated code".</param>
 /// <param name="Sources">Document, section, edition.</param>
-public sealed record ThenAndNowSentence(string Rule, string Kind, int? FirstYear, string Words, IReadOnlyList<string> Sources);
+public sealed record ThenAndNowSentence(string Rule, string Kind, int? FirstYear, string Words, IReadOnlyList<string> Sources)
+{
+    /// <summary>The year it was judged by, and whose year that is.</summary>
+    public KnownYear? Year { get; init; }
+}
+
+/// <summary>A year and how it is known.</summary>
+/// <param name="Year">The year.</param>
+/// <param name="Of">Whose it is: the thing itself, the structure it stands on, the house.</param>
+/// <param name="Basis">See <see cref="Journal.Basis"/>; empty where nobody recorded it.</param>
+public sealed record KnownYear(int Year, YearOf Of, string Basis);
+
+/// <summary>Whose year a sentence speaks of.</summary>
+public enum YearOf
+{
+    /// <summary>The thing itself.</summary>
+    Thing,
+
+    /// <summary>The structure that its place is: the deck on which the stairs are.</summary>
+    Structure,
+
+    /// <summary>The house.</summary>
+    House,
+}
 
 /// <summary>What the inspector changed.</summary>
 /// <param name="Part">Which part.</param>

@@ -17,15 +17,16 @@ public static class Judging
     /// <summary>Judges the whole inspection.</summary>
     /// <param name="inspection">The evidence.</param>
     /// <param name="book">The rule book; the own wording that the inspection holds is laid over it here.</param>
-    /// <param name="yearNow">The year of the visit or of issue.</param>
+    /// <param name="yearUnopened">The year to judge by while no opening has arrived. Once it has, the year of the visit counts, whoever judges and whenever.</param>
     /// <param name="memory">Remembers what was worked out from one judgement to the next; none works everything out anew.</param>
-    public static JudgedInspection Judge(Inspection inspection, RuleBook book, int yearNow, JudgingMemory? memory = null)
+    public static JudgedInspection Judge(Inspection inspection, RuleBook book, int yearUnopened, JudgingMemory? memory = null)
     {
         ArgumentNullException.ThrowIfNull(inspection);
         ArgumentNullException.ThrowIfNull(book);
         memory ??= new JudgingMemory();
         (book, var conflicts) = memory.Laid.Of(book, inspection);
-        var evidence = memory.LayOut(inspection, book, yearNow);
+        var year = inspection.Opening?.Body.Date.Year ?? yearUnopened;
+        var evidence = memory.LayOut(inspection, book, year);
         var (recall, looks, index) = (memory.Recall, memory.Looks, memory.Book);
         var readings = new ReadingJudging(evidence, memory);
         looks.Update([.. memory.Observing.Look(inspection, evidence), .. readings.Judge()]);
@@ -36,6 +37,7 @@ public static class Judging
         var judged = new JudgedInspection
         {
             RuleBook = book.Edition,
+            Year = year,
             Findings = InOrder(evidence, findings),
             LooseEnds = new FollowingUp(evidence, looks, new Measured(evidence, memory), recall).Follow(matters.Where(matter => !leftOut.Contains(matter.Id))),
             Coverage = new Covering(evidence, new CoreCovering(evidence, looks, recall), recall).Cover(),
@@ -62,8 +64,9 @@ public static class Judging
         var writing = new FindingWriting(evidence);
         var years = new Years(evidence, memory);
         List<Finding> written = [.. matters.Select(matter => memory.Recall.Once("finding", matter.Id, matter, () => writing.Write(matter, years.Of(matter))).Numbered(numbers))];
-        List<Finding> single = [.. Escalating.Apply(memory.Book, written, matters).Select(finding => Overruled.Apply(inspection, finding))];
-        return [.. new Grouping(memory.Book, matters, writing, memory.Recall).Apply(single).Select(finding => finding.Grouped.Count == 0 ? finding : Overruled.ApplyToGroup(inspection, evidence, finding))];
+        List<Finding> single = [.. Escalating.Apply(memory.Book, written, matters).Select(finding => Overruled.Apply(inspection, evidence.Book.Words, finding))];
+        var grouped = new Grouping(memory.Book, matters, writing, memory.Recall).Apply(single).Select(finding => finding.Grouped.Count == 0 ? finding : Overruled.ApplyToGroup(inspection, evidence, finding));
+        return [.. grouped.Select(finding => Dating.Apply(evidence.Book, finding))];
     }
 
     private static List<Finding> InOrder(EvidenceIndex evidence, IEnumerable<Finding> findings) =>

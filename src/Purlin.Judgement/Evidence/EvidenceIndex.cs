@@ -28,7 +28,7 @@ internal sealed class EvidenceIndex
     /// <summary>Lays out an inspection.</summary>
     /// <param name="inspection">The evidence.</param>
     /// <param name="book">The rule book.</param>
-    /// <param name="yearNow">The year of the visit or of issue.</param>
+    /// <param name="yearNow">The year of the visit.</param>
     /// <param name="recall">Is told what is asked for.</param>
     /// <param name="before">The layout before, of which is taken over what did not change.</param>
     public EvidenceIndex(Inspection inspection, RuleBook book, int yearNow, Recall recall, EvidenceIndex? before)

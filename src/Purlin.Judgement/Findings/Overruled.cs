@@ -9,13 +9,13 @@ namespace Purlin.Judgement.Findings;
 internal static class Overruled
 {
     /// <summary>The parts that can be overruled, in the order in which they are applied.</summary>
-    public static IReadOnlyList<string> Parts { get; } = ["weight", "title", "text", "recommendation", "trade", "left out"];
+    public static IReadOnlyList<string> Parts { get; } = ["weight", "by when", "title", "text", "recommendation", "trade", "left out"];
 
-    public static Finding Apply(Inspection inspection, Finding finding)
+    public static Finding Apply(Inspection inspection, Wording words, Finding finding)
     {
         if (inspection.Overrulings.Count == 0) return finding;
         foreach (var part in Parts)
-            if (inspection.Overrulings.TryGetValue((finding.Id, part), out var slot)) finding = Apply(finding, part, slot.Standing[0]);
+            if (inspection.Overrulings.TryGetValue((finding.Id, part), out var slot)) finding = Apply(finding, part, slot.Standing[0], words);
         return finding;
     }
 
@@ -30,18 +30,19 @@ internal static class Overruled
             if (!inspection.Overrulings.TryGetValue((group.Id, part), out var slot)) continue;
             var stated = slot.Standing[0];
             var lighter = part == "weight" && WeightWords.TryRead(stated.Value.Value, out var weight) && weight < group.Weight;
-            if (!lighter || group.Evidence.All(entry => evidence.At(entry) <= stated.At)) group = Apply(group, part, stated);
+            if (!lighter || group.Evidence.All(entry => evidence.At(entry) <= stated.At)) group = Apply(group, part, stated, evidence.Book.Words);
         }
         return group;
     }
 
-    private static Finding Apply(Finding finding, string part, Stated<EntryBody.JudgementOverruled> stated)
+    private static Finding Apply(Finding finding, string part, Stated<EntryBody.JudgementOverruled> stated, Wording words)
     {
         var (value, reason) = (stated.Value.Value, stated.Value.Reason);
         var (from, changed) = part switch
         {
             "weight" when WeightWords.TryRead(value, out var weight) =>
                 (finding.Weight.Word(), finding with { Weight = weight, Why = [.. finding.Why, new Contribution("overruled", reason, weight)] }),
+            "by when" when ByWhenWords.TryRead(value, out var by) => (finding.Due?.By.Word() ?? "", finding with { Due = new Due(by, words.Say("by-when.overruled", ("reason", reason))) }),
             "title" when value.Length > 0 => (finding.Title, finding with { Title = value }),
             "text" when value.Length > 0 => (finding.Matters, finding with { Matters = value }),
             "recommendation" when value.Length > 0 => (finding.Do, finding with { Do = value }),

@@ -1,5 +1,6 @@
 using System.Text.Json.Nodes;
 using Purlin.Journal;
+using Purlin.Journal.Fold;
 using Purlin.Judgement.Evidence;
 using Purlin.Judgement.Findings;
 using Purlin.Reckoning;
@@ -26,12 +27,21 @@ internal sealed class Years(EvidenceIndex evidence, JudgingMemory memory)
 
     public ThenAndNowSentence? Of(Matter matter)
     {
-        var own = YearOf(matter);
-        if ((own ?? evidence.Property?.YearBuilt) is not { } year) return null;
-        var gravest = RulesOf(matter).Order(StringComparer.Ordinal).Select(rule => memory.Year(rule, year, Reckon))
-            .OrderBy(sentence => sentence is null ? Gravest.Length : Array.IndexOf(Gravest, sentence.Kind)).FirstOrDefault();
-        // Nobody knows that an outlet of an old house is as old as the house.
-        return own is not null || gravest is null ? gravest : gravest with { Words = gravest.Words.Replace(Dated.Installed, Dated.Built, StringComparison.Ordinal) };
+        var said = from year in matter.Seen.Select(look => YearFor(look, matter.Condition.Component)).OfType<Dating>().Distinct()
+                   from rule in RulesOf(matter).Order(StringComparer.Ordinal)
+                   let sentence = memory.Year(rule, year.Known.Year, Reckon)
+                   where sentence is not null
+                   select Told(sentence, year);
+        return said.OrderBy(sentence => Array.IndexOf(Gravest, sentence.Kind)).FirstOrDefault();
+    }
+
+    /// <summary>The sentence about whatever has that year, and how the year is known where it was not read or seen.</summary>
+    private ThenAndNowSentence Told(ThenAndNowSentence sentence, Dating year)
+    {
+        var words = year.Structure is { } built ? sentence.Words.Replace(Dated.Installed, $"when the {built} was built in", StringComparison.Ordinal) : sentence.Words;
+        var how = year.Known.Basis switch { Basis.Told => "year.told", Basis.Presumed => "year.presumed", _ => "" };
+        if (how.Length > 0) words = $"{words} {evidence.Book.Words.Say(how, ("year", $"{year.Known.Year}"))}";
+        return sentence with { Words = words, Year = year.Known };
     }
 
     /// <summary>The rules for the kinds of place where it was seen, by name; the gravest of what they say is printed.</summary>
@@ -41,15 +51,37 @@ internal sealed class Years(EvidenceIndex evidence, JudgingMemory memory)
         return byPlace.DefaultIfEmpty(matter.Condition.Era).OfType<string>().Distinct();
     }
 
-    /// <summary>The year on the thing itself, when there is one.</summary>
-    private int? YearOf(Matter matter)
+    /// <summary>
+    /// The year of what was looked at: its own, else that of the structure its place is, else that of the house. The year of another thing is
+    /// never taken, were it of the same kind: an undated panel is not as old as the dated one in the garage.
+    /// </summary>
+    private Dating? YearFor(Sighting look, string kind)
     {
-        foreach (var look in matter.Seen)
-            if (evidence.Component(look.Component)?.Fact("year")?.Value.Number is { } year) return (int)year;
-        foreach (var component in evidence.ComponentsOf(matter.Condition.Component))
-            if (component.Fact("year")?.Value.Number is { } year) return (int)year;
-        return null;
+        var component = evidence.Component(look.Component);
+        if (Stated(component) is { } own) return own;
+        if (component?.Kind != kind && Stated(OnlyOne(kind, look.Place ?? component?.Place)) is { } only) return only;
+        if (evidence.Place(look.Place ?? component?.Place) is { } place && Stated(Single(evidence.ComponentsOf(place.Kind).Where(thing => thing.Place == place.Id))) is { } structure)
+            return structure with { Known = structure.Known with { Of = YearOf.Structure }, Structure = place.Kind };
+        if (Stated(evidence.Component(evidence.House), "year built") is { } house) return AsHouse(house.Known);
+        return evidence.Property?.YearBuilt is { } built ? AsHouse(new KnownYear(built, YearOf.House, "")) : null;
     }
+
+    private static Dating AsHouse(KnownYear year) => new(year with { Of = YearOf.House }, "house");
+
+    private static Dating? Stated(Component? thing, string fact = "year") =>
+        thing?.Fact(fact) is { Value.Number: { } year } stated ? new Dating(new KnownYear((int)year, YearOf.Thing, stated.Basis), null) : null;
+
+    /// <summary>The thing that must be meant: the only one of its kind, or the only one of it in this place.</summary>
+    private Component? OnlyOne(string kind, EntryName? place)
+    {
+        var all = evidence.ComponentsOf(kind).ToList();
+        return Single(all) ?? Single(all.Where(thing => place is not null && thing.Place == place));
+    }
+
+    private static Component? Single(IEnumerable<Component> things) => things.Take(2).ToList() is [var only] ? only : null;
+
+    /// <summary>A year, and the structure it is the year of where it is not that of the thing itself.</summary>
+    private sealed record Dating(KnownYear Known, string? Structure);
 
     private static ThenAndNowSentence? Reckon(string rule, int year)
     {
