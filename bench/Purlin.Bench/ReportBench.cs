@@ -6,7 +6,6 @@ using Purlin.Journal.Fold;
 using Purlin.Judgement;
 using Purlin.Book;
 using Purlin.Report;
-using Purlin.Report.Edition;
 using Purlin.Report.Page;
 using Purlin.Report.Pdf;
 
@@ -20,13 +19,13 @@ internal static class ReportBench
     public static void Run(Results results)
     {
         var (inspection, pictures) = WithPhotographs();
-        var judged = Judging.Judge(inspection, RuleBook.BuiltIn, 2026);
-        var model = ReportModel.Build(inspection, judged, new EditionMark.WorkingCopy { At = new DateTimeOffset(2026, 10, 14, 18, 0, 0, TimeSpan.Zero) });
+        var work = Work.Of(inspection, [], RuleBook.BuiltIn, 2026, new JudgingMemory());
+        var model = work.Report(work.Copy);
         byte[]? Photo(string sha) => pictures.GetValueOrDefault(sha);
         List<byte[]> shown = [.. inspection.Photos.Select(photo => pictures[photo.Body.Sha])];
         results.Pair($"page of {Photographs} photographs", () => PageWriter.WriteAsync(model, Photo).GetAwaiter().GetResult(), "the same pictures in base64, nothing else", () => shown.ForEach(bytes => Convert.ToBase64String(bytes)), runs: 5);
         results.Pair($"PDF of {Photographs} photographs", () => PdfWriter.Write(model, Photo, Stream.Null), "the same pictures, one a page, by PDFsharp alone", () => Bare(shown), runs: 5);
-        results.Alone("build the report's model", () => ReportModel.Build(inspection, judged, model.Mark), runs: 5);
+        results.Alone("build the report's model", () => work.Report(model.Mark), runs: 5);
     }
 
     /// <summary>The demo with more photographs: the same pictures taken again as context, each a photograph of its own.</summary>

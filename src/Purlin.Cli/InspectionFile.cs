@@ -1,7 +1,10 @@
+using Purlin.Book;
 using Purlin.Journal;
 using Purlin.Journal.Archive;
 using Purlin.Journal.Fold;
 using Purlin.Journal.Merge;
+using Purlin.Judgement;
+using Purlin.Report;
 
 namespace Purlin.Cli;
 
@@ -46,6 +49,9 @@ internal sealed class InspectionFile : IDisposable
                 return Checked<InspectionFile>.Refused(refusals);
             });
     }
+
+    /// <summary>Worked through with this book; the clock counts only while the journal has no opening.</summary>
+    public Work Work(RuleBook book, TimeProvider clock) => Report.Work.Of(Inspection, Entries, book, clock.GetLocalNow().Year, new JudgingMemory());
 
     public byte[]? Photo(string sha) => archive?.Photo(sha);
 

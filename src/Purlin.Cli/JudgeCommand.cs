@@ -25,15 +25,12 @@ internal static class JudgeCommand
         using (file)
         {
             if (file.Torn is { } torn) terminal.Refuse(torn);
-            var judged = Judging.Judge(file.Inspection, book, Year(file, clock));
-            if (json) terminal.Out.WriteLine(JudgementJson.Write(judged, file.Inspection).ToJsonString(ReckonCommand.Printed));
-            else Print(terminal, judged);
+            var work = file.Work(book, clock);
+            if (json) terminal.Out.WriteLine(JudgementJson.Write(work.Judged, work.Inspection).ToJsonString(ReckonCommand.Printed));
+            else Print(terminal, work.Judged);
             return ExitStatus.Done;
         }
     }
-
-    /// <summary>A house is judged as of the year of the visit; a journal without an opening, as of now.</summary>
-    internal static int Year(InspectionFile file, TimeProvider clock) => file.Inspection.Opening?.Body.Date.Year ?? clock.GetLocalNow().Year;
 
     private static void Print(Terminal terminal, JudgedInspection judged)
     {

@@ -6,12 +6,12 @@ namespace Purlin.Cli;
 public static class PurlinCommand
 {
     /// <summary>Runs what was typed. The one catch and the one place where the exit status is decided.</summary>
-    public static async Task<int> RunAsync(string[] arguments, Terminal terminal)
+    public static async Task<int> RunAsync(string[] arguments, Terminal terminal, TimeProvider? clock = null)
     {
         ArgumentNullException.ThrowIfNull(terminal);
         try
         {
-            var parsed = Build(terminal).Parse(arguments);
+            var parsed = Build(terminal, clock ?? TimeProvider.System).Parse(arguments);
             if (parsed.Errors.Count > 0)
             {
                 foreach (var error in parsed.Errors) terminal.Refuse(error.Message);
@@ -32,14 +32,14 @@ public static class PurlinCommand
         }
     }
 
-    private static RootCommand Build(Terminal terminal)
+    private static RootCommand Build(Terminal terminal, TimeProvider clock)
     {
         RootCommand root = new("Purlin: record the evidence once, on site; the program reckons, follows up, judges and writes; the inspector decides.");
         root.Add(ServeCommand.Build(terminal));
         root.Add(DemoCommand.Build(terminal));
-        root.Add(JudgeCommand.Build(terminal, TimeProvider.System));
+        root.Add(JudgeCommand.Build(terminal, clock));
         root.Add(CheckCommand.Build(terminal));
-        root.Add(ReportCommand.Build(terminal, TimeProvider.System));
+        root.Add(ReportCommand.Build(terminal, clock));
         root.Add(ReckonCommand.Build(terminal));
         root.Add(WordingCommand.Build(terminal));
         return root;

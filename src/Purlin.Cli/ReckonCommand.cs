@@ -58,15 +58,7 @@ internal static class ReckonCommand
         var buffer = new char[MostInput + 1];
         var length = await terminal.In.ReadBlockAsync(buffer, cancel);
         if (length > MostInput) return new Refusal("standard input", $"more than {MostInput} characters", "one JSON object");
-        try
-        {
-            var node = JsonNode.Parse(new string(buffer, 0, length), documentOptions: new JsonDocumentOptions { MaxDepth = Limits.JsonDepth, AllowDuplicateProperties = false });
-            return node is JsonObject input ? input : new Refusal("standard input", "not an object", "one JSON object such as {\"dry_bulb\": 75, \"relative_humidity\": 50}");
-        }
-        catch (JsonException reason)
-        {
-            return new Refusal("standard input", reason.Message.Split('\n')[0], "one JSON object such as {\"dry_bulb\": 75, \"relative_humidity\": 50}");
-        }
+        return Reckonings.ReadInput(new string(buffer, 0, length)).Match(input => input, refusals => Checked<JsonObject>.Refused([.. refusals.Select(refusal => refusal with { Input = "standard input" })]));
     }
 
     /// <summary>Help of one reckoning comes from its own block: inputs with unit, range and whether required, and its sources.</summary>

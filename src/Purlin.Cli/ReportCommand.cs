@@ -1,9 +1,6 @@
 using System.CommandLine;
-using Purlin.Judgement;
 using Purlin.Book;
 using Purlin.Office.Pictures;
-using Purlin.Report;
-using Purlin.Report.Edition;
 using Purlin.Report.Page;
 using Purlin.Report.Pdf;
 
@@ -34,8 +31,8 @@ internal static class ReportCommand
     private static async Task<int> WriteAsync(Terminal terminal, TimeProvider clock, InspectionFile file, RuleBook book, DirectoryInfo folder, bool pdf, CancellationToken cancel)
     {
         if (file.Torn is { } torn) terminal.Refuse(torn);
-        var judged = Judging.Judge(file.Inspection, book, JudgeCommand.Year(file, clock));
-        var model = ReportModel.Build(file.Inspection, judged, new EditionMark.WorkingCopy { At = clock.GetLocalNow() }, book);
+        var work = file.Work(book, clock);
+        var model = work.Report(work.Copy);
         var photos = new Views(terminal, file);
         folder.Create();
         var page = Path.Combine(folder.FullName, "report.html");

@@ -25,9 +25,9 @@ public static class Reckonings
     {
         try
         {
-            return JsonNode.Parse(json, documentOptions: new JsonDocumentOptions { AllowDuplicateProperties = false, MaxDepth = 16 }) is JsonObject input
+            return JsonNode.Parse(json, documentOptions: new JsonDocumentOptions { AllowDuplicateProperties = false, MaxDepth = Limits.JsonDepth }) is JsonObject input
                 ? input
-                : new Refusal("input", "JSON that is not an object", "one JSON object of named inputs");
+                : new Refusal("input", "JSON that is not an object", "one JSON object of named inputs, such as {\"dry_bulb\": 75, \"relative_humidity\": 50}");
         }
         catch (JsonException wrong)
         {

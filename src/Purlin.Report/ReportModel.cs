@@ -1,6 +1,4 @@
-using Purlin.Journal.Fold;
 using Purlin.Judgement;
-using Purlin.Book;
 using Purlin.Report.Drawing;
 using Purlin.Report.Edition;
 using Purlin.Report.Section;
@@ -46,21 +44,15 @@ public sealed record ReportModel
     /// <summary>Photographs shown, in order.</summary>
     public required IReadOnlyList<Picture> Pictures { get; init; }
 
-    /// <summary>Builds the model with the names of the built-in rule book.</summary>
-    public static ReportModel Build(Inspection inspection, JudgedInspection judged, EditionMark mark) => Build(inspection, judged, mark, RuleBook.BuiltIn);
-
     /// <summary>Builds the model.</summary>
-    /// <param name="inspection">The evidence.</param>
-    /// <param name="judged">Its judgement.</param>
+    /// <param name="work">The inspection, judged.</param>
     /// <param name="mark">Working copy or sealed edition.</param>
-    /// <param name="book">Names of conditions that were looked for and not seen; the inspection's own wording is laid over it.</param>
-    public static ReportModel Build(Inspection inspection, JudgedInspection judged, EditionMark mark, RuleBook book)
+    public static ReportModel Build(Work work, EditionMark mark)
     {
-        ArgumentNullException.ThrowIfNull(inspection);
-        ArgumentNullException.ThrowIfNull(judged);
+        ArgumentNullException.ThrowIfNull(work);
         ArgumentNullException.ThrowIfNull(mark);
-        ArgumentNullException.ThrowIfNull(book);
-        Record record = new(inspection, judged, book.Lay(OwnWording.Of(inspection)).Book);
+        var (inspection, judged) = (work.Inspection, work.Judged);
+        Record record = new(inspection, judged, work.Book);
         PictureNumbers pictures = new(record);
         var matters = MatterWriting.All(record, pictures);
         var options = SectionOptions.Landscape with { Knots = mark is EditionMark.WorkingCopy };
@@ -76,7 +68,7 @@ public sealed record ReportModel
             Matters = matters,
             Chapters =
             [
-                .. LimitationWriting.Of(record, pictures), .. FollowUpWriting.Of(record), .. SystemsWriting.Of(record, mark.At.Year), .. ClearWriting.Of(record), .. ReadingWriting.Of(record),
+                .. LimitationWriting.Of(record, pictures), .. FollowUpWriting.Of(record), .. SystemsWriting.Of(record, judged.Year), .. ClearWriting.Of(record), .. ReadingWriting.Of(record),
                 .. WorkingWriting.Of(record), .. CoverageWriting.Of(record), .. AroundVisitWriting.Of(record), .. PhotoWriting.Of(record, pictures), .. AboutWriting.Of(record, mark),
             ],
             Pictures = pictures.Shown,

@@ -3,11 +3,8 @@ using Deque.AxeCore.Playwright;
 using Microsoft.Playwright;
 using Purlin.Demo;
 using Purlin.Field.Tests.App;
-using Purlin.Journal.Fold;
-using Purlin.Judgement;
 using Purlin.Book;
 using Purlin.Report;
-using Purlin.Report.Edition;
 using Purlin.Report.Page;
 
 namespace Purlin.Field.Tests;
@@ -18,8 +15,8 @@ public sealed class ReportPage(Browser browser)
     private static readonly Lazy<Task<string>> page = new(async () =>
     {
         var demo = DemoInspection.Write();
-        var inspection = Folding.Fold(demo.Entries);
-        var model = ReportModel.Build(inspection, Judging.Judge(inspection, RuleBook.BuiltIn, 2026), new EditionMark.WorkingCopy { At = new DateTimeOffset(2026, 11, 24, 18, 0, 0, TimeSpan.Zero) });
+        var work = Work.Of(demo.Entries, RuleBook.BuiltIn, 2026);
+        var model = work.Report(work.Copy);
         var file = Path.Combine(Directory.CreateTempSubdirectory("purlin-page-").FullName, "report.html");
         await File.WriteAllTextAsync(file, await PageWriter.WriteAsync(model, sha => demo.Pictures.GetValueOrDefault(sha)));
         return file;

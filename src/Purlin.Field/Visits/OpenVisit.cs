@@ -3,6 +3,7 @@ using Purlin.Journal;
 using Purlin.Journal.Fold;
 using Purlin.Judgement;
 using Purlin.Book;
+using Purlin.Report;
 
 namespace Purlin.Field.Visits;
 
@@ -42,8 +43,11 @@ public sealed class OpenVisit
 
     public Inspection Inspection => lines.Fold.Inspection;
 
+    /// <summary>The inspection as it was last worked through; none until the first time.</summary>
+    public Work? Work { get; private set; }
+
     /// <summary>The latest judgement; none until the first is there.</summary>
-    public JudgedInspection? Judged { get; private set; }
+    public JudgedInspection? Judged => Work?.Judged;
 
     /// <summary>What the undo bar names; none after an undo or at the start.</summary>
     public Act? Last { get; private set; }
@@ -59,15 +63,13 @@ public sealed class OpenVisit
 
     public IReadOnlyList<Entry> Entries => lines.Fold.Entries;
 
-    public int YearNow => clock.GetLocalNow().Year;
-
     /// <summary>Opens an inspection of this phone; nothing happens when it is open already.</summary>
     public async Task OpenAsync(string inspection)
     {
         if (Id == inspection) return;
         Id = inspection;
         (lines, memory) = (new KeptLines(phone, inspection), new JudgingMemory());
-        Judged = null;
+        Work = null;
         Last = null;
         Refused = "";
         await ReadOnAsync();
@@ -131,10 +133,15 @@ public sealed class OpenVisit
         var mine = ++version;
         await Task.Delay(30);
         if (mine != version) return;
-        Judged = Judging.Judge(Inspection, RuleBook.BuiltIn, YearNow, memory);
+        Work = WorkThrough();
         Changed?.Invoke();
     }
 
     /// <summary>Judges now, for pages that cannot be drawn without it.</summary>
-    public JudgedInspection JudgedNow() => Judged ??= Judging.Judge(Inspection, RuleBook.BuiltIn, YearNow, memory);
+    public JudgedInspection JudgedNow() => WorkNow().Judged;
+
+    /// <summary>Works the inspection through now, when nothing did so yet.</summary>
+    public Work WorkNow() => Work ??= WorkThrough();
+
+    private Work WorkThrough() => Report.Work.Of(Inspection, Entries, RuleBook.BuiltIn, clock.GetLocalNow().Year, memory);
 }

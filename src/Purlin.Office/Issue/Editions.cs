@@ -56,19 +56,18 @@ public sealed class Editions(OfficeOptions office, OfficeStore store, BlobFolder
 
     private async Task<EditionRow> Issue(string inspection, Standing standing, EditionMark.Sealed mark)
     {
-        var page = await issuing.Page(standing, mark, CancellationToken.None);
-        var pdf = await issuing.Pdf(standing, mark, CancellationToken.None);
-        await blobs.Keep(Sha.Of(page), page, "text/html");
-        await blobs.Keep(Sha.Of(pdf), pdf, "application/pdf");
+        var issued = await issuing.Issue(standing, mark, CancellationToken.None);
+        await blobs.Keep(issued.PageHash, issued.Page.ToArray(), "text/html");
+        await blobs.Keep(issued.PdfHash, issued.Pdf.ToArray(), "application/pdf");
         var device = await Device();
         var body = new EntryBody.EditionSealed
         {
             Number = mark.Number,
             Heads = standing.Heads,
             EntriesRoot = mark.Root,
-            Photos = Issuing.Shown(standing, mark),
-            Page = Sha.Of(page),
-            Pdf = Sha.Of(pdf),
+            Photos = issued.Photos,
+            Page = issued.PageHash,
+            Pdf = issued.PdfHash,
             RuleBook = standing.Judged.RuleBook,
             PreviousEdition = mark.Previous,
             At = mark.At,

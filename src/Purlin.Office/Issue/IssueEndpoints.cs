@@ -4,7 +4,6 @@ using Purlin.Judgement;
 using Purlin.Book;
 using Purlin.Office.Storage;
 using Purlin.Office.Sync;
-using Purlin.Report.Edition;
 
 namespace Purlin.Office.Issue;
 
@@ -25,16 +24,16 @@ internal static class IssueEndpoints
         routes.MapGet("/office/inspections/{insp}/editions/{number:int}/pdf", (string insp, int number, HttpContext context, Editions editions, BlobFolder blobs) => Issued(insp, number, context, editions, blobs, pdf: true));
     }
 
-    private static async Task<IResult> WorkingPage(string insp, HttpContext context, Issuing issuing, OfficeOptions office)
+    private static async Task<IResult> WorkingPage(string insp, HttpContext context, Issuing issuing)
     {
         if (await Standing(insp, context, issuing) is not { } standing) return Refusals.Json(StatusCodes.Status404NotFound, InspectionEndpoints.NotHere);
         context.Response.Headers.ContentSecurityPolicy = ReportPolicy;
-        return Results.Bytes(await issuing.Page(standing, Working(office), context.RequestAborted), "text/html; charset=utf-8");
+        return Results.Bytes(await issuing.Page(standing, standing.Work.Copy, context.RequestAborted), "text/html; charset=utf-8");
     }
 
-    private static async Task<IResult> WorkingPdf(string insp, HttpContext context, Issuing issuing, OfficeOptions office) =>
+    private static async Task<IResult> WorkingPdf(string insp, HttpContext context, Issuing issuing) =>
         await Standing(insp, context, issuing) is { } standing
-            ? Results.Bytes(await issuing.Pdf(standing, Working(office), context.RequestAborted), "application/pdf")
+            ? Results.Bytes(await issuing.Pdf(standing, standing.Work.Copy, context.RequestAborted), "application/pdf")
             : Refusals.Json(StatusCodes.Status404NotFound, InspectionEndpoints.NotHere);
 
     private static async Task<IResult> InTheWay(string insp, HttpContext context, Issuing issuing, Editions editions)
@@ -78,8 +77,6 @@ internal static class IssueEndpoints
 
     /// <summary>The inspector's own book is kept here like an inspection, and nothing is reported or sealed of it.</summary>
     private static bool IsReported(string insp) => SyncEndpoints.IsInspection(insp) && insp != OwnWording.Journal;
-
-    private static EditionMark.WorkingCopy Working(OfficeOptions office) => new() { At = office.Clock.GetUtcNow() };
 
     private static JsonObject Json(IReadOnlyList<Obstacle> obstacles, IReadOnlyList<string> missing) => new()
     {

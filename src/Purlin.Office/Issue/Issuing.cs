@@ -23,33 +23,22 @@ public sealed class Issuing(OfficeStore store, PictureViews views, OfficeOptions
     {
         var (entries, heads) = await store.With(inspection, journal => (journal.Entries.ToArray(), journal.Heads()), cancel);
         if (entries.Length == 0) return null;
-        var state = Folding.Fold(entries);
-        return new Standing(entries, heads, state, Judging.Judge(state, RuleBook.BuiltIn, office.Clock.GetUtcNow().Year));
+        return new Standing(entries, heads, Work.Of(entries, RuleBook.BuiltIn, office.Clock.GetUtcNow().Year));
     }
 
     /// <summary>The page of this issue, UTF-8.</summary>
-    public Task<byte[]> Page(Standing standing, EditionMark mark, CancellationToken cancel) =>
-        Alone(async photos => System.Text.Encoding.UTF8.GetBytes(await PageWriter.WriteAsync(Model(standing, mark), photos)), cancel);
+    public Task<byte[]> Page(Standing standing, EditionMark mark, CancellationToken cancel) => Alone(photos => PageWriter.BytesAsync(standing.Work.Report(mark), photos), cancel);
 
     /// <summary>The PDF of this issue.</summary>
     public Task<byte[]> Pdf(Standing standing, EditionMark mark, CancellationToken cancel) =>
-        Alone(
-            photos =>
-            {
-                using var pdf = new MemoryStream();
-                PdfWriter.Write(Model(standing, mark), photos, pdf);
-                return Task.FromResult(pdf.ToArray());
-            },
-            cancel);
+        Alone(photos => Task.FromResult(PdfWriter.Bytes(standing.Work.Report(mark), photos)), cancel);
+
+    /// <summary>Page and PDF of this issue with their hashes.</summary>
+    public Task<Issued> Issue(Standing standing, EditionMark mark, CancellationToken cancel) => Alone(photos => standing.Work.IssueAsync(mark, photos), cancel);
 
     public void Dispose() => turn.Dispose();
 
-    /// <summary>Hashes of the photographs that this issue shows.</summary>
-    public static IReadOnlyList<string> Shown(Standing standing, EditionMark mark) => [.. Model(standing, mark).Pictures.Select(picture => picture.Sha).Distinct(StringComparer.Ordinal)];
-
-    private static ReportModel Model(Standing standing, EditionMark mark) => ReportModel.Build(standing.Inspection, standing.Judged, mark);
-
-    private async Task<byte[]> Alone(Func<Func<string, byte[]?>, Task<byte[]>> make, CancellationToken cancel)
+    private async Task<T> Alone<T>(Func<Func<string, byte[]?>, Task<T>> make, CancellationToken cancel)
     {
         await turn.WaitAsync(cancel);
         try
@@ -68,10 +57,15 @@ public sealed class Issuing(OfficeStore store, PictureViews views, OfficeOptions
 /// <summary>An inspection as it stands at the office.</summary>
 /// <param name="Entries">Its lines.</param>
 /// <param name="Heads">How far they go.</param>
-/// <param name="Inspection">Folded.</param>
-/// <param name="Judged">Judged.</param>
-public sealed record Standing(IReadOnlyList<Entry> Entries, IReadOnlyDictionary<string, int> Heads, Inspection Inspection, JudgedInspection Judged)
+/// <param name="Work">Folded and judged.</param>
+public sealed record Standing(IReadOnlyList<Entry> Entries, IReadOnlyDictionary<string, int> Heads, Work Work)
 {
+    /// <summary>Folded.</summary>
+    public Inspection Inspection => Work.Inspection;
+
+    /// <summary>Judged.</summary>
+    public JudgedInspection Judged => Work.Judged;
+
     /// <summary>Hashes of its photographs, each once.</summary>
     public IReadOnlyList<string> Photos => [.. Inspection.Photos.Select(photo => photo.Body.Sha).Distinct(StringComparer.Ordinal)];
 }

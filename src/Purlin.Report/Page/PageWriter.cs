@@ -1,3 +1,4 @@
+using System.Text;
 using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Components.Web;
 using Microsoft.Extensions.DependencyInjection;
@@ -8,6 +9,11 @@ namespace Purlin.Report.Page;
 /// <summary>Sets the report as one HTML file that stands alone: pictures and fonts inside, no script, no request.</summary>
 public static class PageWriter
 {
+    /// <summary>The page as it is kept: UTF-8 without a byte order mark.</summary>
+    /// <param name="model">The report.</param>
+    /// <param name="photoBySha">Bytes of a photograph by its hash; none when they are not at hand, which the page then says.</param>
+    public static async Task<byte[]> BytesAsync(ReportModel model, Func<string, byte[]?> photoBySha) => Encoding.UTF8.GetBytes(await WriteAsync(model, photoBySha));
+
     /// <summary>Writes the page.</summary>
     /// <param name="model">The report.</param>
     /// <param name="photoBySha">Bytes of a photograph by its hash; none when they are not at hand, which the page then says.</param>

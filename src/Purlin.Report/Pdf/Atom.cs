@@ -33,7 +33,7 @@ internal sealed class Leaf(string kind)
 internal sealed record Stroke(Leaf Leaf, Action<Canvas, double, double> Draw);
 
 /// <summary>A heading as the outline and the contents know it.</summary>
-internal sealed record Entry(int Level, string Text, string Anchor);
+internal sealed record Landmark(int Level, string Text, string Anchor);
 
 /// <summary>What is never broken across pages: a line, a picture with its caption, one line of a table's row.</summary>
 internal sealed class Atom
@@ -60,7 +60,7 @@ internal sealed class Atom
     /// <summary>Name of the chapter, for the head of the page.</summary>
     public string Section { get; set; } = "";
 
-    public Entry? Entry { get; init; }
+    public Landmark? Entry { get; init; }
 
     /// <summary>Head of its table, said again at the top of each page the table goes on to.</summary>
     public Atom? Head { get; init; }

@@ -9,7 +9,7 @@ internal static class ContentsSetting
     public const string Title = "Contents";
 
     /// <summary>Lines for these entries; pages are asked for when a line is drawn, by then every page is known.</summary>
-    public static IReadOnlyList<Atom> Of(IReadOnlyList<Entry> entries, Func<string, int?> pageOf)
+    public static IReadOnlyList<Atom> Of(IReadOnlyList<Landmark> entries, Func<string, int?> pageOf)
     {
         IReadOnlyList<Group> groups = [new Group("Sect")];
         List<Atom> atoms = [.. TextSetting.Heading(Title, "H1", Style.Chapter, 1, "contents", groups)];
@@ -19,7 +19,7 @@ internal static class ContentsSetting
         return atoms;
     }
 
-    private static Atom Line(Entry entry, IReadOnlyList<Group> groups, Func<string, int?> pageOf)
+    private static Atom Line(Landmark entry, IReadOnlyList<Group> groups, Func<string, int?> pageOf)
     {
         var chapter = entry.Level == 1;
         var style = chapter ? Style.Strong : Style.Table;

@@ -17,9 +17,9 @@ internal sealed class Layout
         ChapterSetting chapters = new(new PictureSetting(photoBySha));
         Group section = new("Sect");
         // The pages of the contents are known before those of the body: one line an entry, whatever page it names.
-        Entry[] entries =
+        Landmark[] entries =
         [
-            Chapter(model.First), new(1, ChapterSetting.MattersTitle, "matters"), .. model.Matters.Select(matter => new Entry(3, $"{matter.Number}. {matter.Title}", matter.Anchor)), .. model.Chapters.Select(Chapter),
+            Chapter(model.First), new(1, ChapterSetting.MattersTitle, "matters"), .. model.Matters.Select(matter => new Landmark(3, $"{matter.Number}. {matter.Title}", matter.Anchor)), .. model.Chapters.Select(Chapter),
         ];
         Flow contents = new(Measures.Top, Measures.Bottom, 2);
         contents.Add(new Piece(ContentsSetting.Of(entries, PageOf), []));
@@ -56,7 +56,7 @@ internal sealed class Layout
         tagging.Close();
     }
 
-    private static Entry Chapter(Chapter chapter) => new(1, chapter.Title, chapter.Id);
+    private static Landmark Chapter(Chapter chapter) => new(1, chapter.Title, chapter.Id);
 
     private int? PageOf(string anchor) => pageOf.TryGetValue(anchor, out var page) ? page : null;
 
@@ -79,7 +79,7 @@ internal sealed class Layout
         }
     }
 
-    private static void Outline(Canvas canvas, Entry? entry, PdfOutline?[] branch)
+    private static void Outline(Canvas canvas, Landmark? entry, PdfOutline?[] branch)
     {
         if (entry is null) return;
         var level = Math.Clamp(entry.Level, 1, 3);

@@ -7,6 +7,16 @@ namespace Purlin.Report.Pdf;
 /// <summary>Sets the report on paper: a tagged PDF with outline, contents, running heads; in the browser and at the office alike.</summary>
 public static class PdfWriter
 {
+    /// <summary>The PDF as it is kept.</summary>
+    /// <param name="model">The report.</param>
+    /// <param name="photoBySha">Bytes of a photograph by its hash; none when they are not at hand, which the page then says.</param>
+    public static byte[] Bytes(ReportModel model, Func<string, byte[]?> photoBySha)
+    {
+        using MemoryStream pdf = new();
+        Write(model, photoBySha, pdf);
+        return pdf.ToArray();
+    }
+
     /// <summary>Writes the PDF. The same model and photographs give the same bytes.</summary>
     /// <param name="model">The report.</param>
     /// <param name="photoBySha">Bytes of a photograph by its hash; none when they are not at hand, which the page then says.</param>

@@ -26,7 +26,7 @@ internal static class TextSetting
         return [.. lines.Select((line, index) => new Atom
         {
             Height = style.Leading + (index == lines.Count - 1 ? 3 : 0), Before = index == 0 ? before : 0, Left = left, Groups = groups, Run = leaf, Keep = true,
-            Entry = index == 0 ? new Entry(level, Typesetting.Clean(text), anchor) : null,
+            Entry = index == 0 ? new Landmark(level, Typesetting.Clean(text), anchor) : null,
             Strokes = [new Stroke(leaf, (canvas, x, y) => canvas.Text(line, x, y + style.Leading * 0.76, style.Size, style.Cut, style.Ink))],
         })];
     }

@@ -126,6 +126,30 @@ public sealed class EditionTests
     }
 
     [Fact]
+    public async Task A_visit_of_December_sealed_in_January_says_what_the_command_line_says_of_it()
+    {
+        clock.SetUtcNow(new(2026, 1, 2, 9, 0, 0, TimeSpan.Zero));
+        await using var office = await Start();
+        var visit = new DateTimeOffset(2025, 12, 30, 10, 0, 0, TimeSpan.Zero);
+        List<Entry> lines = [pen.Write(new EntryBody.InspectionOpened { Property = new Property { Address = "3 Invented Close", YearBuilt = 1998 }, Date = new DateOnly(2025, 12, 30) }, visit)];
+        lines.Add(pen.Write(new EntryBody.PlaceAdded { Kind = PlaceKind.Room, Name = "Hall" }, visit));
+        lines.Add(pen.Write(new EntryBody.ComponentAdded { Kind = "smoke alarm", Place = lines[1].Name }, visit));
+        lines.Add(pen.Write(new EntryBody.FactStated { Component = lines[2].Name, Fact = "year", Value = FactValue.Of(2015), Basis = Basis.Nameplate }, visit));
+        lines.Add(pen.Write(new EntryBody.ObservationMade { Place = lines[1].Name, Words = "a stain", Outcome = Outcome.Clear }, visit));
+        await office.Push(Visit, lines);
+        Assert.Equal(HttpStatusCode.Created, (await Seal(office)).StatusCode);
+        var page = await office.Client.GetStringAsync($"/office/inspections/{Visit}/editions/1/page");
+        var file = Path.Combine(office.Folder, "visit.jsonl");
+        await File.WriteAllBytesAsync(file, RunningOffice.Bytes(lines));
+        // NFPA 72, 2022, section 14.4.7: ten years; in the year of the visit the alarm is not beyond them, in the year of the seal it is.
+        var judged = (await Cli.Typed.RunAsync(["judge", file], clock: new FakeTimeProvider(new(2027, 3, 1, 9, 0, 0, TimeSpan.Zero)))).Out;
+        Assert.DoesNotContain("Smoke alarm more than", page, StringComparison.OrdinalIgnoreCase);
+        Assert.DoesNotContain("Smoke alarm more than", judged, StringComparison.OrdinalIgnoreCase);
+        await File.WriteAllTextAsync(file, Encoding.UTF8.GetString(RunningOffice.Bytes(lines[1..])));
+        Assert.Contains("Smoke alarm more than", (await Cli.Typed.RunAsync(["judge", file], clock: new FakeTimeProvider(new(2027, 3, 1, 9, 0, 0, TimeSpan.Zero)))).Out, StringComparison.OrdinalIgnoreCase);
+    }
+
+    [Fact]
     public async Task Markup_in_what_was_typed_stays_text()
     {
         await using var office = await Start();

@@ -75,6 +75,17 @@ public sealed class SourceRules
         Assert.Equal(allowed.Length == 0 ? [] : [$"Purlin.{allowed}"], references);
     }
 
+    [Fact]
+    public void The_doors_fold_judge_and_report_by_the_one_way()
+    {
+        string[] own = ["Judging.Judge(", "ReportModel.Build(", "JudgedInspection {"];
+        var doors = Directory.EnumerateFiles(Path.Combine(Repository.Root, "src"), "*.*", SearchOption.AllDirectories)
+            .Where(file => file.EndsWith(".cs", StringComparison.Ordinal) || file.EndsWith(".razor", StringComparison.Ordinal))
+            .Where(file => (string[])["Purlin.Cli", "Purlin.Field", "Purlin.Office"] is var names && names.Any(door => file.Contains($"{Path.DirectorySeparatorChar}{door}{Path.DirectorySeparatorChar}", StringComparison.Ordinal)))
+            .Where(file => !file.Contains($"{Path.DirectorySeparatorChar}obj{Path.DirectorySeparatorChar}", StringComparison.Ordinal));
+        Assert.Empty(doors.SelectMany(file => own.Where(way => File.ReadAllText(file).Contains(way, StringComparison.Ordinal)).Select(way => $"{file}: {way} is for Work alone")));
+    }
+
     private static bool SaysNothing(string name) =>
         BannedWords.Any(word => Words(name).Contains(word, StringComparer.OrdinalIgnoreCase)) || BannedEndings.Any(word => Words(name).LastOrDefault() == word);
 

@@ -18,7 +18,7 @@ public sealed class AroundVisitWritingTests
         get
         {
             var inspection = house.Build();
-            return ReportModel.Build(inspection, Judging.Judge(inspection, RuleBook.BuiltIn, 2026), SampleReport.Sealed);
+            return Work.Of(inspection, [], RuleBook.BuiltIn, 2026, new JudgingMemory()).Report(SampleReport.Sealed);
         }
     }
 

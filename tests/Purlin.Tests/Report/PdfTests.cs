@@ -18,8 +18,7 @@ public sealed partial class PdfTests
     private static readonly Lazy<(DemoInspection Demo, ReportModel Model, byte[] Pdf)> demo = new(() =>
     {
         var written = DemoInspection.Write();
-        var inspection = Folding.Fold(written.Entries);
-        var model = ReportModel.Build(inspection, Judging.Judge(inspection, RuleBook.BuiltIn, 2026), SampleReport.Sealed);
+        var model = Work.Of(written.Entries, RuleBook.BuiltIn, 2026).Report(SampleReport.Sealed);
         return (written, model, Print(model, sha => written.Pictures.GetValueOrDefault(sha)));
     });
 

@@ -57,6 +57,7 @@ internal static class SampleHouse
     public static JudgedInspection Judged(IReadOnlyList<Finding> findings, IReadOnlyList<LooseEnd>? ends = null) => new()
     {
         RuleBook = "2026.11.1",
+        Year = 2026,
         Findings = findings,
         LooseEnds = ends ?? [],
         Coverage = [],

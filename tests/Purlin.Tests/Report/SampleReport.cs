@@ -74,8 +74,11 @@ internal static class SampleReport
     public static ReportModel Model(string words = "plain words", EditionMark? mark = null)
     {
         var evidence = Evidence(words);
-        return ReportModel.Build(evidence, Judgement(evidence, words), mark ?? Working);
+        return Worked(evidence, Judgement(evidence, words)).Report(mark ?? Working);
     }
+
+    /// <summary>Evidence with a judgement made by hand.</summary>
+    public static Work Worked(Inspection evidence, JudgedInspection judged) => new() { Inspection = evidence, Judged = judged, Book = RuleBook.BuiltIn, Latest = SampleHouse.Noon };
 
     private static Slot<Fact> Slot(Fact fact, int by) => new() { Standing = [new Stated<Fact>(fact, SampleHouse.Name(by), SampleHouse.Noon)] };
 }
