@@ -40,6 +40,8 @@ internal sealed class GrowingVisit
     public void Do(VisitAct act, JudgedInspection judged)
     {
         var (kind, first, second, third) = act;
+        // Every place may have been withdrawn by now: then there is nowhere to do anything.
+        if (Inspection.Places.Count == 0) return;
         EntryName? component = Inspection.Components.Count > 1 && third % 2 == 0 ? Some(Inspection.Components, second).Id : null;
         var place = Some(Inspection.Places, first).Id;
         switch (kind)

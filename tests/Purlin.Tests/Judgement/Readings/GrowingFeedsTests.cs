@@ -21,6 +21,12 @@ public sealed class GrowingFeedsTests
     private static Gen<(int Kind, int First, int Second, int Third)[]> Acts { get; } =
         Gen.Select(Gen.Int[0, 99], Gen.Int[0, 999], Gen.Int[0, 999], Gen.Int[0, 999]).Array[10, 70];
 
+    /// <summary>Walks in which every place is withdrawn, and things are added all the same.</summary>
+    [Theory]
+    [InlineData("egghDoi58G55")]
+    [InlineData("4aC-uyzza2o2")]
+    public void A_visit_that_loses_all_its_places_is_remembered_too(string seed) => Acts.Sample(acts => Same(acts, []), seed: seed, iter: 1);
+
     [Fact]
     public void Remembering_changes_nothing_of_what_feeds_give()
     {
@@ -60,6 +66,7 @@ public sealed class GrowingFeedsTests
         var component = Some(inspection.Components, first);
         return kind switch
         {
+            < 22 when inspection.Places.Count == 0 => null,
             < 22 => new EntryBody.ComponentAdded { Kind = third % 4 == 0 ? Some(Sheets, second).Component : Some(Related, second), Place = Some(inspection.Places, first).Id },
             < 74 when Book.Sheets.TryGetValue(component.Kind, out var sheet) => Stated(component, Some(sheet.Facts, second), third),
             < 88 when Book.ReadingsOn(component.Kind) is { Length: > 0 } kinds => Taken(component, Book.ReadingKinds[Some(kinds, second)], third),
