@@ -51,7 +51,7 @@ public static class OwnWording
         ArgumentNullException.ThrowIfNull(into);
         var slot = into.Wordings.GetValueOrDefault(key);
         if (slot is null ? now.Length == 0 : !slot.Diverges && slot.Value.Now == now && (now.Length == 0 || slot.Value.Was == was)) return null;
-        return new EntryBody.WordingSaid { Key = key, Was = was, Now = now, Replaces = Standing(slot) };
+        return into.Replacing(new EntryBody.WordingSaid { Key = key, Was = was, Now = now });
     }
 
     /// <summary>The entry that writes a condition so; none when it stands so already.</summary>
@@ -61,14 +61,14 @@ public static class OwnWording
         ArgumentNullException.ThrowIfNull(own);
         var (slot, json) = (into.OwnConditions.GetValueOrDefault(own.Id), OwnConditions.Write(own));
         if (slot is { Diverges: false, Value.Condition: { } stands } && IsSame(stands, own)) return null;
-        return new EntryBody.ConditionWritten { Id = own.Id, Condition = json, Replaces = Standing(slot) };
+        return into.Replacing(new EntryBody.ConditionWritten { Id = own.Id, Condition = json });
     }
 
     /// <summary>The entry that gives a condition up; none when there is none.</summary>
     public static EntryBody.ConditionWritten? GiveUp(Inspection from, string id)
     {
         ArgumentNullException.ThrowIfNull(from);
-        return from.OwnConditions.TryGetValue(id, out var slot) && (slot.Diverges || slot.Value.Condition is not null) ? new EntryBody.ConditionWritten { Id = id, Replaces = Standing(slot) } : null;
+        return from.OwnConditions.TryGetValue(id, out var slot) && (slot.Diverges || slot.Value.Condition is not null) ? from.Replacing(new EntryBody.ConditionWritten { Id = id }) : null;
     }
 
     /// <summary>Whether two conditions of one's own say the same, however they were written down.</summary>
@@ -79,6 +79,4 @@ public static class OwnWording
         var read = OwnConditions.Read(stands);
         return read.IsAccepted && IsSame(read.OrThrow(), own);
     }
-
-    private static IReadOnlyList<EntryName> Standing<T>(Slot<T>? slot) => slot is null ? [] : [.. slot.Standing.Select(stated => stated.By)];
 }

@@ -1,15 +1,16 @@
+using System.Buffers;
 using System.Text.Json;
+using Purlin.Journal.Fold;
 
 namespace Purlin.Journal;
 
 public abstract partial record EntryBody
 {
-    /// <summary>The inspector says a sentence of the rule book in their own words.</summary>
-    public sealed record WordingSaid : EntryBody, IStated
-    {
-        /// <inheritdoc/>
-        public override string Type => "wording.said";
+    private static readonly SearchValues<char> OwnLetters = SearchValues.Create("abcdefghijklmnopqrstuvwxyz0123456789-");
 
+    /// <summary>The inspector says a sentence of the rule book in their own words.</summary>
+    public sealed record WordingSaid : Stating
+    {
         /// <summary>Which sentence, as the rule book names it: <c>water-heater.too-hot/do</c>.</summary>
         public required string Key { get; init; }
 
@@ -19,23 +20,64 @@ public abstract partial record EntryBody
         /// <summary>What is said instead; empty to say it as the book does again.</summary>
         public string Now { get => field ?? ""; init; }
 
+        internal static EntryKind ItsKind { get; } = EntryKind.Of<WordingSaid>("wording.said", Gathered.Wordings);
+
+        internal override EntryKind OfKind => ItsKind;
+
+        internal override SlotKey Slot => new(Type, null, Key);
+
+        internal override string Question => $"the own words for “{Key}”";
+
+        internal override string Said => $"An entry ({Type})";
+
         /// <inheritdoc/>
-        public IReadOnlyList<EntryName> Replaces { get => field ?? []; init; }
+        public override string Told(Called called) => Now.Length > 0 ? $"Said my way: {Now}" : $"Said as the book does: {Key}";
+
+        internal override EntryBody Named(Func<EntryName, EntryName> map) => this;
+
+        internal override void Check(BodyCheck check)
+        {
+            var isKey = Key.Length is > 0 and <= 200 && Key.Contains('/', StringComparison.Ordinal);
+            check.Must(isKey, "key", BodyJson.Short(Key), "the key of a sentence, at most 200 characters");
+            check.AtMost("sentence", Was.Length > Now.Length ? Was : Now, Limits.SentenceCharacters);
+        }
     }
 
     /// <summary>The whole of one condition of the inspector's own. It travels as JSON: evidence is kept without knowing what a rule means.</summary>
-    public sealed record ConditionWritten : EntryBody, IStated
+    public sealed record ConditionWritten : Stating
     {
-        /// <inheritdoc/>
-        public override string Type => "condition.written";
-
         /// <summary>Its id, <c>own.bats</c>.</summary>
         public required string Id { get; init; }
 
         /// <summary>The condition, with the members that a condition of the rule book has; none when it was given up.</summary>
         public JsonElement? Condition { get; init; }
 
+        internal static EntryKind ItsKind { get; } = EntryKind.Of<ConditionWritten>("condition.written", Gathered.OwnConditions);
+
+        internal override EntryKind OfKind => ItsKind;
+
+        internal override SlotKey Slot => new(Type, null, Id);
+
+        internal override string Question => $"the own condition “{Id}”";
+
+        internal override string Said => $"An entry ({Type})";
+
         /// <inheritdoc/>
-        public IReadOnlyList<EntryName> Replaces { get => field ?? []; init; }
+        public override string Told(Called called) => $"Own condition: {Id}{(Condition is null ? ", given up" : "")}";
+
+        internal override EntryBody Named(Func<EntryName, EntryName> map) => this;
+
+        internal override void Check(BodyCheck check)
+        {
+            check.Must(IsOwn(Id), "id", BodyJson.Short(Id), "own. and 1 to 60 of a-z, 0-9 and -");
+            if (Condition is not { } condition) return;
+            var isObject = condition.ValueKind == JsonValueKind.Object;
+            check.Must(isObject, "condition", condition.ValueKind.ToString().ToLowerInvariant(), "an object");
+            if (isObject) check.AtMost("condition", condition.GetRawText(), Limits.ConditionCharacters);
+        }
+
+        /// <summary>Whether this can be the id of a condition of the inspector's own.</summary>
+        private static bool IsOwn(string id) =>
+            id.StartsWith("own.", StringComparison.Ordinal) && id.Length is > 4 and <= 64 && id.AsSpan(4).IndexOfAnyExcept(OwnLetters) < 0;
     }
 }

@@ -31,10 +31,6 @@ public static class Overrulings
         return [.. puts, .. OfMembers(inspection, finding, puts)];
     }
 
-    /// <summary>The values that a new one replaces.</summary>
-    public static IReadOnlyList<EntryName> Standing(Inspection inspection, string finding, string part) =>
-        inspection.Overrulings.TryGetValue((finding, part), out var slot) ? [.. slot.Standing.Select(stated => stated.By)] : [];
-
     private static Put Read(Finding finding, Stated<EntryBody.JudgementOverruled> stated, IReadOnlyList<EntryName> beside)
     {
         var used = finding.Overruled.FirstOrDefault(change => change.By == stated.By);

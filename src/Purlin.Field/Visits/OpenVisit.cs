@@ -75,10 +75,13 @@ public sealed class OpenVisit
         await ReadOnAsync();
     }
 
-    /// <summary>Writes acts as one, and gives their names once the disk has them; none when they were not kept.</summary>
+    /// <summary>
+    /// Writes acts as one, and gives their names once the disk has them; none when they were not kept. What an act replaces is worked out here
+    /// for all of them, since forgetting it would set two answers side by side.
+    /// </summary>
     public async Task<IReadOnlyList<EntryName>> WriteAsync(string words, params IReadOnlyList<EntryBody> bodies)
     {
-        var kept = await phone.WriteAsync(Id, words, bodies);
+        var kept = await phone.WriteAsync(Id, words, [.. bodies.Select(Inspection.Replacing)]);
         return await TakeAsync(kept, words);
     }
 

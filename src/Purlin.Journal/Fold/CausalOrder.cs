@@ -84,8 +84,8 @@ public static class CausalOrder
     /// <summary>The line that an entry makes at the end of its strand.</summary>
     internal static Line Next(Strand strand, Entry entry)
     {
-        var body = strand.Parent is null ? entry.Body : Names.Mapped(entry.Body, name => Resolve(name, strand));
-        var references = Names.In(body);
+        var body = strand.Parent is null ? entry.Body : entry.Body.Mapped(name => Resolve(name, strand));
+        var references = body.Names();
         var knew = strand.Lines.Count > 0 ? strand.Lines[^1].Knew : Inherited(strand);
         return new Line
         {

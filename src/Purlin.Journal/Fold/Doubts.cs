@@ -64,7 +64,7 @@ internal static class Doubts
             if (line.Body is EntryBody.ClockChecked check && Math.Abs((double)check.AheadMilliseconds) > Day && told.Add((device, "")))
             {
                 var side = check.AheadMilliseconds > 0 ? "ahead of" : "behind";
-                yield return new Unsettled(UnsettledKind.FarClock, [line.Name], $"The clock of {device} was {Words.Days(Math.Abs(check.AheadMilliseconds))} {side} the office. Its entries stand in the order of cause; read their times with care.");
+                yield return new Unsettled(UnsettledKind.FarClock, [line.Name], $"The clock of {device} was {Days(Math.Abs(check.AheadMilliseconds))} {side} the office. Its entries stand in the order of cause; read their times with care.");
             }
 
             if (latest.TryGetValue(device, out var own) && Disagree(own, line, told) is { } jumped) yield return jumped;
@@ -77,11 +77,13 @@ internal static class Doubts
         }
     }
 
+    private static string Days(long milliseconds) => $"{Math.Round(milliseconds / 86_400_000.0):0} days";
+
     private static Unsettled? Disagree(Line earlier, Line later, HashSet<(string, string)> told)
     {
         var back = earlier.Entry.Hlc.Milliseconds - later.Entry.Hlc.Milliseconds;
         if (back <= Day || !told.Add((earlier.Name.Device, later.Name.Device))) return null;
         var who = earlier.Name.Device == later.Name.Device ? $"The clock of {later.Name.Device} went back" : $"The clocks of {earlier.Name.Device} and {later.Name.Device} disagree by";
-        return new Unsettled(UnsettledKind.FarClock, [earlier.Name, later.Name], $"{who} {Words.Days(back)}. Their entries stand in the order of cause; read their times with care.");
+        return new Unsettled(UnsettledKind.FarClock, [earlier.Name, later.Name], $"{who} {Days(back)}. Their entries stand in the order of cause; read their times with care.");
     }
 }

@@ -29,6 +29,7 @@ internal sealed class Folded
             Unsettled = Unsettled(),
             Missing = Doubts.Missing(strands),
             Entries = order.Count,
+            Slots = slots,
         };
     }
 
@@ -37,7 +38,7 @@ internal sealed class Folded
     /// <summary>Takes in an entry that surely comes after all others and raises no doubt; false, and nothing taken, when that is not so.</summary>
     public bool TryAdd(Entry entry)
     {
-        if (forged || !State.CanFollow(entry.Body) || strands.Find(strand => strand.Device == entry.Name.Device) is not { } strand || !Continues(strand, entry)) return false;
+        if (forged || entry.Body.OfKind.FoldsAnew || strands.Find(strand => strand.Device == entry.Name.Device) is not { } strand || !Continues(strand, entry)) return false;
         var line = CausalOrder.Next(strand, entry);
         if (!IsLast(line)) return false;
         // What a withdrawal can turn must be of a kind whose lists are known, down to the last thing that it lets stand again.
@@ -53,7 +54,7 @@ internal sealed class Folded
         var turned = standing.Add(line);
         Line[] touched = [line, .. turned];
         foreach (var one in touched)
-            if (Slots.Key(one.Body) is { } key) slots.Find(key)!.Settle();
+            if (one.Body is EntryBody.Stating stating) slots.Find(stating.Slot)!.Settle();
         Inspection = state.After(Inspection, touched) with
         {
             Unsettled = Unsettled(),
@@ -89,7 +90,7 @@ internal sealed class Folded
     {
         if (line.Body is not (EntryBody.EntryWithdrawn or EntryBody.EntryRestored)) return true;
         foreach (var name in line.References)
-            if (met.Add(name) && byName.TryGetValue(name, out var target) && !(State.CanFollow(target.Body) && FollowsAll(target, met))) return false;
+            if (met.Add(name) && byName.TryGetValue(name, out var target) && (target.Body.OfKind.FoldsAnew || !FollowsAll(target, met))) return false;
         return true;
     }
 }

@@ -4,7 +4,7 @@ namespace Purlin.Journal.Fold;
 internal readonly record struct SlotKey(string Type, EntryName? Of, string Which, string Part = "");
 
 /// <summary>One slot: every line that states a value for it, and those of them whose values stand.</summary>
-internal sealed class Held(SlotKey key)
+internal sealed class SlotLines(SlotKey key)
 {
     public SlotKey Key { get; } = key;
 
@@ -31,7 +31,7 @@ internal sealed class Held(SlotKey key)
         HashSet<EntryName> replaced = [];
         foreach (var line in Standing)
         {
-            foreach (var name in ((IStated)line.Body).Replaces)
+            foreach (var name in ((EntryBody.Stating)line.Body).Replaces)
             {
                 if (positions.TryGetValue(name, out var position) && position < line.Position) replaced.Add(name);
             }
@@ -41,78 +41,63 @@ internal sealed class Held(SlotKey key)
     }
 
     public Slot<T> As<T>(Func<EntryBody, T> value) =>
-        new() { Standing = [.. Standing.Select(line => new Stated<T>(value(line.Body), line.Name, line.At))] };
+        new() { Standing = [.. Standing.Select(line => new Stated<T>(value(line.Body), line.Name, line.At) { Line = line })] };
 }
 
 /// <summary>The slots of an inspection, by key, by kind, and facts by whose they are.</summary>
 internal sealed class Slots
 {
-    private readonly Dictionary<SlotKey, Held> all = [];
-    private readonly Dictionary<string, List<Held>> byType = new(StringComparer.Ordinal);
-    private readonly Dictionary<EntryName, List<Held>> factsOf = [];
+    private readonly Dictionary<SlotKey, SlotLines> all = [];
+    private readonly Dictionary<string, List<SlotLines>> byType = new(StringComparer.Ordinal);
+    private readonly Dictionary<EntryName, List<SlotLines>> factsOf = [];
 
     public static Slots Of(List<Line> order)
     {
         var slots = new Slots();
         foreach (var line in order) slots.Add(line);
-        foreach (var held in slots.all.Values) held.Settle();
+        foreach (var slot in slots.all.Values) slot.Settle();
         return slots;
     }
 
     /// <summary>Takes a line into its slot; none when it states nothing. The slot is to be settled afterwards.</summary>
-    public Held? Add(Line line)
+    public SlotLines? Add(Line line)
     {
-        if (Key(line.Body) is not { } key) return null;
-        if (!all.TryGetValue(key, out var held))
+        if (line.Body is not EntryBody.Stating { Slot: var key }) return null;
+        if (!all.TryGetValue(key, out var slot))
         {
-            all[key] = held = new Held(key);
-            Into(byType, key.Type, held);
-            if (key is { Type: "fact.stated", Of: { } owner }) Into(factsOf, owner, held);
+            all[key] = slot = new SlotLines(key);
+            Into(byType, key.Type, slot);
+            if (key is { Type: "fact.stated", Of: { } owner }) Into(factsOf, owner, slot);
         }
 
-        held.Stated.Add(line);
-        return held;
+        slot.Stated.Add(line);
+        return slot;
     }
 
     /// <summary>Slots of one kind in which something stands, in the order in which they came up.</summary>
-    public IEnumerable<Held> OfType(string type) => InOrder(byType.GetValueOrDefault(type));
+    public IEnumerable<SlotLines> OfType(string type) => InOrder(byType.GetValueOrDefault(type));
 
     /// <summary>Facts of one component, in the order in which they came up.</summary>
-    public IEnumerable<Held> FactsOf(EntryName component) => InOrder(factsOf.GetValueOrDefault(component));
+    public IEnumerable<SlotLines> FactsOf(EntryName component) => InOrder(factsOf.GetValueOrDefault(component));
 
     /// <summary>Slots in which several values stand, by the first of them.</summary>
-    public IEnumerable<Held> Diverging() => all.Values.Where(held => held.Standing.Count > 1).OrderBy(held => held.Standing[0].Position);
+    public IEnumerable<SlotLines> Diverging() => all.Values.Where(slot => slot.Standing.Count > 1).OrderBy(slot => slot.Standing[0].Position);
 
     /// <summary>The slot of that key; none when nothing was stated.</summary>
-    public Held? Find(SlotKey key) => all.GetValueOrDefault(key);
+    public SlotLines? Find(SlotKey key) => all.GetValueOrDefault(key);
 
     /// <summary>The lines standing in one slot; empty when nothing was stated.</summary>
-    public IReadOnlyList<Line> At(SlotKey key) => all.TryGetValue(key, out var held) ? held.Standing : [];
+    public IReadOnlyList<Line> At(SlotKey key) => all.TryGetValue(key, out var slot) ? slot.Standing : [];
 
     /// <summary>The slot as the contract shows it; none when nothing stands in it.</summary>
-    public Slot<T>? Slot<T>(SlotKey key, Func<EntryBody, T> value) => all.TryGetValue(key, out var held) && held.Standing.Count > 0 ? held.As(value) : null;
+    public Slot<T>? Slot<T>(SlotKey key, Func<EntryBody, T> value) => all.TryGetValue(key, out var slot) && slot.Standing.Count > 0 ? slot.As(value) : null;
 
-    public static SlotKey? Key(EntryBody body) => body switch
-    {
-        EntryBody.FactStated stated => new SlotKey(stated.Type, stated.Component, stated.Fact),
-        EntryBody.PlaceNamed named => new SlotKey(named.Type, named.Place, ""),
-        EntryBody.PlacePlaced placed => new SlotKey(placed.Type, placed.Place, ""),
-        EntryBody.PhotoPlaced placed => new SlotKey(placed.Type, placed.Photo, ""),
-        EntryBody.NoteWritten written => new SlotKey(written.Type, written.About, written.Part ?? ""),
-        EntryBody.LooseEndTied tied => new SlotKey(tied.Type, null, tied.LooseEnd),
-        EntryBody.JudgementOverruled overruled => new SlotKey(overruled.Type, null, overruled.Finding, overruled.Part),
-        EntryBody.DutyMet met => new SlotKey(met.Type, null, met.Duty),
-        EntryBody.WordingSaid said => new SlotKey(said.Type, null, said.Key),
-        EntryBody.ConditionWritten written => new SlotKey(written.Type, null, written.Id),
-        _ => null,
-    };
-
-    private static void Into<TKey>(Dictionary<TKey, List<Held>> index, TKey key, Held held)
+    private static void Into<TKey>(Dictionary<TKey, List<SlotLines>> index, TKey key, SlotLines slot)
         where TKey : notnull
     {
         if (!index.TryGetValue(key, out var list)) index[key] = list = [];
-        list.Add(held);
+        list.Add(slot);
     }
 
-    private static IEnumerable<Held> InOrder(List<Held>? list) => list is null ? [] : list.Where(held => held.Standing.Count > 0).OrderBy(held => held.First);
+    private static IEnumerable<SlotLines> InOrder(List<SlotLines>? list) => list is null ? [] : list.Where(slot => slot.Standing.Count > 0).OrderBy(slot => slot.First);
 }

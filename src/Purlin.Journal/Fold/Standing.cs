@@ -96,7 +96,7 @@ internal sealed class Standing
             return new Unsettled(
                 UnsettledKind.KeepWins,
                 [target.Name, withdrawal.Name, .. unseen.Select(tip => tip.Name)],
-                $"{Words.Of(target.Body)} was taken back by {withdrawal.Name.Device} while {unseen[0].Name.Device} went on with it, so it is kept. Take it back again or restore it.");
+                $"{target.Body.Said} was taken back by {withdrawal.Name.Device} while {unseen[0].Name.Device} went on with it, so it is kept. Take it back again or restore it.");
         }
 
         return null;

@@ -10,8 +10,10 @@ namespace Purlin.Tests.Journal.Archive;
 
 public sealed class ArchiveTests
 {
-    private static readonly JsonSchema Lines = Schema("entry.schema.json");
     private static readonly JsonSchema Manifest = Schema("manifest.schema.json");
+
+    /// <summary>The schema of a line; a document of one id can be read once only.</summary>
+    internal static JsonSchema Lines { get; } = Schema("entry.schema.json");
 
     private static JsonSchema Schema(string file) => JsonSchema.FromText(File.ReadAllText(Path.Combine(Repository.Root, "docs", "schema", file)));
 

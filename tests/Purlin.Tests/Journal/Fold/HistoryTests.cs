@@ -180,7 +180,7 @@ public sealed class HistoryTests
             else if (line.Body is EntryBody.NoteWritten || (line.Body is EntryBody.FactStated stated && Stands(byName[stated.Component])))
             {
                 if (view.Standing.Contains(line.Name)) continue;
-                var replacers = history.Entries.Where(entry => Stands(entry) && entry.Body is IStated state && state.Replaces.Contains(line.Name));
+                var replacers = history.Entries.Where(entry => Stands(entry) && entry.Body is EntryBody.Stating state && state.Replaces.Contains(line.Name));
                 Assert.Contains(replacers, replacer => Had(replacer, line));
             }
         }
