@@ -44,6 +44,7 @@ internal static class BookCheck
         Raised(draft);
         Causes(draft);
         ByWhen(draft);
+        Looking(draft);
         foreach (var (id, (standard, path)) in draft.Standards)
             foreach (var duty in standard.Duties)
                 foreach (var core in duty.Core) Known($"{path}: {id}:{duty.Id}", "core duty", core, duty.Coverage == "report rule" ? draft.Visit.ContainsKey(core) : draft.Core.ContainsKey(core), draft);
@@ -107,6 +108,24 @@ internal static class BookCheck
             foreach (var timing in rule.Timings) OneOf(line + " timings", timing, Timings, draft.Refuse);
             foreach (var trade in rule.Trades) OneOf(line + " trades", trade, Trades.All, draft.Refuse);
             foreach (var condition in rule.Conditions) Known(line, "condition", condition, draft.Conditions.ContainsKey(condition), draft);
+        }
+    }
+
+    private static void Looking(BookDraft draft)
+    {
+        HashSet<string> kinds = [.. draft.Conditions.Values.Select(line => line.Rule.Component), .. draft.Sheets.Keys];
+        foreach (var (id, (usual, path)) in draft.Usual)
+        {
+            OneOf($"{path}: {id}", id, PlaceKind.All, draft.Refuse);
+            Sources($"{path}: {id}", usual.Sources, draft);
+            foreach (var thing in usual.Things) Known($"{path}: {id}", "component", thing.Component, kinds.Contains(thing.Component), draft);
+            foreach (var first in usual.First) Known($"{path}: {id}", $"condition of a {id}", first, draft.Conditions.TryGetValue(first, out var line) && line.Rule.Places.Contains(id), draft);
+        }
+        foreach (var (id, (_, path)) in draft.Often) Known($"{path}: {id}", "condition", id, draft.Conditions.ContainsKey(id), draft);
+        foreach (var (fit, path) in draft.Fits)
+        {
+            Known(path, "component", fit.Component, kinds.Contains(fit.Component), draft);
+            foreach (var id in fit.Conditions) Known($"{path}: {fit.Component}", "condition", id, draft.Conditions.ContainsKey(id), draft);
         }
     }
 

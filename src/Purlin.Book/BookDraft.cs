@@ -1,5 +1,6 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
+using Purlin.Book.Looking;
 using Purlin.Journal;
 
 namespace Purlin.Book;
@@ -28,6 +29,12 @@ internal sealed class BookDraft
     public Dictionary<string, (CauseRule Rule, string Path)> Causes { get; } = new(StringComparer.Ordinal);
 
     public Dictionary<string, (Escalation Rule, string Path)> Escalations { get; } = new(StringComparer.Ordinal);
+
+    public Dictionary<string, (Usual Rule, string Path)> Usual { get; } = new(StringComparer.Ordinal);
+
+    public Dictionary<string, (Often Rule, string Path)> Often { get; } = new(StringComparer.Ordinal);
+
+    public List<(Fit Rule, string Path)> Fits { get; } = [];
 
     public Dictionary<string, (Standard Rule, string Path)> Standards { get; } = new(StringComparer.Ordinal);
 
@@ -82,6 +89,9 @@ internal sealed class BookDraft
         Causes = InOrder(Causes),
         Escalations = InOrder(Escalations),
         Standards = Frozen(Standards),
+        Usual = Frozen(Usual),
+        Often = Frozen(Often),
+        Fits = [.. Fits.Select(line => line.Rule)],
         Core = Frozen(Core),
         Visit = InOrder(Visit),
         Settings = Frozen(Settings),

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using System.Text.Json.Serialization;
+using Purlin.Book.Looking;
 
 namespace Purlin.Book;
 
@@ -83,6 +84,7 @@ internal sealed record SettingFile
 [JsonSerializable(typeof(Feed))]
 [JsonSerializable(typeof(FactRule))]
 [JsonSerializable(typeof(FactSheet))]
+[JsonSerializable(typeof(LookingFile))]
 [JsonSerializable(typeof(Dictionary<string, JsonElement>))]
 [JsonSerializable(typeof(Dictionary<string, string>))]
 [JsonSerializable(typeof(JsonElement[]))]

@@ -34,6 +34,7 @@ public static class BookReader
             else if (folder == "words") ReadWords(file, draft);
             else if (folder == "readings") ReadReadings(file, draft);
             else if (folder == "causes") ReadCauses(file, draft);
+            else if (folder == "looking") ReadLooking(file, draft);
             else if (folder == "duties") ReadDuties(file, draft);
             else if (folder == "by-when") EachElement(file, draft, BookJson.Default.ByWhenRule, rule => draft.Add(draft.ByWhen, rule.Id, rule, file, rule.Sources));
         }
@@ -73,6 +74,14 @@ public static class BookReader
         foreach (var element in read.Sheets)
             if (TryRead(file, draft, element, BookJson.Default.FactSheet) is { } sheet) draft.Add(draft.Sheets, sheet.Component, sheet, file, sheet.Sources);
         foreach (var (name, alias) in read.Aliases) draft.Aliases[name] = alias;
+    }
+
+    private static void ReadLooking(BookFile file, BookDraft draft)
+    {
+        var read = JsonSerializer.Deserialize(file.Bytes.Span, BookJson.Default.LookingFile)!;
+        foreach (var usual in read.Usual) draft.Add(draft.Usual, usual.Place, usual, file, usual.Sources);
+        foreach (var often in read.Often) draft.Add(draft.Often, often.Condition, often, file, null);
+        foreach (var fit in read.Fits) draft.Fits.Add((fit, file.Path));
     }
 
     private static void ReadCauses(BookFile file, BookDraft draft)

@@ -1,5 +1,6 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
+using Purlin.Book.Looking;
 using Purlin.Journal;
 
 namespace Purlin.Book;
@@ -48,6 +49,15 @@ public sealed record RuleBook
 
     /// <summary>By when a matter wants doing, in the order in which they are tried.</summary>
     public ImmutableArray<ByWhenRule> ByWhen { get; init; } = [];
+
+    /// <summary>What stands where in most houses, by kind of place.</summary>
+    public FrozenDictionary<string, Usual> Usual { get; init; } = FrozenDictionary<string, Usual>.Empty;
+
+    /// <summary>How often a condition is met, by its id.</summary>
+    public FrozenDictionary<string, Often> Often { get; init; } = FrozenDictionary<string, Often>.Empty;
+
+    /// <summary>Conditions that only some materials can show.</summary>
+    public ImmutableArray<Fit> Fits { get; init; } = [];
 
     /// <summary>Standards of practice by id.</summary>
     public FrozenDictionary<string, Standard> Standards { get; init; } = FrozenDictionary<string, Standard>.Empty;

@@ -38,6 +38,7 @@ public static class PurlinCommand
         root.Add(ServeCommand.Build(terminal));
         root.Add(DemoCommand.Build(terminal));
         root.Add(JudgeCommand.Build(terminal, clock));
+        root.Add(LookCommand.Build(terminal, clock));
         root.Add(CheckCommand.Build(terminal));
         root.Add(ReportCommand.Build(terminal, clock));
         root.Add(ReckonCommand.Build(terminal));

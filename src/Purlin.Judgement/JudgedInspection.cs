@@ -341,4 +341,5 @@ public sealed record SpokenPhoto(EntryName Id, string? Use, string? Finding, str
 /// <param name="Reason">Why in this house: from year, material, foundation.</param>
 /// <param name="Look">Where to look.</param>
 /// <param name="Sources">Document, section, edition.</param>
-public sealed record Alert(string Title, string Reason, string Look, IReadOnlyList<string> Sources);
+/// <param name="Conditions">Conditions to look for.</param>
+public sealed record Alert(string Title, string Reason, string Look, IReadOnlyList<string> Sources, IReadOnlyList<string> Conditions);

@@ -1,4 +1,5 @@
 using Purlin.Journal;
+using Purlin.Journal.Fold;
 using Purlin.Book;
 using Purlin.Judgement.Evidence;
 
@@ -11,19 +12,28 @@ internal static class Alerting
 
     public static List<Alert> List(EvidenceIndex evidence)
     {
-        if (evidence.Property is not { } property) return [];
-        List<Alert> alerts = [];
+        var things = evidence.Book.Profiles.Where(profile => profile.Material is not null).Select(profile => profile.Component)
+            .Distinct(StringComparer.Ordinal).SelectMany(evidence.ComponentsOf).ToLookup(component => component.Kind, StringComparer.Ordinal);
+        return [.. Expected(evidence.Book, evidence.Property, things).Take(Most).Select(profile =>
+            new Alert(profile.Title, profile.Reason, profile.Look, [.. profile.Sources.Select(evidence.Book.SourceInWords)], profile.Conditions))];
+    }
+
+    /// <summary>Every profile that speaks of such a house, highest rank first.</summary>
+    /// <param name="book">The rule book.</param>
+    /// <param name="property">Facts of the property; without them nothing is expected.</param>
+    /// <param name="things">Components on record, by kind.</param>
+    public static IEnumerable<Profile> Expected(RuleBook book, Property? property, ILookup<string, Component> things)
+    {
+        if (property is null) yield break;
         HashSet<(string, string)> told = [];
-        foreach (var profile in evidence.Book.Profiles)
+        foreach (var profile in book.Profiles)
         {
-            if (alerts.Count == Most) break;
             if (profile.Foundation is { } foundation && foundation != property.Foundation) continue;
-            if (!InYears(profile, property.YearBuilt) || !HasMaterial(profile, evidence) || IsAbsent(profile.Component, property)) continue;
+            if (!InYears(profile, property.YearBuilt) || !HasMaterial(profile, things) || IsAbsent(profile.Component, property)) continue;
             // Of one material the nearest profile speaks: iron drains under this slab, not iron drains in general too.
             if (profile.Material is { } material && !told.Add((profile.Component, material))) continue;
-            alerts.Add(new Alert(profile.Title, profile.Reason, profile.Look, [.. profile.Sources.Select(evidence.Book.SourceInWords)]));
+            yield return profile;
         }
-        return alerts;
     }
 
     /// <summary>A profile of certain years says nothing of a house whose year nobody knows.</summary>
@@ -44,10 +54,10 @@ internal static class Alerting
     };
 
     /// <summary>Once the material is on record and is another one, the alert has had its day.</summary>
-    private static bool HasMaterial(Profile profile, EvidenceIndex evidence)
+    private static bool HasMaterial(Profile profile, ILookup<string, Component> things)
     {
         if (profile.Material is not { } material) return true;
-        var facts = evidence.ComponentsOf(profile.Component).Select(component => component.Fact("material")?.Value.Text).Where(text => text is not null).ToList();
+        var facts = things[profile.Component].Select(component => component.Fact("material")?.Value.Text).Where(text => text is not null).ToList();
         return facts.Count == 0 || facts.Exists(text => text!.Contains(material, StringComparison.OrdinalIgnoreCase));
     }
 }

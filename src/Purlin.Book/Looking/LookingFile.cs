@@ -1,0 +1,11 @@
+namespace Purlin.Book.Looking;
+
+/// <summary>A file that says what to look at first.</summary>
+internal sealed record LookingFile
+{
+    public IReadOnlyList<Usual> Usual { get => field ?? []; init; }
+
+    public IReadOnlyList<Often> Often { get => field ?? []; init; }
+
+    public IReadOnlyList<Fit> Fits { get => field ?? []; init; }
+}
