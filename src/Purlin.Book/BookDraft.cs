@@ -96,7 +96,7 @@ internal sealed class BookDraft
         Visit = InOrder(Visit),
         Settings = Frozen(Settings),
         Aliases = Aliases.ToFrozenDictionary(StringComparer.Ordinal),
-        Words = new Wording(Sentences.ToFrozenDictionary(StringComparer.Ordinal)),
+        Words = Sentences.Count == 0 ? Tongue.BuiltIn(Tongue.Standard) : Tongue.BuiltIn(Tongue.Standard).Under(Sentences),
         Cautions = Cautions.ToFrozenDictionary(StringComparer.Ordinal),
         SameWords = SameWords.ToFrozenDictionary(StringComparer.Ordinal),
         ToldApart = ToldApart.ToFrozenSet(StringComparer.Ordinal),

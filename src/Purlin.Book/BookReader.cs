@@ -1,5 +1,6 @@
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
+using Purlin.Journal;
 
 namespace Purlin.Book;
 
@@ -123,7 +124,7 @@ public static class BookReader
         if (file.Path.EndsWith("/cautions.json", StringComparison.Ordinal)) Fill(draft.Cautions);
         else if (file.Path.EndsWith("/told-apart.json", StringComparison.Ordinal))
             draft.ToldApart.UnionWith(JsonSerializer.Deserialize(file.Bytes.Span, BookJson.Default.StringArray)!);
-        else if (file.Path.EndsWith("/en.json", StringComparison.Ordinal)) Fill(draft.Sentences);
+        else if (file.Path.StartsWith($"rulebook/words/{Tongue.Standard}/", StringComparison.Ordinal)) Fill(draft.Sentences);
         else if (file.Path.EndsWith("/spoken.json", StringComparison.Ordinal)) Fill(draft.SameWords);
 
         void Fill(Dictionary<string, string> into)

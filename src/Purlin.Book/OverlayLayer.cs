@@ -30,7 +30,7 @@ internal sealed class OverlayLayer(RuleBook book)
         var (head, rest) = (key[..slash], key[(slash + 1)..]);
         if (book.Conditions.ContainsKey(head)) Put(ref conditions, book.Conditions, head, condition => Put(condition, rest, now));
         else if (book.Limitations.ContainsKey(head)) Put(ref limitations, book.Limitations, head, rule => Put(rule, rest, now));
-        else if (head == "words") Put(ref words, book.Words.Sentences, rest, _ => now);
+        else if (head == "words" && book.Words.Find(rest) is not null) (words ??= new Dictionary<string, string>(StringComparer.Ordinal))[rest] = now;
         else if (head == "cautions") Put(ref cautions, book.Cautions, rest, _ => now);
         else if (rest.LastIndexOf('/') is > 0 and var at) Say(head, rest, rest[..at], rest[(at + 1)..], now);
     }
@@ -39,7 +39,7 @@ internal sealed class OverlayLayer(RuleBook book)
     {
         Conditions = Frozen(conditions, book.Conditions),
         Limitations = Frozen(limitations, book.Limitations),
-        Words = words is null ? book.Words : new Wording(words.ToFrozenDictionary(StringComparer.Ordinal)),
+        Words = words is null ? book.Words : book.Words.Under(words),
         Cautions = Frozen(cautions, book.Cautions),
         Core = Frozen(core, book.Core),
         Standards = Frozen(standards, book.Standards),

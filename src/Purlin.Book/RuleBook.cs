@@ -77,8 +77,8 @@ public sealed record RuleBook
     /// <summary>Sources by id.</summary>
     public FrozenDictionary<string, SourceLine> Sources { get; init; } = FrozenDictionary<string, SourceLine>.Empty;
 
-    /// <summary>Sentences for people.</summary>
-    public Wording Words { get; init; } = Wording.Empty;
+    /// <summary>The language with its sentences for people, own wording over it.</summary>
+    public Tongue Words { get; init; } = Tongue.Empty;
 
     /// <summary>Sentences of the usual cautions by id.</summary>
     public FrozenDictionary<string, string> Cautions { get; init; } = FrozenDictionary<string, string>.Empty;

@@ -35,7 +35,7 @@ public sealed record Sentence(string Key, string Group, string About, string Par
         var (first, last) = (Before(rest, rest.IndexOf('/', StringComparison.Ordinal)), Before(rest, rest.LastIndexOf('/')));
         return head switch
         {
-            "words" => book.Words.Sentences.TryGetValue(rest, out var sentence) ? Sentences.OfWords(rest, sentence) : null,
+            "words" => book.Words.Find(rest) is { } sentence ? Sentences.OfWords(rest, sentence) : null,
             "cautions" => book.Cautions.TryGetValue(rest, out var caution) ? Sentences.OfCaution(rest, caution) : null,
             "core" => book.Core.TryGetValue(last, out var core) ? Find(Sentences.Of(core), key) : null,
             "duties" => book.Standards.TryGetValue(first, out var standard) ? Find(Sentences.Of(standard), key) : null,

@@ -5,6 +5,8 @@ public static class Sentences
 {
     private const string Wordings = "how things are said";
 
+    private static readonly string[] Screens = ["language.", "unit.", "field.", "cli."];
+
     /// <summary>All of them, in no particular order.</summary>
     public static IEnumerable<Sentence> In(RuleBook book)
     {
@@ -22,8 +24,11 @@ public static class Sentences
             .Concat(book.ReadingKinds.Values.SelectMany(Of))
             .Concat(book.Feeds.SelectMany(Of))
             .Concat(book.FactRules.SelectMany(Of))
-            .Concat(book.Words.Sentences.Select(line => OfWords(line.Key, line.Value)));
+            .Concat(book.Words.Sentences.Where(line => IsForReaders(line.Key)).Select(line => OfWords(line.Key, line.Value)));
     }
+
+    /// <summary>Whether a sentence reaches whoever reads the report: not the rules of the language, not the screens of the app.</summary>
+    private static bool IsForReaders(string key) => !Screens.Any(prefix => key.StartsWith(prefix, StringComparison.Ordinal));
 
     /// <summary>The sentences that a judged matter is written from: the cause that leads it, its conditions, their cautions, and what makes it weigh more.</summary>
     public static IEnumerable<Sentence> Behind(RuleBook book, string leading, IReadOnlyList<string> grouped)

@@ -29,7 +29,7 @@ internal static class ReckonCommand
     private static int List(Terminal terminal)
     {
         var width = Reckonings.All.Max(calculation => calculation.Name.Length);
-        foreach (var calculation in Reckonings.All) terminal.Out.WriteLine($"{calculation.Name.PadRight(width)}  {calculation.Purpose}");
+        foreach (var calculation in Reckonings.All) terminal.Out.WriteLine($"{calculation.Name.PadRight(width)}  {Terminal.Words.Say(calculation.Purpose)}");
         return ExitStatus.Done;
     }
 
@@ -46,7 +46,7 @@ internal static class ReckonCommand
             input => Reckonings.Reckon(name, input).Match(
                 working =>
                 {
-                    terminal.Out.WriteLine(working.ToJson().ToJsonString(Printed));
+                    terminal.Out.WriteLine(working.ToJson(Terminal.Words).ToJsonString(Printed));
                     return ExitStatus.Done;
                 },
                 terminal.Refuse),
@@ -72,7 +72,7 @@ internal static class ReckonCommand
 
         private int Print(Calculation calculation)
         {
-            terminal.Out.WriteLine($"{terminal.Bold(calculation.Name)}: {calculation.Purpose}");
+            terminal.Out.WriteLine($"{terminal.Bold(calculation.Name)}: {Terminal.Words.Say(calculation.Purpose)}");
             terminal.Out.WriteLine();
             Print(calculation.Inputs, "  ");
             terminal.Out.WriteLine();
@@ -84,7 +84,7 @@ internal static class ReckonCommand
         {
             foreach (var input in inputs)
             {
-                terminal.Out.WriteLine($"{indent}{(input.Name.Length == 0 ? "each" : input.Name)}{(input.Required ? " (required)" : "")}: {input.Meaning}; {input.Allowed}");
+                terminal.Out.WriteLine($"{indent}{(input.Name.Length == 0 ? "each" : input.Name)}{(input.Required ? " (required)" : "")}: {Terminal.Words.Say(input.Meaning)}; {Terminal.Words.Say(input.Allowed)}");
                 if (input is Input.List list) Print(list.Of, indent + "    ");
                 if (input is Input.Group group) Print(group.Of, indent + "    ");
             }

@@ -6,6 +6,9 @@ namespace Purlin.Cli;
 /// <summary>Where a command reads and writes: handed in, so that tests are ordinary callers.</summary>
 public sealed class Terminal(TextReader input, TextWriter output, TextWriter error, bool colour, bool progress)
 {
+    /// <summary>The language of the command line.</summary>
+    public static Tongue Words { get; } = Tongue.BuiltIn(Tongue.Standard);
+
     /// <summary>Standard input.</summary>
     public TextReader In => input;
 

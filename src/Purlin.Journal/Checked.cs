@@ -6,10 +6,17 @@ namespace Purlin.Journal;
 /// <param name="Input">The input, field, line or file that is refused.</param>
 /// <param name="Given">What was given, shortened to 80 characters.</param>
 /// <param name="Allowed">What is allowed there, and what to do next.</param>
-public sealed record Refusal(string Input, string Given, string Allowed)
+public sealed record Refusal(string Input, Said Given, Said Allowed)
 {
-    /// <inheritdoc/>
-    public override string ToString() => $"{Input}: {Given}; {Allowed}";
+    /// <summary>The refusal in words.</summary>
+    public string In(Tongue tongue)
+    {
+        ArgumentNullException.ThrowIfNull(tongue);
+        return tongue.Say("refused", ("input", Input), ("given", Given), ("allowed", Allowed));
+    }
+
+    /// <summary>In the standard language, for the command line and for logs.</summary>
+    public override string ToString() => In(Tongue.BuiltIn(Tongue.Standard));
 }
 
 /// <summary>Text from outside never throws: it becomes a value, or the list of all its refusals.</summary>

@@ -13,6 +13,9 @@ public sealed record JudgedInspection
     /// <summary>The year by which ages and dated rules were judged: that of the visit.</summary>
     public required int Year { get; init; }
 
+    /// <summary>The language it was judged in, own wording over it.</summary>
+    public Tongue Words { get; init; } = Tongue.Empty;
+
     /// <summary>Judged matters, heaviest first, then by where they stand on the walk.</summary>
     public required IReadOnlyList<Finding> Findings { get; init; }
 

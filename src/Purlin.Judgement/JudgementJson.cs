@@ -30,7 +30,7 @@ public static class JudgementJson
             ["visit"] = List(judged.Visit, Around),
             ["wanted"] = List(judged.Wanted, wanted => new JsonObject { ["setting"] = wanted.Setting, ["name"] = wanted.Name, ["standard"] = wanted.Standard, ["value"] = wanted.Value, ["mark"] = wanted.Mark }),
             ["limitations"] = List(judged.Limitations, Limitation),
-            ["workings"] = List(judged.Workings, Working),
+            ["workings"] = List(judged.Workings, working => Working(working, judged.Words)),
             ["refused"] = List(judged.Refused, refused => new JsonObject { ["reckoning"] = refused.Reckoning, ["reasons"] = Texts(refused.Reasons), ["evidence"] = Names(refused.Evidence), ["place"] = refused.Place?.ToString() }),
             ["asks"] = List(judged.Asks, ask => new JsonObject { ["reckoning"] = ask.Reckoning, ["words"] = ask.Words, ["reading"] = ask.Reading, ["fact"] = ask.Fact, ["component"] = ask.Component?.ToString(), ["place"] = ask.Place?.ToString() }),
             ["photos"] = List(judged.Photos, photo => new JsonObject { ["id"] = photo.Id.ToString(), ["use"] = photo.Use, ["finding"] = photo.Finding, ["caption"] = photo.Caption }),
@@ -146,11 +146,11 @@ public static class JudgementJson
         ["photos"] = Names(limitation.Photos),
     };
 
-    private static JsonObject Working(JudgedWorking judged)
+    private static JsonObject Working(JudgedWorking judged, Tongue words)
     {
-        var working = judged.Working.ToJson();
+        var working = judged.Working.ToJson(words);
         working["name"] = judged.Working.Name;
-        working["title"] = judged.Working.Title;
+        working["title"] = words.Say(judged.Working.Title);
         working["inputs"] = judged.Working.Inputs.DeepClone();
         working["evidence"] = Names(judged.Evidence);
         working["component"] = judged.Component?.ToString();

@@ -38,6 +38,7 @@ public static class Judging
         {
             RuleBook = book.Edition,
             Year = year,
+            Words = book.Words,
             Findings = InOrder(evidence, findings),
             LooseEnds = new FollowingUp(evidence, looks, new Measured(evidence, memory), recall).Follow(matters.Where(matter => !leftOut.Contains(matter.Id))),
             Coverage = new Covering(evidence, new CoreCovering(evidence, looks, recall), recall).Cover(),

@@ -19,7 +19,7 @@ public sealed class JudgingMemory
     private const int Most = 2_000;
 
     private readonly Dictionary<string, Checked<Working>> workings = new(StringComparer.Ordinal);
-    private readonly Dictionary<(string Rule, int Year), ThenAndNowSentence?> years = [];
+    private readonly Dictionary<(string Rule, int Year, string? Built), ThenAndNowSentence?> years = [];
     private readonly Dictionary<string, FeedResult> fed = new(StringComparer.Ordinal);
     private readonly Dictionary<string, List<string>> answering = new(StringComparer.Ordinal);
     private (Inspection Inspection, EvidenceIndex Evidence)? before;
@@ -41,7 +41,12 @@ public sealed class JudgingMemory
     {
         if (before is { } last && ReferenceEquals(last.Evidence.Book, book) && last.Evidence.YearNow == yearNow && Difference.CanBeTold(last.Inspection, inspection)) Difference.Tell(last.Inspection, inspection, Recall);
         else Forget();
-        if (!ReferenceEquals(Book?.Book, book)) Book = new BookIndex(book);
+        if (!ReferenceEquals(Book?.Book, book))
+        {
+            Book = new BookIndex(book);
+            // Their sentences are in the words of the book before.
+            years.Clear();
+        }
         EvidenceIndex evidence = new(inspection, book, yearNow, Recall, before?.Evidence);
         // A judgement that breaks off halfway must not be built upon.
         before = null;
@@ -61,11 +66,11 @@ public sealed class JudgingMemory
         return workings[key] = reckon();
     }
 
-    internal ThenAndNowSentence? Year(string rule, int year, Func<string, int, ThenAndNowSentence?> reckon)
+    internal ThenAndNowSentence? Year(string rule, int year, string? built, Func<string, int, string?, ThenAndNowSentence?> reckon)
     {
-        if (years.TryGetValue((rule, year), out var known)) return known;
+        if (years.TryGetValue((rule, year, built), out var known)) return known;
         if (years.Count >= Most) years.Clear();
-        return years[(rule, year)] = reckon(rule, year);
+        return years[(rule, year, built)] = reckon(rule, year, built);
     }
 
     /// <summary>What a feed comes to; questions that its workings answer are told when it comes to something else.</summary>

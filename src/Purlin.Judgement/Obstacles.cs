@@ -7,7 +7,7 @@ namespace Purlin.Judgement;
 /// <summary>Lists what stands in the way of issue.</summary>
 internal static class Obstacles
 {
-    public static List<Obstacle> List(Inspection inspection, Wording words, JudgedInspection judged)
+    public static List<Obstacle> List(Inspection inspection, Tongue words, JudgedInspection judged)
     {
         List<Obstacle> all = [];
         foreach (var end in judged.LooseEnds.Where(end => end.Tied is null && end.Blocks))

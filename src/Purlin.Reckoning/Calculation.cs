@@ -13,11 +13,11 @@ public sealed record Calculation
     /// <summary>Its name in the command line, in journals and in the rule book: lower case, hyphens.</summary>
     public required string Name { get; init; }
 
-    /// <summary>Its heading in a printed working.</summary>
-    public required string Title { get; init; }
+    /// <summary>Its heading in a printed working, the sentence <c>NAME.title</c>.</summary>
+    public Said Title => new($"{Name}.title");
 
-    /// <summary>One line on what it is for.</summary>
-    public required string Purpose { get; init; }
+    /// <summary>One line on what it is for, the sentence <c>NAME.purpose</c>.</summary>
+    public Said Purpose => new($"{Name}.purpose");
 
     /// <summary>What goes in, in the order a person would ask.</summary>
     public required ImmutableArray<Input> Inputs { get; init; }

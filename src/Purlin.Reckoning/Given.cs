@@ -74,12 +74,12 @@ public sealed class Given
         {
             if (refusals.Count >= MostRefusals) break;
             if (inputs.All(known => known.Name != name))
-                refusals.Add(new Refusal(path + Short(name), "unknown input", $"one of {string.Join(", ", inputs.Select(known => known.Name))}"));
+                refusals.Add(new Refusal(path + Short(name), "refused.unknown", new("allowed.word", ("words", SaidValue.Of(inputs.Select(known => known.Name))))));
         }
         foreach (var known in inputs)
         {
             if (input.TryGetPropertyValue(known.Name, out var node) && node is not null) Read(known, node, path + known.Name, read, refusals);
-            else if (known.Required) refusals.Add(new Refusal(path + known.Name, "missing", known.Allowed));
+            else if (known.Required) refusals.Add(new Refusal(path + known.Name, "refused.missing", known.Allowed));
         }
         return new Given(read, input);
     }
@@ -148,21 +148,21 @@ public sealed class Given
             {
                 Dictionary<string, object> one = new(StringComparer.Ordinal);
                 if (array[index] is { } element) Read(list.Of[0], element, at, one, refusals);
-                else refusals.Add(new Refusal(at, "nothing", list.Of[0].Allowed));
+                else refusals.Add(new Refusal(at, "refused.nothing", list.Of[0].Allowed));
                 elements.Add(new Given(one, []));
             }
             else if (array[index] is JsonObject inner) elements.Add(Check(list.Of, inner, at + ".", refusals));
-            else refusals.Add(new Refusal(at, Short(array[index]?.ToJsonString() ?? "nothing"), $"an object with {string.Join(", ", list.Of.Select(input => input.Name))}"));
+            else refusals.Add(new Refusal(at, array[index] is { } other ? AsWritten(other) : "refused.nothing", new("allowed.group", ("names", SaidValue.Of(list.Of.Select(input => input.Name))))));
         }
         return elements.ToImmutable();
     }
 
-    private static string AsWritten(JsonNode node) => node switch
+    private static Said AsWritten(JsonNode node) => node switch
     {
-        JsonArray array => $"a list of {array.Count}",
-        JsonObject => "an object",
-        JsonValue value when value.TryGetValue<double>(out var number) && !double.IsFinite(number) => "a number that is not finite",
-        _ => Short(node.ToJsonString()),
+        JsonArray array => new("refused.list", ("count", array.Count)),
+        JsonObject => "refused.object",
+        JsonValue value when value.TryGetValue<double>(out var number) && !double.IsFinite(number) => "refused.not-finite",
+        _ => Said.Verbatim(Short(node.ToJsonString())),
     };
 
     private static string Short(string text) => text.Length <= 80 ? text : text[..77] + "...";

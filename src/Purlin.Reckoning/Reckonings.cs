@@ -18,7 +18,7 @@ public static class Reckonings
     /// <summary>The reckoning of that name, or a refusal that lists what there is.</summary>
     public static Checked<Calculation> Find(string name) => ByName.TryGetValue(name, out var found)
         ? found
-        : new Refusal("reckoning", name, $"one of {string.Join(", ", All.Select(reckoning => reckoning.Name))}");
+        : new Refusal("reckoning", Said.Verbatim(name), new("allowed.word", ("words", SaidValue.Of(All.Select(reckoning => reckoning.Name)))));
 
     /// <summary>Reads the one JSON object a reckoning takes; text that is no such object, or names an input twice, is refused.</summary>
     public static Checked<JsonObject> ReadInput(string json)
@@ -27,11 +27,11 @@ public static class Reckonings
         {
             return JsonNode.Parse(json, documentOptions: new JsonDocumentOptions { AllowDuplicateProperties = false, MaxDepth = Limits.JsonDepth }) is JsonObject input
                 ? input
-                : new Refusal("input", "JSON that is not an object", "one JSON object of named inputs, such as {\"dry_bulb\": 75, \"relative_humidity\": 50}");
+                : new Refusal("input", "refused.not-an-object", "allowed.object");
         }
         catch (JsonException wrong)
         {
-            return new Refusal("input", wrong.Message.Length <= 80 ? wrong.Message : wrong.Message[..77] + "...", "one JSON object, each input named once");
+            return new Refusal("input", Said.Verbatim(wrong.Message.Length <= 80 ? wrong.Message : wrong.Message[..77] + "..."), "allowed.object.once");
         }
     }
 

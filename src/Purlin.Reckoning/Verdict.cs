@@ -1,3 +1,5 @@
+using Purlin.Journal;
+
 namespace Purlin.Reckoning;
 
 /// <summary>What a reckoning says of its inputs.</summary>
@@ -6,7 +8,7 @@ public abstract record Verdict
     private Verdict() { }
 
     /// <summary>One plain sentence.</summary>
-    public required string Because { get; init; }
+    public required Said Because { get; init; }
 
     /// <summary><c>within</c>, <c>outside</c> or <c>cannot say</c>.</summary>
     public abstract string Word { get; }

@@ -1,4 +1,5 @@
 using Purlin.Book;
+using Purlin.Journal;
 using Purlin.Judgement.Evidence;
 
 namespace Purlin.Judgement.Duties;
@@ -6,7 +7,7 @@ namespace Purlin.Judgement.Duties;
 /// <summary>Counts the day that a duty sets: delivery, retention, the ban on repair work. What day it is today is nobody's business here.</summary>
 internal sealed class DayCounting(EvidenceIndex evidence, VisitFacts facts)
 {
-    private Wording Words => evidence.Book.Words;
+    private Tongue Words => evidence.Book.Words;
 
     public VisitDuty Count(VisitRule rule, VisitDuty duty)
     {

@@ -7,7 +7,7 @@ namespace Purlin.Judgement.Duties;
 /// <summary>Closes a duty around the visit by the facts that it asks for, all of them, each within its limits.</summary>
 internal sealed class FactClosing(EvidenceIndex evidence, VisitFacts facts)
 {
-    private Wording Words => evidence.Book.Words;
+    private Tongue Words => evidence.Book.Words;
 
     public VisitDuty Close(VisitRule rule, VisitDuty duty)
     {

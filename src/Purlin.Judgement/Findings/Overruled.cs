@@ -11,7 +11,7 @@ internal static class Overruled
     /// <summary>The parts that can be overruled, in the order in which they are applied.</summary>
     public static IReadOnlyList<string> Parts { get; } = ["weight", "by when", "title", "text", "recommendation", "trade", "left out"];
 
-    public static Finding Apply(Inspection inspection, Wording words, Finding finding)
+    public static Finding Apply(Inspection inspection, Tongue words, Finding finding)
     {
         if (inspection.Overrulings.Count == 0) return finding;
         foreach (var part in Parts)
@@ -35,7 +35,7 @@ internal static class Overruled
         return group;
     }
 
-    private static Finding Apply(Finding finding, string part, Stated<EntryBody.JudgementOverruled> stated, Wording words)
+    private static Finding Apply(Finding finding, string part, Stated<EntryBody.JudgementOverruled> stated, Tongue words)
     {
         var (value, reason) = (stated.Value.Value, stated.Value.Reason);
         var (from, changed) = part switch

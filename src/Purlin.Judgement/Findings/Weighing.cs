@@ -1,11 +1,12 @@
 using Purlin.Book;
+using Purlin.Journal;
 
 namespace Purlin.Judgement.Findings;
 
 /// <summary>Works out a weight from consequence, timing and spread, and keeps each contribution so that it can be shown.</summary>
 internal static class Weighing
 {
-    public static List<Contribution> Contributions(WeightRule rule, Spread spread, Wording words)
+    public static List<Contribution> Contributions(WeightRule rule, Spread spread, Tongue words)
     {
         var atOnce = rule.AtOnce();
         var timed = rule.InOnePlace();

@@ -20,7 +20,7 @@ internal sealed class Measured(EvidenceIndex evidence, JudgingMemory memory)
     {
         foreach (var reading in evidence.ReadingsOf(name)) yield return Of(reading);
         foreach (var working in memory.WorkingsFor(name))
-            yield return new MeasuredAnswer(working.Evidence, working.Place, false, $"{working.Working.Title}: {working.Working.Verdict.Because}", working.Component);
+            yield return new MeasuredAnswer(working.Evidence, working.Place, false, evidence.Book.Words.Say("loose-end.answer.working", ("working", working.Working.Title), ("because", working.Working.Verdict.Because)), working.Component);
         if (!evidence.Book.Aliases.TryGetValue(name, out var alias)) yield break;
         foreach (var other in alias.Readings)
             foreach (var reading in evidence.ReadingsOf(other)) yield return Of(reading);

@@ -80,7 +80,7 @@ internal sealed class ReadingJudging(EvidenceIndex evidence, JudgingMemory memor
         if (!reckoned.IsAccepted)
         {
             // A wet bulb above its dry bulb, a point beside the plan: the readings stand as evidence, and the person is asked to look again.
-            result.Refused.Add(new RefusedReckoning(feed.Reckoning, [.. reckoned.Refusals.Select(refusal => refusal.ToString())], fed.Entries, group.Place));
+            result.Refused.Add(new RefusedReckoning(feed.Reckoning, [.. reckoned.Refusals.Select(refusal => refusal.In(evidence.Book.Words))], fed.Entries, group.Place));
             return;
         }
         var working = reckoned.OrThrow();
@@ -96,7 +96,7 @@ internal sealed class ReadingJudging(EvidenceIndex evidence, JudgingMemory memor
             var verdict = raise.Verdict is null || raise.Verdict == working.Verdict.Word;
             var raised = verdict && (on is null || Meets(raise, on) || Passes(raise, working, on));
             if (!raised && !(raise.Clears && working.Verdict is not Verdict.CannotSay)) continue;
-            result.Looks.Add(Look(raise, raised, fed.Entries, group.Place, group.Component?.Id, raise.Because ?? working.Verdict.Because) with { Working = judged });
+            result.Looks.Add(Look(raise, raised, fed.Entries, group.Place, group.Component?.Id, raise.Because ?? evidence.Book.Words.Say(working.Verdict.Because)) with { Working = judged });
         }
     }
 
@@ -106,7 +106,7 @@ internal sealed class ReadingJudging(EvidenceIndex evidence, JudgingMemory memor
         if (lacking.Of(feed, group) is not [{ CanBeAsked: true } lack]) return;
         if (lack.Given is { } given)
         {
-            result.Refused.Add(new RefusedReckoning(feed.Reckoning, [new Refusal(lack.Fact!, given, $"one of {string.Join(", ", lack.Known)}").ToString()], fed.Entries, group.Place));
+            result.Refused.Add(new RefusedReckoning(feed.Reckoning, [new Refusal(lack.Fact!, Said.Verbatim(given), new("allowed.word", ("words", SaidValue.Of(lack.Known)))).In(evidence.Book.Words)], fed.Entries, group.Place));
             return;
         }
         result.Asks.Add(new AskedEvidence(feed.Reckoning, evidence.Book.Words.Say(lack.Reading is not null ? "asked.reading" : lack.Property is not null ? "asked.property" : "asked.fact",

@@ -4,7 +4,6 @@ using Purlin.Journal.Fold;
 using Purlin.Judgement.Evidence;
 using Purlin.Judgement.Findings;
 using Purlin.Reckoning;
-using Dated = Purlin.Reckoning.Years.ThenAndNow;
 
 namespace Purlin.Judgement.ThenAndNow;
 
@@ -29,7 +28,7 @@ internal sealed class Years(EvidenceIndex evidence, JudgingMemory memory)
     {
         var said = from year in matter.Seen.Select(look => YearFor(look, matter.Condition.Component)).OfType<Dating>().Distinct()
                    from rule in RulesOf(matter).Order(StringComparer.Ordinal)
-                   let sentence = memory.Year(rule, year.Known.Year, Reckon)
+                   let sentence = memory.Year(rule, year.Known.Year, year.Structure, Reckon)
                    where sentence is not null
                    select Told(sentence, year);
         return said.OrderBy(sentence => Array.IndexOf(Gravest, sentence.Kind)).FirstOrDefault();
@@ -38,7 +37,7 @@ internal sealed class Years(EvidenceIndex evidence, JudgingMemory memory)
     /// <summary>The sentence about whatever has that year, and how the year is known where it was not read or seen.</summary>
     private ThenAndNowSentence Told(ThenAndNowSentence sentence, Dating year)
     {
-        var words = year.Structure is { } built ? sentence.Words.Replace(Dated.Installed, $"when the {built} was built in", StringComparison.Ordinal) : sentence.Words;
+        var words = sentence.Words;
         var how = year.Known.Basis switch { Basis.Told => "year.told", Basis.Presumed => "year.presumed", _ => "" };
         if (how.Length > 0) words = $"{words} {evidence.Book.Words.Say(how, ("year", $"{year.Known.Year}"))}";
         return sentence with { Words = words, Year = year.Known };
@@ -83,22 +82,24 @@ internal sealed class Years(EvidenceIndex evidence, JudgingMemory memory)
     /// <summary>A year, and the structure it is the year of where it is not that of the thing itself.</summary>
     private sealed record Dating(KnownYear Known, string? Structure);
 
-    private static ThenAndNowSentence? Reckon(string rule, int year)
+    private ThenAndNowSentence? Reckon(string rule, int year, string? built)
     {
-        var reckoned = Reckonings.Reckon("then-and-now", new JsonObject { ["rule"] = rule, ["year_installed"] = year });
+        var input = new JsonObject { ["rule"] = rule, ["year_installed"] = year };
+        if (built is not null) input["built"] = built;
+        var reckoned = Reckonings.Reckon("then-and-now", input);
         return reckoned.Match<ThenAndNowSentence?>(working => Read(rule, working), _ => null);
     }
 
-    private static ThenAndNowSentence Read(string rule, Working working)
+    private ThenAndNowSentence Read(string rule, Working working)
     {
         var result = working.Result;
         var first = result["first_year"] is JsonValue value && value.TryGetValue<int>(out var year) ? year : (int?)null;
-        var words = result["sentence"] is JsonValue sentence && sentence.TryGetValue<string>(out var said) ? said : working.Verdict.Because;
-        return new ThenAndNowSentence(rule, KindOf(result, first), first, words, [.. working.Sources]);
+        var words = evidence.Book.Words.Say(working.Sentences.GetValueOrDefault("sentence") ?? working.Verdict.Because);
+        return new ThenAndNowSentence(rule, KindOf(working, first), first, words, [.. working.Sources]);
     }
 
     /// <summary>A row about what was sold or permitted is no rule; what it leaves is the hazard.</summary>
-    private static string KindOf(JsonObject result, int? first) => (Word(result["required_then"]), Word(result["required_now"]), first, result["hazard"] is not null) switch
+    private static string KindOf(Working working, int? first) => (Word(working.Result["required_then"]), Word(working.Result["required_now"]), first, working.Sentences.ContainsKey("hazard")) switch
     {
         (_, "permitted" or "no" or "no longer used" or "partly" or "where adopted", _, true) => Hazard,
         // What a rule allows breaks none.

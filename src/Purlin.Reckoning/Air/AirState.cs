@@ -9,8 +9,6 @@ internal static class AirState
     internal static Calculation Calculation { get; } = new()
     {
         Name = "air-state",
-        Title = "Air: state from two readings",
-        Purpose = "Dew point, humidity and heat content of air from its temperature and one humidity reading.",
         Inputs = [.. AirInputs.State, .. AirInputs.Place],
         Sources = [Psychrometrics.Source],
         Work = Work,
@@ -26,19 +24,19 @@ internal static class AirState
 
     private static Checked<Working> Write(Worksheet sheet, MoistAir air)
     {
-        sheet.Step("Saturation pressure at the dry bulb", Psychrometrics.SaturationPressure(air.DryBulb).Psi, "psi");
-        sheet.Step("Vapour pressure of the water in the air", air.VapourPressure.Psi, "psi");
-        sheet.Result("humidity_ratio", sheet.Step("Humidity ratio: 0.621945 × vapour pressure / (air pressure - vapour pressure)", air.Ratio.PoundsPerPound, "lb/lb"), "lb/lb");
+        sheet.Step("air-state.step.saturation-pressure-dry-bulb", Psychrometrics.SaturationPressure(air.DryBulb).Psi, "psi");
+        sheet.Step("air-state.step.vapor-pressure-water-air", air.VapourPressure.Psi, "psi");
+        sheet.Result("humidity_ratio", sheet.Step("air-state.step.humidity-ratio-vapor-pressure", air.Ratio.PoundsPerPound, "lb/lb"), "lb/lb");
         sheet.Result("humidity_ratio_grains", air.Ratio.GrainsPerPound, "gr/lb");
-        sheet.Result("relative_humidity", sheet.Step("Relative humidity: vapour pressure / saturation pressure", air.RelativeHumidity.Percent, "%"), "%");
-        sheet.Result("dew_point", sheet.Step("Dew point: the temperature with that saturation pressure", air.DewPoint.Fahrenheit, "°F"), "°F");
-        sheet.Result("wet_bulb", sheet.Step("Wet bulb: the temperature at which a wet wick gives that humidity ratio", air.WetBulb.Fahrenheit, "°F"), "°F");
-        sheet.Result("enthalpy", sheet.Step("Enthalpy, from dry air at 0 °F: 0.240 t + W (1061 + 0.444 t)", air.Enthalpy.BtuPerPound, "Btu/lb"), "Btu/lb");
+        sheet.Result("relative_humidity", sheet.Step("air-state.step.relative-humidity-vapor-pressure", air.RelativeHumidity.Percent, "%"), "%");
+        sheet.Result("dew_point", sheet.Step("air-state.step.dew-point-temperature-saturation", air.DewPoint.Fahrenheit, "°F"), "°F");
+        sheet.Result("wet_bulb", sheet.Step("air-state.step.wet-bulb-temperature-wet", air.WetBulb.Fahrenheit, "°F"), "°F");
+        sheet.Result("enthalpy", sheet.Step("air-state.step.enthalpy-dry-air", air.Enthalpy.BtuPerPound, "Btu/lb"), "Btu/lb");
         sheet.Result("enthalpy_si", Psychrometrics.EnthalpyJoulesPerKilogram(air.DryBulb, air.Ratio) / 1000, "kJ/kg");
-        sheet.Result("specific_volume", sheet.Step("Specific volume, for each pound of dry air", air.Volume.CubicFeetPerPound, "ft³/lb"), "ft³/lb");
-        sheet.Result("density", sheet.Step("Density of the moist air", air.DensityPoundsPerCubicFoot, "lb/ft³"), "lb/ft³");
+        sheet.Result("specific_volume", sheet.Step("air-state.step.specific-volume-pound-dry", air.Volume.CubicFeetPerPound, "ft³/lb"), "ft³/lb");
+        sheet.Result("density", sheet.Step("air-state.step.density-moist-air", air.DensityPoundsPerCubicFoot, "lb/ft³"), "lb/ft³");
         sheet.Result("pressure", air.Pressure.Psi, "psi");
-        sheet.Caution("Computed from the readings alone: a hand hygrometer may be 3 to 5 % off, which moves the dew point by 2 to 3 °F (common practice).");
-        return sheet.Within($"Air at {air.DryBulb.Fahrenheit:0.#} °F and {air.RelativeHumidity.Percent:0} % relative humidity has its dew point at {air.DewPoint.Fahrenheit:0.#} °F.");
+        sheet.Caution("air-state.caution.computed-readings-alone-hand");
+        return sheet.Within("air-state.because.air-relative-humidity-dew", ("dry-bulb", air.DryBulb.Fahrenheit, "°F"), ("relative-humidity", air.RelativeHumidity.Percent, "%"), ("dew-point", air.DewPoint.Fahrenheit, "°F"));
     }
 }

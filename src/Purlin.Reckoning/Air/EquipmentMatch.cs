@@ -9,25 +9,23 @@ internal static class EquipmentMatch
 {
     private static ImmutableArray<Input> Unit =>
     [
-        new Input.Quantity("tons", "Nominal capacity", "tons", 0.5, 50),
-        new Input.Text("refrigerant", "Refrigerant on the plate", 20),
-        new Input.Whole("year", "Year of manufacture", 1950, 2100),
-        new Input.Choice("metering", "Metering device fitted, or asked for by the outdoor unit", ["piston", "thermostatic valve", "electronic valve", "capillary"]),
-        new Input.Quantity("efficiency", "Seasonal efficiency on the plate or label, SEER", "", 4, 40),
+        new Input.Quantity("tons", "equipment-match.input.tons", "tons", 0.5, 50),
+        new Input.Text("refrigerant", "equipment-match.input.refrigerant", 20),
+        new Input.Whole("year", "equipment-match.input.year", 1950, 2100),
+        new Input.Choice("metering", "equipment-match.input.metering", ["piston", "thermostatic valve", "electronic valve", "capillary"]),
+        new Input.Quantity("efficiency", "equipment-match.input.efficiency", "", 4, 40),
     ];
 
     internal static Calculation Calculation { get; } = new()
     {
         Name = "equipment-match",
-        Title = "Cooling: do the parts match",
-        Purpose = "Mismatches between outdoor unit, indoor coil and air mover, with what each means, and the standing of the refrigerant.",
         Inputs =
         [
-            new Input.Group("outdoor", "Outdoor unit", Unit) { Required = true },
-            new Input.Group("indoor_coil", "Indoor coil", Unit),
-            new Input.Group("air_mover", "Furnace blower or air handler", Unit),
-            new Input.Quantity("floor_area", "Floor area that is cooled", "ft²", 50, 50_000),
-            new Input.Whole("year_now", "The year of the inspection", 1990, 2100),
+            new Input.Group("outdoor", "equipment-match.input.outdoor", Unit) { Required = true },
+            new Input.Group("indoor_coil", "equipment-match.input.indoor-coil", Unit),
+            new Input.Group("air_mover", "equipment-match.input.air-mover", Unit),
+            new Input.Quantity("floor_area", "equipment-match.input.floor-area", "ft²", 50, 50_000),
+            new Input.Whole("year_now", "equipment-match.input.year-now", 1990, 2100),
         ],
         Sources = ["Common practice of matching split systems", "40 CFR 82 and 40 CFR 84 subpart B (refrigerants)", "10 CFR 430.32(c) (minimum efficiency)"],
         Work = Work,
@@ -42,10 +40,10 @@ internal static class EquipmentMatch
     {
         foreach (var part in Parts)
             if (given.Group(part)?.TextOrNone("refrigerant") is { } name && Refrigerants.Find(name) is null)
-                return new Refusal($"{part}.refrigerant", name, $"one of {Refrigerants.Names}");
+                return new Refusal($"{part}.refrigerant", Said.Verbatim(name), new("allowed.word", ("words", Refrigerants.Names)));
         if (given.WholeOrNone("year_now") is { } now)
             foreach (var part in Parts)
-                if (given.Group(part)?.WholeOrNone("year") > now) return new Refusal($"{part}.year", $"{given.Group(part)!.Whole("year")}", $"at most year_now, {now}");
+                if (given.Group(part)?.WholeOrNone("year") > now) return new Refusal($"{part}.year", new("refused.given", ("given", given.Group(part)!.Whole("year"))), new("equipment-match.allowed.most-year-now", ("now", now)));
         var sheet = new Worksheet(Calculation, given);
         var rules = new RuleTable("air/match_rules.csv", "", sheet);
         List<Mismatch> found = [];
@@ -55,10 +53,10 @@ internal static class EquipmentMatch
         Years(given, sheet, rules, found);
         Efficiency(given, sheet, found);
         WriteRest(given, sheet);
-        foreach (var mismatch in found) sheet.Say($"{mismatch.What}: {mismatch.Meaning}");
+        foreach (var mismatch in found) sheet.Say("equipment-match.step.value", ("what", mismatch.What), ("meaning", mismatch.Meaning));
         sheet.Result("mismatches", new JsonArray([.. found.Select(mismatch => (JsonNode)new JsonObject { ["what"] = mismatch.What, ["meaning"] = mismatch.Meaning })]));
-        sheet.Caution("A listed pair is settled only in the industry's directory of rated combinations; this compares plates.");
-        sheet.Caution("Refrigerant circuits are opened only by a licensed heating and cooling contractor.");
+        sheet.Caution("equipment-match.caution.listed-pair-settled-only");
+        sheet.Caution("equipment-match.caution.refrigerant-circuits-opened-only");
         return Judge(given, sheet, found);
     }
 
@@ -72,7 +70,7 @@ internal static class EquipmentMatch
         {
             sheet.From(standing.Source);
             sheet.Result("refrigerant", new JsonObject { ["name"] = standing["name"], ["standing"] = standing["standing"] });
-            sheet.Say($"{standing["name"]}: {standing["standing"]}");
+            sheet.Say("equipment-match.step.value-2", ("name", standing["name"]), ("standing", standing["standing"]));
         }
         else sheet.NoResult("refrigerant");
         if (outdoor is not null && coil is not null && outdoor["name"] != coil["name"])
@@ -85,18 +83,18 @@ internal static class EquipmentMatch
         if (Tons(given, "indoor_coil") is { } coil)
         {
             var over = rules.Value("coil_over");
-            sheet.Step("Coil less outdoor unit", coil - outdoor, "tons");
+            sheet.Step("equipment-match.step.coil-less-outdoor-unit", coil - outdoor, "tons");
             if (coil < outdoor - Rounding) found.Add(new Mismatch("Coil smaller than the outdoor unit", $"{coil:0.##} tons against {outdoor:0.##}: capacity and efficiency fall, and the compressor can be harmed"));
             else if (coil > outdoor + over + Rounding) found.Add(new Mismatch("Coil much larger than the outdoor unit", $"{coil:0.##} tons against {outdoor:0.##}: more than the half ton that pairs often allow; the air is dried less"));
         }
         if (Tons(given, "air_mover") is { } mover && mover < outdoor - Rounding)
         {
-            sheet.Step("Air the outdoor unit asks for, at 400 cfm a ton", rules.Value("usual_airflow") * outdoor, "cfm");
+            sheet.Step("equipment-match.step.air-outdoor-unit-asks", rules.Value("usual_airflow") * outdoor, "cfm");
             found.Add(new Mismatch("Air mover smaller than the outdoor unit", $"{mover:0.##} tons against {outdoor:0.##}: too little air can ice the coil"));
         }
         if (given.NumberOrNone("floor_area") is not { } area) { sheet.NoResult("area_per_ton"); return; }
-        sheet.Result("area_per_ton", sheet.Step("Floor area for each ton", area / outdoor, "ft²"), "ft²");
-        sheet.Caution("Floor area for each ton is a rough sign only; size follows from a load calculation (ACCA Manual J), not from area.");
+        sheet.Result("area_per_ton", sheet.Step("equipment-match.step.floor-area-ton", area / outdoor, "ft²"), "ft²");
+        sheet.Caution("equipment-match.caution.floor-area-ton-rough");
     }
 
     private static void Metering(Given given, List<Mismatch> found)
@@ -110,7 +108,7 @@ internal static class EquipmentMatch
         var years = Parts.Select(part => given.Group(part)?.WholeOrNone("year")).ToList();
         var ages = new JsonObject();
         for (var index = 0; index < Parts.Length; index++) ages[Parts[index]] = given.WholeOrNone("year_now") - years[index];
-        if (!given.Has("year_now") && years.Exists(year => year is not null)) sheet.Say("The year of the inspection was not given: ages are not worked out");
+        if (!given.Has("year_now") && years.Exists(year => year is not null)) sheet.Say("equipment-match.step.year-inspection-not-given");
         sheet.Result("ages", ages);
         if (years[0] is { } outdoor && years[1] is { } coil && Math.Abs(outdoor - coil) > rules.Value("years_apart"))
             found.Add(new Mismatch("Outdoor unit and coil of different years", $"{outdoor} and {coil}: one was exchanged without the other; ask for papers and compare refrigerant labels"));
@@ -131,16 +129,16 @@ internal static class EquipmentMatch
     private static void WriteRest(Given given, Worksheet sheet)
     {
         if (!given.Has("floor_area") || Tons(given, "outdoor") is null) sheet.NoResult("area_per_ton");
-        foreach (var part in Parts) if (given.Group(part) is null) sheet.Say($"{part.Replace('_', ' ')}: nothing given");
+        foreach (var part in Parts) if (given.Group(part) is null) sheet.Say("equipment-match.step.nothing-given", ("value", part.Replace('_', ' ')));
     }
 
     private static Checked<Working> Judge(Given given, Worksheet sheet, List<Mismatch> found)
     {
-        if (found.Count > 0) return sheet.Outside($"{found.Count} mismatch{(found.Count == 1 ? "" : "es")}: {string.Join("; ", found.Select(mismatch => char.ToLowerInvariant(mismatch.What[0]) + mismatch.What[1..]))}.");
+        if (found.Count > 0) return sheet.Outside("equipment-match.because.mismatch", ("count", found.Count), ("count-b", found.Count == 1 ? "" : "es"), ("value", string.Join("; ", found.Select(mismatch => char.ToLowerInvariant(mismatch.What[0]) + mismatch.What[1..]))));
         var compared = Tons(given, "outdoor") is not null && Tons(given, "indoor_coil") is not null && Row(given, "outdoor") is not null && Row(given, "indoor_coil") is not null;
         return compared
-            ? sheet.Within("Outdoor unit and coil agree in capacity and refrigerant.")
-            : sheet.CannotSay("Capacity and refrigerant of both outdoor unit and coil are needed to say that they match.");
+            ? sheet.Within("equipment-match.because.outdoor-unit-coil-agree")
+            : sheet.CannotSay("equipment-match.because.capacity-refrigerant-both-outdoor");
     }
 
     private static TableRow? Row(Given given, string part) => given.Group(part)?.TextOrNone("refrigerant") is { } name ? Refrigerants.Find(name) : null;

@@ -14,16 +14,14 @@ internal static class GasPipe
     internal static Calculation Calculation { get; } = new()
     {
         Name = "gas-pipe",
-        Title = "Fuel gas: pipe size",
-        Purpose = "Whether a section of steel gas pipe carries the appliances beyond it, by the longest-length method.",
         Inputs =
         [
-            new Input.List("appliances", "Input of each appliance that the section feeds", [new Input.Quantity("", "Input of one", "Btu/h", 100, 5_000_000)], 1, 50) { Required = true },
-            new Input.Quantity("longest_length", "Pipe from the meter to the farthest outlet of the whole system", "ft", 1, 5_000) { Required = true },
-            new Input.Choice("size", "Nominal size of the section, in", Sizes) { Plain = Plain },
-            new Input.Quantity("heating_value", "Heat in a cubic foot of the gas, Btu", "", 400, 3_500),
-            new Input.Quantity("specific_gravity", "Weight of the gas against air", "", 0.35, 2.1),
-            new Input.Choice("table", "Which edition's table", ["IFGC 2018", "NFPA 54 older"]),
+            new Input.List("appliances", "gas-pipe.input.appliances", [new Input.Quantity("", "gas-pipe.input.appliances.each", "Btu/h", 100, 5_000_000)], 1, 50) { Required = true },
+            new Input.Quantity("longest_length", "gas-pipe.input.longest-length", "ft", 1, 5_000) { Required = true },
+            new Input.Choice("size", "gas-pipe.input.size", Sizes) { Plain = Plain },
+            new Input.Quantity("heating_value", "gas-pipe.input.heating-value", "", 400, 3_500),
+            new Input.Quantity("specific_gravity", "gas-pipe.input.specific-gravity", "", 0.35, 2.1),
+            new Input.Choice("table", "gas-pipe.input.table", ["IFGC 2018", "NFPA 54 older"]),
         ],
         Sources = ["IFGC 2018, Table 402.4(2) (= IRC G2413.4(1)) and A.3.1, longest-length method", "IFGC 2018, Table A.2.4"],
         Work = Work,
@@ -40,30 +38,30 @@ internal static class GasPipe
     {
         var sheet = new Worksheet(Calculation, given);
         sheet.From("IFGC 2018, A.3.1, longest-length method");
-        var heat = sheet.Or("heating_value", 1000, "Btu/ft³", "usual for natural gas; ask the supplier");
+        var heat = sheet.Or("heating_value", 1000, "Btu/ft³", "gas-pipe.why.usual-natural-gas-ask");
         var inputs = given.Numbers("appliances").Aggregate(HeatRate.FromBtuPerHour(0), (sum, one) => sum + HeatRate.FromBtuPerHour(one));
-        var demand = GasFlow.FromCubicFeetPerHour(sheet.Step("Demand: inputs / heating value", inputs.BtuPerHour / heat, "ft³/h"));
+        var demand = GasFlow.FromCubicFeetPerHour(sheet.Step("gas-pipe.step.demand-inputs-heating-value", inputs.BtuPerHour / heat, "ft³/h"));
         sheet.Result("demand", demand.CubicFeetPerHour, "ft³/h");
-        sheet.Caution("An estimate of pipe hidden in walls: say that it appears undersized, for a gas fitter to verify, never that it is.");
-        sheet.Caution("For steel pipe, low pressure and a drop of 0.5 in w.c.; corrugated tubing and higher pressures have tables of their own.");
-        sheet.Caution("Gas piping is opened only by a licensed contractor; a smell of gas means leaving the house and calling the utility from outside.");
-        var name = sheet.WordOr("table", "IFGC 2018", "the newer of the two; they differ by up to 3 %");
+        sheet.Caution("gas-pipe.caution.estimate-pipe-hidden-walls");
+        sheet.Caution("gas-pipe.caution.steel-pipe-low-pressure");
+        sheet.Caution("gas-pipe.caution.gas-piping-opened-only");
+        var name = sheet.WordOr("table", "IFGC 2018", "gas-pipe.why.newer-two-they-differ");
         var length = given.Number("longest_length");
         var row = Tables.Read(File).Rows.FirstOrDefault(row => row["table"] == name && row.Number("length") >= length);
         if (row is null) return OffTable(sheet, $"At {length:0} ft the table has no row.");
         sheet.From(row.Source);
-        sheet.Step("Row of the table: the length itself or the next longer", row.Number("length"), "ft");
+        sheet.Step("gas-pipe.step.row-table-length-itself", row.Number("length"), "ft");
         return Judge(given, sheet, row, demand.CubicFeetPerHour, Gravity(given, sheet));
     }
 
     private static double Gravity(Given given, Worksheet sheet)
     {
-        var gravity = sheet.Or("specific_gravity", 0.60, "", "natural gas, the table's own");
+        var gravity = sheet.Or("specific_gravity", 0.60, "", "gas-pipe.why.natural-gas-table-own");
         if (gravity.Equals(0.60)) return 1;
         var table = Tables.Read("air/gas_gravity.csv");
         sheet.From(table.Source);
         // A heavier gas passes less: the next heavier row is never too favourable.
-        return sheet.Step("Multiplier for the gas's weight, at the row itself or the next heavier", table.Rows.First(row => row.Number("gravity") >= gravity - 1e-9).Number("multiplier"));
+        return sheet.Step("gas-pipe.step.multiplier-gas-weight-row", table.Rows.First(row => row.Number("gravity") >= gravity - 1e-9).Number("multiplier"));
     }
 
     private static Checked<Working> Judge(Given given, Worksheet sheet, TableRow row, double demand, double multiplier)
@@ -73,18 +71,18 @@ internal static class GasPipe
         if (smallest is null) sheet.NoResult("smallest_size");
         else
         {
-            sheet.Step($"Smallest size that carries it: {smallest} in", Capacity(smallest), "ft³/h");
+            sheet.Step("gas-pipe.step.smallest-size-carries", Capacity(smallest), "ft³/h", ("smallest", smallest));
             sheet.Result("smallest_size", smallest);
         }
         if (given.TextOrNone("size") is not { } size)
         {
             sheet.NoResult("capacity");
-            return sheet.CannotSay(smallest is null ? "No size of the table carries this demand." : $"The demand asks for {smallest} in pipe; the size that is there was not given.");
+            return sheet.CannotSay(smallest is null ? new Said("gas-pipe.because.no-size-table-carries") : new Said("gas-pipe.because.demand-asks-pipe-size", ("smallest", smallest)));
         }
-        var capacity = sheet.Result("capacity", sheet.Step($"Capacity of {size} in pipe", Capacity(size), "ft³/h"), "ft³/h");
+        var capacity = sheet.Result("capacity", sheet.Step("gas-pipe.step.capacity-pipe", Capacity(size), "ft³/h", ("size", size)), "ft³/h");
         return capacity >= demand
-            ? sheet.Within($"{size} in pipe carries {capacity:0} ft³/h, at least the {demand:0} asked of it.")
-            : sheet.Outside($"{size} in pipe carries {capacity:0} ft³/h, less than the {demand:0} asked of it; it appears undersized.");
+            ? sheet.Within("gas-pipe.because.pipe-carries-least-asked", ("size", size), ("capacity", capacity, "ft³/h"), ("demand", demand))
+            : sheet.Outside("gas-pipe.because.pipe-carries-less-asked", ("size", size), ("capacity", capacity, "ft³/h"), ("demand", demand));
     }
 
     private static Checked<Working> OffTable(Worksheet sheet, string because)

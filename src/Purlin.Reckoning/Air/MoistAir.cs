@@ -33,7 +33,7 @@ public sealed record MoistAir
         var ratio = Psychrometrics.RatioFromWetBulb(dryBulb, wetBulb, pressure);
         if (ratio >= driest) return new MoistAir(dryBulb, HumidityRatio.FromPoundsPerPound(ratio), pressure);
         var least = Psychrometrics.WetBulb(dryBulb, HumidityRatio.FromPoundsPerPound(driest), pressure);
-        return new Refusal(input, $"{wetBulb.Fahrenheit:0.##} °F", $"at least {least.Fahrenheit:0.#} °F at a dry bulb of {dryBulb.Fahrenheit:0.##} °F; below it the air would hold less than no water");
+        return new Refusal(input, new("refused.given.hundredth", ("given", wetBulb.Fahrenheit, "°F")), new("moist-air.allowed.least-dry-bulb-below", ("least", least.Fahrenheit, "°F"), ("dry-bulb", dryBulb.Fahrenheit, "°F")));
     }
 
     /// <summary>From a hygrometer.</summary>
@@ -69,7 +69,7 @@ public sealed record MoistAir
     private static Checked<MoistAir> FromVapour(Temperature dryBulb, Pressure vapour, Pressure pressure, string input, string given) =>
         vapour.Psi < pressure.Psi / 2
             ? new MoistAir(dryBulb, Psychrometrics.HumidityRatio(vapour, pressure), pressure)
-            : new Refusal(input, given, $"a vapour pressure below half the air's {pressure.Psi:0.##} psi; at {dryBulb.Fahrenheit:0.#} °F that is steam, not room air");
+            : new Refusal(input, Said.Verbatim(given), new("moist-air.allowed.vapor-pressure-below-half", ("pressure", pressure.Psi, "psi"), ("dry-bulb", dryBulb.Fahrenheit, "°F")));
 
     private static Refusal AboveDryBulb(string input, Temperature given, Temperature dryBulb) =>
         new(input, $"{given.Fahrenheit:0.##} °F", $"at most the dry bulb, {dryBulb.Fahrenheit:0.##} °F");

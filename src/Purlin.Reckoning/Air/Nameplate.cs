@@ -10,13 +10,11 @@ internal static class Nameplate
     internal static Calculation Calculation { get; } = new()
     {
         Name = "nameplate",
-        Title = "Equipment: rating plate",
-        Purpose = "Model, serial, date, refrigerant, electrical and fuel figures of a rating plate from its text, each with how sure it is.",
         Inputs =
         [
-            new Input.Text("text", "The plate's text, lines kept", 8000) { Required = true },
-            new Input.Choice("kind", "What the plate is on", ["air conditioner", "heat pump", "indoor coil", "air handler", "furnace", "boiler", "water heater", "other"]),
-            new Input.Whole("year_now", "The year of the inspection", 1990, 2100),
+            new Input.Text("text", "nameplate.input.text", 8000) { Required = true },
+            new Input.Choice("kind", "nameplate.input.kind", ["air conditioner", "heat pump", "indoor coil", "air handler", "furnace", "boiler", "water heater", "other"]),
+            new Input.Whole("year_now", "nameplate.input.year-now", 1990, 2100),
         ],
         Sources = ["The plate itself", "Model-number capacity codes: common practice"],
         Work = Work,
@@ -47,8 +45,8 @@ internal static class Nameplate
             ("fuel_input", fuel ?? (burns ? PlateCapacity.FuelInput(modelText) : null)),
         ];
         foreach (var (name, field) in fields) Write(sheet, name, field);
-        sheet.Caution("Compare with the plate itself or its photograph before it is relied on; what is inferred is no reading.");
-        if (fields.Any(field => field.Field?.Confidence == "inferred")) sheet.Caution("Each maker has codes of its own for model and serial; the maker's key settles it.");
+        sheet.Caution("nameplate.caution.compare-plate-itself-photograph");
+        if (fields.Any(field => field.Field?.Confidence == "inferred")) sheet.Caution("nameplate.caution.maker-codes-own-model");
         return Judge(sheet, fields);
     }
 
@@ -66,7 +64,7 @@ internal static class Nameplate
         var json = field.ToJson();
         if (name == "capacity") json["tons"] = Quantities.HeatRate.FromBtuPerHour(field.Value.GetValue<double>()).Tons;
         sheet.Result(name, json);
-        sheet.Say($"{name.Replace('_', ' ')}: {field.Value}{(field.Unit.Length > 0 ? " " + field.Unit : "")} ({field.Confidence}; {field.Reason})");
+        sheet.Say("nameplate.step.field", ("field", Words.OfInput(name)), ("found", $"{field.Value}{(field.Unit.Length > 0 ? " " + field.Unit : "")}"), ("confidence", field.Confidence), ("reason", field.Reason));
     }
 
     private static Checked<Working> Judge(Worksheet sheet, (string Name, PlateField? Field)[] fields)
@@ -75,7 +73,7 @@ internal static class Nameplate
         var read = List(field => field is not null && field.Confidence != "inferred");
         var inferred = List(field => field?.Confidence == "inferred");
         var missing = List(field => field is null);
-        if (read.Length == 0 && inferred.Length == 0) return sheet.CannotSay("Nothing of a rating plate was found in the text.");
+        if (read.Length == 0 && inferred.Length == 0) return sheet.CannotSay("nameplate.because.nothing-rating-plate-found");
         var because = $"Read: {(read.Length > 0 ? read : "nothing")}.{(inferred.Length > 0 ? $" Inferred: {inferred}." : "")}{(missing.Length > 0 ? $" Not found: {missing}." : "")}";
         return read.Length == 0 ? sheet.CannotSay(because) : sheet.Within(because);
     }

@@ -1,3 +1,5 @@
+using Purlin.Journal;
+
 namespace Purlin.Reckoning.Air;
 
 /// <summary>Refrigerants by any of their usual names.</summary>
@@ -5,7 +7,7 @@ internal static class Refrigerants
 {
     internal static IReadOnlyList<TableRow> All => Tables.Read("air/refrigerants.csv").Rows;
 
-    internal static string Names => string.Join(", ", All.Select(row => row["name"]));
+    internal static SaidValue Names => SaidValue.Of(All.Select(row => row["name"]));
 
     /// <summary>The row of a name or alias; none when unknown.</summary>
     internal static TableRow? Find(string name)

@@ -12,16 +12,14 @@ internal static class TemperatureSplit
     internal static Calculation Calculation { get; } = new()
     {
         Name = "temperature-split",
-        Title = "Cooling: temperature split",
-        Purpose = "Whether the air of a running cooling system drops in temperature as the published target expects.",
         Inputs =
         [
-            new Input.Quantity("return_dry_bulb", "Air entering the coil, dry bulb, at the return plenum", "°F", 32, 120) { Required = true },
-            new Input.Quantity("return_wet_bulb", "Air entering the coil, wet bulb, at the return plenum", "°F", 32, 120) { Required = true },
-            new Input.Quantity("supply_dry_bulb", "Air leaving the coil, dry bulb, at the supply plenum", "°F", 10, 150) { Required = true },
-            new Input.Quantity("outdoor", "Outdoor air", "°F", -40, 130),
-            new Input.Quantity("least_outdoor", "Coldest outdoor air in which you judge cooling", "°F", 55, 80),
-            new Input.Choice("band", "Whose band: the installer's or the independent rater's", ["installer", "rater"]),
+            new Input.Quantity("return_dry_bulb", "temperature-split.input.return-dry-bulb", "°F", 32, 120) { Required = true },
+            new Input.Quantity("return_wet_bulb", "temperature-split.input.return-wet-bulb", "°F", 32, 120) { Required = true },
+            new Input.Quantity("supply_dry_bulb", "temperature-split.input.supply-dry-bulb", "°F", 10, 150) { Required = true },
+            new Input.Quantity("outdoor", "temperature-split.input.outdoor", "°F", -40, 130),
+            new Input.Quantity("least_outdoor", "temperature-split.input.least-outdoor", "°F", 55, 80),
+            new Input.Choice("band", "temperature-split.input.band", ["installer", "rater"]),
         ],
         Sources = [TargetSplit.Source, "California Energy Commission, 2008 Residential Appendices, RA3.2.1 to RA3.2.3"],
         Work = Work,
@@ -33,24 +31,24 @@ internal static class TemperatureSplit
         var dryBulb = Temperature.FromFahrenheit(given.Number("return_dry_bulb"));
         var wetBulb = Temperature.FromFahrenheit(given.Number("return_wet_bulb"));
         var supply = Temperature.FromFahrenheit(given.Number("supply_dry_bulb"));
-        if (wetBulb > dryBulb) return new Refusal("return_wet_bulb", $"{wetBulb.Fahrenheit:0.##} °F", $"at most the return dry bulb, {dryBulb.Fahrenheit:0.##} °F");
+        if (wetBulb > dryBulb) return new Refusal("return_wet_bulb", new("refused.given.hundredth", ("given", wetBulb.Fahrenheit, "°F")), new("temperature-split.allowed.most-return-dry-bulb", ("dry-bulb", dryBulb.Fahrenheit, "°F")));
         sheet.From(TargetSplit.Source);
         Cautions(sheet);
 
         var split = dryBulb - supply;
-        sheet.Result("split", sheet.Step("Split: return dry bulb - supply dry bulb", split.Fahrenheit, "°F"), "°F");
+        sheet.Result("split", sheet.Step("temperature-split.step.split-return-dry-bulb", split.Fahrenheit, "°F"), "°F");
         var tooCold = TooCold(given, sheet);
         var target = TargetSplit.At(dryBulb, wetBulb);
-        if (target is null) sheet.Say($"The table has no target at {dryBulb.Fahrenheit:0.#} °F dry bulb and {wetBulb.Fahrenheit:0.#} °F wet bulb");
-        else if (!double.IsInteger(dryBulb.Fahrenheit) || !double.IsInteger(wetBulb.Fahrenheit)) sheet.Say("Between whole degrees the table is read linearly; it is printed in whole degrees");
+        if (target is null) sheet.Say("temperature-split.step.table-no-target-dry", ("dry-bulb", dryBulb.Fahrenheit, "°F"), ("wet-bulb", wetBulb.Fahrenheit, "°F"));
+        else if (!double.IsInteger(dryBulb.Fahrenheit) || !double.IsInteger(wetBulb.Fahrenheit)) sheet.Say("temperature-split.step.between-whole-degrees-table");
         if (tooCold is not null || target is null)
         {
             sheet.NoResult("target_split");
             sheet.NoResult("difference");
-            return sheet.CannotSay(tooCold ?? "The return air is outside the table of targets, so the split cannot be judged by it.");
+            return sheet.CannotSay(tooCold ?? new Said("temperature-split.because.return-air-outside-table"));
         }
-        sheet.Result("target_split", sheet.Step("Target split from the table", target.Value.Fahrenheit, "°F"), "°F");
-        var difference = sheet.Result("difference", sheet.Step("Difference: split - target", split.Fahrenheit - target.Value.Fahrenheit, "°F"), "°F");
+        sheet.Result("target_split", sheet.Step("temperature-split.step.target-split-table", target.Value.Fahrenheit, "°F"), "°F");
+        var difference = sheet.Result("difference", sheet.Step("temperature-split.step.difference-split-target", split.Fahrenheit - target.Value.Fahrenheit, "°F"), "°F");
         return Judge(sheet, difference);
     }
 
@@ -60,32 +58,32 @@ internal static class TemperatureSplit
         sheet.From(CoolingTest.Source(rule));
         if (given.NumberOrNone("outdoor") is not { } outdoor)
         {
-            sheet.Say("Outdoor temperature not given: whether it was warm enough to test is not checked");
-            sheet.Caution("The outdoor temperature was not recorded; in air too cold to test the split says nothing.");
+            sheet.Say("temperature-split.step.outdoor-temperature-not-given");
+            sheet.Caution("temperature-split.caution.outdoor-temperature-not-recorded");
             return null;
         }
-        var least = sheet.Or("least_outdoor", rule.Number("value"), "°F", "the procedure's own limit");
+        var least = sheet.Or("least_outdoor", rule.Number("value"), "°F", "temperature-split.why.procedure-own-limit");
         if (outdoor < least - Exact.Doubt) return $"Outdoor air at {outdoor:0.#} °F is below {least:0.#} °F, too cold to judge cooling by its split.";
-        if (outdoor < CautiousFahrenheit) sheet.Caution($"Outdoor air was {outdoor:0.#} °F. Below {CautiousFahrenheit:0} °F many practitioners do not run cooling, to spare the compressor (common practice).");
+        if (outdoor < CautiousFahrenheit) sheet.Caution("temperature-split.caution.outdoor-air-below-many", ("outdoor", outdoor, "°F"), ("cautious-fahrenheit", CautiousFahrenheit, "°F"));
         return null;
     }
 
     private static Checked<Working> Judge(Worksheet sheet, double difference)
     {
-        var band = CoolingTest.Rule("band_" + sheet.WordOr("band", "installer", "the narrower of the two"));
+        var band = CoolingTest.Rule("band_" + sheet.WordOr("band", "installer", "temperature-split.why.narrower-two"));
         sheet.From(CoolingTest.Source(band));
-        var width = sheet.Step("Band on either side of the target", band.Number("value"), "°F");
+        var width = sheet.Step("temperature-split.step.band-either-side-target", band.Number("value"), "°F");
         if (difference > width + Exact.Doubt)
-            return sheet.Outside($"The split is {difference:0.0} °F above target, a sign of too little air over the coil: filter, coil, blower, closed registers or a small return.");
+            return sheet.Outside("temperature-split.because.split-above-target-sign", ("difference", difference, "°F"));
         if (difference < -width - Exact.Doubt)
-            return sheet.Outside($"The split is {-difference:0.0} °F below target: measure again, and if it stays low, a sign of low capacity.");
-        return sheet.Within($"The split is within {width:0} °F of its target.");
+            return sheet.Outside("temperature-split.because.split-below-target-measure", ("difference", -difference, "°F"));
+        return sheet.Within("temperature-split.because.split-within-target", ("width", width, "°F"));
     }
 
     private static void Cautions(Worksheet sheet)
     {
-        sheet.Caution("A split is a symptom, not a diagnosis: a unit that is right in its split can still be low in capacity, and the reverse.");
-        sheet.Caution($"It stands only after {CoolingTest.Rule("minutes_running").Number("value"):0} minutes of running, filter in, panels on, probes in the plenums; readings at registers or by infrared make it look smaller.");
-        sheet.Caution("Refrigerant circuits are opened only by a licensed heating and cooling contractor.");
+        sheet.Caution("temperature-split.caution.split-symptom-not-diagnosis");
+        sheet.Caution("temperature-split.caution.stands-only-after-minutes", ("value", CoolingTest.Rule("minutes_running").Number("value")));
+        sheet.Caution("temperature-split.caution.refrigerant-circuits-opened-only");
     }
 }

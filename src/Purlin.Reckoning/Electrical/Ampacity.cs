@@ -26,17 +26,17 @@ internal sealed record Ampacity
     internal static Ampacity? Of(Given given, Worksheet sheet)
     {
         var row = Row(given.Text("material"), given.Text("size"))!;
-        var edition = (int)sheet.Or("edition", 2023, "", "the figures have not changed since 2011");
+        var edition = (int)sheet.Or("edition", 2023, "", "ampacity.why.figures-not-changed-since");
         var prefix = edition < 2011 ? "before_2011_" : "amps_";
         var insulation = (int)Math.Round(given.Number("insulation"));
-        var termination = (int)Math.Round(sheet.Or("termination", Presumed(given.Text("size")), "°C", "NEC 110.14(C)(1): 60 °C to 1 AWG, 75 °C above, unless marked"));
+        var termination = (int)Math.Round(sheet.Or("termination", Presumed(given.Text("size")), "°C", "ampacity.why.nec-awg-above-unless"));
         sheet.From(row.IsFromMemory && insulation == 90 ? row.Source : Tables.Read(File).Source);
-        var table = sheet.Step($"{ConductorSize.Words(given.Text("size"))} {given.Text("material")}, {insulation} °C column", row.Number(prefix + insulation), "A");
+        var table = sheet.Step("ampacity.step.column", row.Number(prefix + insulation), "A", ("size", ConductorSize.Words(given.Text("size"))), ("material", given.Text("material")), ("insulation", insulation, "°C"));
         if (Ambient(given, sheet, insulation) is not { } factor) return null;
-        var adjusted = sheet.Step("Adjusted: table × ambient factor × number factor", table * factor * Company(given, sheet), "A");
+        var adjusted = sheet.Step("ampacity.step.adjusted-table-ambient-factor", table * factor * Company(given, sheet), "A");
         var terminal = row.Number(prefix + Math.Min(insulation, termination));
         sheet.From("NEC (NFPA 70) 110.14(C)");
-        return new Ampacity { Table = table, Adjusted = adjusted, Usable = sheet.Step($"Not more than the terminals bear, {termination} °C: {terminal:0} A", Math.Min(adjusted, terminal), "A") };
+        return new Ampacity { Table = table, Adjusted = adjusted, Usable = sheet.Step("ampacity.step.not-more-terminals-bear", Math.Min(adjusted, terminal), "A", ("termination", termination, "°C"), ("terminal", terminal, "A")) };
     }
 
     /// <summary>The largest breaker a conductor of this ampacity may have; the small conductors have limits of their own.</summary>
@@ -47,11 +47,11 @@ internal sealed record Ampacity
         var device = Usable <= NextSizeUpTo && standard.Exists(rating => rating >= Usable)
             ? standard.First(rating => rating >= Usable)
             : standard.LastOrDefault(rating => rating <= Usable);
-        sheet.Step("Next standard rating (240.4(B))", device, "A");
+        sheet.Step("ampacity.step.next-standard-rating", device, "A");
         var small = Tables.Read("electrical/small_conductors.csv").Rows.FirstOrDefault(row => row["size"] == given.Text("size") && row["material"] == given.Text("material"));
         if (small is null || small.Number("amps") >= device) return device;
         sheet.From($"NEC (NFPA 70) {small["section"]}");
-        return sheet.Step($"Small conductor: not more, {small["section"]}", small.Number("amps"), "A");
+        return sheet.Step("ampacity.step.small-conductor-not-more", small.Number("amps"), "A", ("section", small["section"]));
     }
 
     private static double Presumed(string size) => ConductorSize.AtLeast(size, "1/0") ? 75 : 60;
@@ -59,27 +59,27 @@ internal sealed record Ampacity
     private static double? Ambient(Given given, Worksheet sheet, int insulation)
     {
         // The table's base, 30 °C.
-        var fahrenheit = sheet.Or("ambient", 86, "°F", "the table's own base");
+        var fahrenheit = sheet.Or("ambient", 86, "°F", "ampacity.why.table-own-base");
         var celsius = (fahrenheit - 32) / 1.8;
         var table = Tables.Read("electrical/ambient_correction.csv");
         var row = table.Rows.FirstOrDefault(row => celsius <= row.Number("up_to_celsius") + 1e-9);
         if (row?.NumberOrNone($"factor_{insulation}") is not { } factor)
         {
             sheet.From(table.Source);
-            sheet.Say($"At {celsius:0.#} °C the code has no factor for {insulation} °C insulation: it may not be used there");
+            sheet.Say("ampacity.step.code-no-factor-insulation", ("celsius", celsius, "°C"), ("insulation", insulation, "°C"));
             return null;
         }
         if (factor.Equals(1)) return factor;
         sheet.From(table.Source);
-        return sheet.Step($"Ambient factor at {celsius:0.#} °C", factor);
+        return sheet.Step("ampacity.step.ambient-factor", factor, "", ("celsius", celsius, "°C"));
     }
 
     private static double Company(Given given, Worksheet sheet)
     {
-        var count = sheet.Or("current_carrying", 3, "", "the table's own limit");
+        var count = sheet.Or("current_carrying", 3, "", "ampacity.why.table-own-limit");
         var row = Tables.Read("electrical/count_adjustment.csv").Rows.First(row => count <= row.Number("up_to_count"));
         if (row.Number("percent").Equals(100)) return 1;
         sheet.From(row.Source);
-        return sheet.Step($"Number factor for {count:0} current-carrying conductors", row.Number("percent") / 100);
+        return sheet.Step("ampacity.step.number-factor-current-carrying", row.Number("percent") / 100, "", ("count", count));
     }
 }

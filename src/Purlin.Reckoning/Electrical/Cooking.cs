@@ -29,22 +29,22 @@ internal static class Cooking
         var floor = rules.Value("cooking_floor_kw");
         ImmutableArray<double> small = [.. ranges.Where(kilowatts => kilowatts <= floor)];
         ImmutableArray<double> large = [.. ranges.Where(kilowatts => kilowatts > floor)];
-        var nameplate = small.IsEmpty ? 0 : sheet.Step($"Cooking units of {floor} kW or less, at nameplate", small.Sum(), "kW");
+        var nameplate = small.IsEmpty ? 0 : sheet.Step("cooking.step.cooking-units-less-nameplate", small.Sum(), "kW", ("floor", floor, "kW"));
         if (large.IsEmpty) return ApparentPower.FromKilovoltAmperes(nameplate);
         var demand = ColumnC(large, sheet);
         if (columnsAllowed == "smaller" && ColumnsAandB(large) is { } shares && shares < demand)
-            demand = sheet.Step("Note 3: all are 8.75 kW or less, so nameplates times columns A and B, which is smaller", shares, "kW");
-        return ApparentPower.FromKilovoltAmperes(sheet.Step("Cooking demand", demand + nameplate, "kW"));
+            demand = sheet.Step("cooking.step.note-kw-less-nameplates", shares, "kW");
+        return ApparentPower.FromKilovoltAmperes(sheet.Step("cooking.step.cooking-demand", demand + nameplate, "kW"));
     }
 
     private static double ColumnC(ImmutableArray<double> ranges, Worksheet sheet)
     {
-        var demand = sheet.Step($"Table column C for {ranges.Length} cooking unit{(ranges.Length == 1 ? "" : "s")}", Row(ranges.Length).Number("column_c"), "kW");
+        var demand = sheet.Step("cooking.step.table-column-cooking-unit", Row(ranges.Length).Number("column_c"), "kW", ("count", ranges.Length), ("count-b", ranges.Length == 1 ? "" : "s"));
         var average = ranges.Average(kilowatts => Math.Max(kilowatts, ColumnCEnds));
         if (average <= ColumnCEnds) return demand;
         var over = Math.Floor(average - ColumnCEnds + 0.5);
-        sheet.Step("Notes 1 and 2: average rating, anything under 12 kW counted as 12", average, "kW");
-        return sheet.Step($"Raised 5 % for each of {over:0} kW above 12", demand * (1 + RaisePerKilowatt * over), "kW");
+        sheet.Step("cooking.step.notes-average-rating-anything", average, "kW");
+        return sheet.Step("cooking.step.raised-above", demand * (1 + RaisePerKilowatt * over), "kW", ("over", over, "kW"));
     }
 
     private static double? ColumnsAandB(ImmutableArray<double> ranges)

@@ -45,15 +45,15 @@ internal sealed record DwellingLoads
         var heating = Load(given, "heating");
         if (kind == "heat pump" && !given.Has("heating"))
         {
-            sheet.Say("Heat pump: its compressor is counted at the cooling load, for it is the same compressor");
+            sheet.Say("dwelling-loads.step.heat-pump-compressor-counted");
             heating = cooling;
         }
         var motor = given.NumberOrNone("largest_motor") ?? appliances.Where(appliance => appliance.Motor).Select(appliance => appliance.Load.VoltAmperes).DefaultIfEmpty(0).Max();
         return new DwellingLoads
         {
             FloorArea = Area.FromSquareFeet(given.Number("floor_area")),
-            SmallApplianceCircuits = (int)sheet.Or("small_appliance_circuits", 2, "", "the least the code asks for, NEC 210.11(C)(1)"),
-            LaundryCircuits = (int)sheet.Or("laundry_circuits", 1, "", "the least the code asks for, NEC 210.11(C)(2)"),
+            SmallApplianceCircuits = (int)sheet.Or("small_appliance_circuits", 2, "", "dwelling-loads.why.least-code-asks-nec"),
+            LaundryCircuits = (int)sheet.Or("laundry_circuits", 1, "", "dwelling-loads.why.least-code-asks-nec-2"),
             RangesKilowatts = given.Numbers("ranges"),
             Dryers = [.. given.Numbers("dryers").Select(ApparentPower.FromVoltAmperes)],
             Appliances = appliances,
@@ -65,7 +65,7 @@ internal sealed record DwellingLoads
             SupplementLocksOut = given.Flag("supplement_locks_out"),
             Vehicle = Load(given, "vehicle_charger"),
             LargestMotor = ApparentPower.FromVoltAmperes(motor),
-            Volts = Voltage.FromVolts(sheet.Or("volts", 240, "V", "the usual three-wire 120/240 V")),
+            Volts = Voltage.FromVolts(sheet.Or("volts", 240, "V", "dwelling-loads.why.usual-three-wire")),
         };
     }
 

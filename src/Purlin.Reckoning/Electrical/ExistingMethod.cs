@@ -8,26 +8,26 @@ internal static class ExistingMethod
     {
         if (!rules.Knows("existing_first_va"))
         {
-            sheet.Say($"The {rules.Edition} edition has a table of its own for existing dwellings (120.83); its figures were not seen, so nothing is worked out");
+            sheet.Say("existing-method.step.edition-table-own-existing", ("edition", rules.Edition));
             sheet.From($"NEC (NFPA 70) {rules.Edition}, Table 120.83 (figures not seen)");
             return null;
         }
         var pool = StandardMethod.Connected(house, rules, sheet)
-            + sheet.Step("Nameplates of cooking, drying and fixed appliances, existing and new", house.NameplatesVoltAmperes + house.Vehicle.VoltAmperes, "VA");
+            + sheet.Step("existing-method.step.nameplates-cooking-drying-fixed", house.NameplatesVoltAmperes + house.Vehicle.VoltAmperes, "VA");
         var heating = house.Heating.VoltAmperes + (house.HeatingKind == "heat pump" ? house.Supplement.VoltAmperes : 0);
         var comfort = Math.Max(heating, house.Cooling.VoltAmperes + house.Appliances.Where(appliance => appliance.Comfort).Sum(appliance => appliance.Load.VoltAmperes));
         var (first, share) = (rules.Value("existing_first_va"), rules.Share("existing_rest_share"));
         if (comfort <= 0) return OptionalMethod.Tiers("All loads", pool, first, share, sheet);
         if (addsComfort == false)
         {
-            sheet.Step("Part A, no new heating or cooling: the existing, larger of the two, goes into the pool (a standards body's staff answer; not all inspectors agree)", comfort, "VA");
+            sheet.Step("existing-method.step.part-no-new-heating", comfort, "VA");
             return OptionalMethod.Tiers("All loads", pool + comfort, first, share, sheet);
         }
-        if (addsComfort is null) sheet.Say("Whether heating or cooling is new was not given: part B taken, which gives the larger load");
+        if (addsComfort is null) sheet.Say("existing-method.step.whether-heating-cooling-new");
         if (house.HeatingKind == "separate" && house.HeatingUnits >= 4)
-            sheet.Caution("For four or more separately controlled heaters the factor of part B was not confirmed; they are counted at 100 % (from memory).");
+            sheet.Caution("existing-method.caution.four-more-separately-controlled");
         var full = rules.Share("existing_comfort_share") * comfort;
-        sheet.Step("Part B: the larger of heating and cooling at 100 %", full, "VA");
+        sheet.Step("existing-method.step.part-larger-heating-cooling", full, "VA");
         sheet.Result("heating_or_cooling", full, "VA");
         return full + OptionalMethod.Tiers("Other loads", pool, first, share, sheet);
     }

@@ -21,6 +21,6 @@ internal static class LineCurrents
             var motor = motors.Where(appliance => appliance.Line == line || !appliance.LineToNeutral).Select(Amps).DefaultIfEmpty(0).Max();
             return rest + here.Sum(Amps) + spread + adder * motor;
         }
-        return (sheet.Step("Current of line A, with a quarter of its largest motor", On("A"), "A"), sheet.Step("Current of line B, with a quarter of its largest motor", On("B"), "A"));
+        return (sheet.Step("line-currents.step.current-line-quarter-largest", On("A"), "A"), sheet.Step("line-currents.step.current-line-quarter-largest-2", On("B"), "A"));
     }
 }

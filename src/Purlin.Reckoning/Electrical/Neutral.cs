@@ -16,21 +16,21 @@ internal static class Neutral
     {
         if (house.Appliances.FirstOrDefault(appliance => appliance.Volts is null) is { } unknown)
         {
-            sheet.Say($"Neutral not worked out: the voltage of {unknown.Name} was not given, and only a load from line to neutral burdens it");
+            sheet.Say("neutral.step.neutral-not-worked-out", ("name", unknown.Name));
             return null;
         }
-        sheet.Say("Neutral (220.61): loads at 240 V alone, heating and central cooling among them, do not burden it");
+        sheet.Say("neutral.step.neutral-loads-alone-heating");
         var share = rules.Share("neutral_cooking_dryer_share");
         var lighting = StandardMethod.Lighting(house, rules, parts);
         var cooking = share * Cooking.Demand(house.RangesKilowatts, cookingColumns, rules, parts).VoltAmperes;
         var dryers = share * StandardMethod.Dryers(house, rules, parts);
         var appliances = Appliances(house, rules.Share("motor_share"));
-        sheet.Step("Lighting demand", lighting, "VA");
-        sheet.Step($"Cooking and dryer demand at {share:0 %}", cooking + dryers, "VA");
-        if (appliances > 0) sheet.Step("Appliances from line to neutral, as the worse line has them, and a quarter of their largest motor", appliances, "VA");
+        sheet.Step("neutral.step.lighting-demand", lighting, "VA");
+        sheet.Step("neutral.step.cooking-dryer-demand", cooking + dryers, "VA", ("share", share));
+        if (appliances > 0) sheet.Step("neutral.step.appliances-line-neutral-worse", appliances, "VA");
         var load = lighting + cooking + dryers + appliances;
         var whole = rules.Value("neutral_over_amps") * house.Volts.Volts;
-        if (load > whole) load = sheet.Step($"The part above {rules.Value("neutral_over_amps"):0} A at {rules.Share("neutral_over_share"):0 %}", whole + rules.Share("neutral_over_share") * (load - whole), "VA");
+        if (load > whole) load = sheet.Step("neutral.step.part-above", whole + rules.Share("neutral_over_share") * (load - whole), "VA", ("neutral-over-amps", rules.Value("neutral_over_amps"), "A"), ("neutral-over-share", rules.Share("neutral_over_share")));
         return load;
     }
 

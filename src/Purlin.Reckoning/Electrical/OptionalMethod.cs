@@ -7,13 +7,13 @@ internal static class OptionalMethod
     {
         var apart = rules.Value("optional_vehicle_apart") > 0;
         var pool = StandardMethod.Connected(house, rules, sheet)
-            + sheet.Step("Nameplates of cooking, drying and fixed appliances", house.NameplatesVoltAmperes, "VA")
+            + sheet.Step("optional-method.step.nameplates-cooking-drying-fixed", house.NameplatesVoltAmperes, "VA")
             + (apart ? 0 : house.Vehicle.VoltAmperes);
-        if (!apart && house.Vehicle.VoltAmperes > 0) sheet.Step("Vehicle supply, nameplate, in the pool", house.Vehicle.VoltAmperes, "VA");
+        if (!apart && house.Vehicle.VoltAmperes > 0) sheet.Step("optional-method.step.vehicle-supply-nameplate-pool", house.Vehicle.VoltAmperes, "VA");
         var general = Tiers("General loads", pool, rules.Value("optional_first_va"), rules.Share("optional_rest_share"), sheet);
         var comfort = sheet.Result("heating_or_cooling", Comfort(house, rules, sheet), "VA");
         var vehicle = apart && house.Vehicle.VoltAmperes > 0
-            ? sheet.Step("Vehicle supply outside the pool, at 100 %, nameplate but at least the rule's figure", Math.Max(rules.Value("vehicle_least_va"), house.Vehicle.VoltAmperes), "VA")
+            ? sheet.Step("optional-method.step.vehicle-supply-outside-pool", Math.Max(rules.Value("vehicle_least_va"), house.Vehicle.VoltAmperes), "VA")
             : 0;
         sheet.Result("general", general, "VA");
         return general + comfort + vehicle;
@@ -22,8 +22,8 @@ internal static class OptionalMethod
     /// <summary>A pool of loads, the first part whole and the rest at a share.</summary>
     internal static double Tiers(string what, double pool, double first, double share, Worksheet sheet)
     {
-        sheet.Step($"{what}, together", pool, "VA");
-        return sheet.Step($"First {first:#,0} VA at 100 %, the rest at {share:0 %}", Math.Min(pool, first) + share * Math.Max(0, pool - first), "VA");
+        sheet.Step("optional-method.step.together", pool, "VA", ("what", what));
+        return sheet.Step("optional-method.step.first-rest", Math.Min(pool, first) + share * Math.Max(0, pool - first), "VA", ("first", first, "VA"), ("share", share));
     }
 
     // The items of 220.82(C) changed their numbers between editions, so each is known by its meaning.
@@ -41,9 +41,9 @@ internal static class OptionalMethod
             _ => Heat("central electric heat", rules.Share("optional_central_share"), heating),
         };
         if (cooling <= 0 && heat <= 0) return 0;
-        sheet.Step("Cooling at 100 %", cooling, "VA");
-        sheet.Step($"Heating: {words}", heat, "VA");
-        return sheet.Step("The larger of the two", Math.Max(cooling, heat), "VA");
+        sheet.Step("optional-method.step.cooling", cooling, "VA");
+        sheet.Step("optional-method.step.heating", heat, "VA", ("words", words));
+        return sheet.Step("optional-method.step.larger-two", Math.Max(cooling, heat), "VA");
     }
 
     private static (string Words, double Load) Heat(string what, double share, double load) => ($"{what}, {share:0 %}", share * load);

@@ -12,30 +12,28 @@ internal static class ServiceLoad
     internal static Calculation Calculation { get; } = new()
     {
         Name = "service-load",
-        Title = "Electrical service: calculated load",
-        Purpose = "The load of a dwelling by the code's standard, optional or existing-dwelling method, and the service it needs.",
         Inputs =
         [
-            new Input.Choice("method", "Way of reckoning", ["standard", "optional", "existing"]) { Required = true },
-            new Input.Whole("edition", "Edition of the NEC: 2014, 2017, 2020, 2023 or 2026", 2014, 2026) { Required = true },
-            new Input.Quantity("floor_area", "Floor area to the outside, without open porches, garages and space that cannot be finished", "ft²", 1, 50_000) { Required = true },
-            new Input.Whole("small_appliance_circuits", "20 A kitchen circuits", 0, 20),
-            new Input.Whole("laundry_circuits", "Laundry circuits", 0, 10),
-            new Input.List("ranges", "Ranges, ovens and cooktops, each", [new Input.Quantity("", "Rating of one", "kW", 0.1, 27)], 0, 40),
-            new Input.List("dryers", "Clothes dryers, each", [new Input.Quantity("", "Rating of one", "W", 1, 30_000)], 0, 4),
-            new Input.List("fixed_appliances", "Fixed appliances", FixedApplianceInputs, 0, 100),
-            new Input.Quantity("cooling", "Cooling, nameplate", "VA", 0, MostLoad),
-            new Input.Quantity("heating", "Electric heating, nameplate; for a heat pump its compressor", "VA", 0, MostLoad),
-            new Input.Choice("heating_kind", "Kind of electric heating", ["central", "separate", "heat pump", "storage"]),
-            new Input.Whole("heating_units", "Separately controlled heaters", 1, 100),
-            new Input.Quantity("supplement", "Supplemental heat of a heat pump", "VA", 0, MostLoad),
-            new Input.Flag("supplement_locks_out", "Compressor and supplement cannot run together"),
-            new Input.Quantity("vehicle_charger", "Electric vehicle supply, nameplate", "VA", 0, MostLoad),
-            new Input.Quantity("largest_motor", "Largest motor, where it is not among the fixed appliances", "VA", 0, MostLoad),
-            new Input.Flag("adds_heating_or_cooling", "For the existing method: heating or cooling is new"),
-            new Input.Choice("cooking_columns", "Which columns of the cooking table", ["smaller", "column C"]),
-            new Input.Quantity("volts", "Voltage between the lines", "V", 100, 600),
-            new Input.Quantity("service_rating", "Rating of the service", "A", 15, 1200),
+            new Input.Choice("method", "service-load.input.method", ["standard", "optional", "existing"]) { Required = true },
+            new Input.Whole("edition", "service-load.input.edition", 2014, 2026) { Required = true },
+            new Input.Quantity("floor_area", "service-load.input.floor-area", "ft²", 1, 50_000) { Required = true },
+            new Input.Whole("small_appliance_circuits", "service-load.input.small-appliance-circuits", 0, 20),
+            new Input.Whole("laundry_circuits", "service-load.input.laundry-circuits", 0, 10),
+            new Input.List("ranges", "service-load.input.ranges", [new Input.Quantity("", "service-load.input.ranges.each", "kW", 0.1, 27)], 0, 40),
+            new Input.List("dryers", "service-load.input.dryers", [new Input.Quantity("", "service-load.input.dryers.each", "W", 1, 30_000)], 0, 4),
+            new Input.List("fixed_appliances", "service-load.input.fixed-appliances", FixedApplianceInputs, 0, 100),
+            new Input.Quantity("cooling", "service-load.input.cooling", "VA", 0, MostLoad),
+            new Input.Quantity("heating", "service-load.input.heating", "VA", 0, MostLoad),
+            new Input.Choice("heating_kind", "service-load.input.heating-kind", ["central", "separate", "heat pump", "storage"]),
+            new Input.Whole("heating_units", "service-load.input.heating-units", 1, 100),
+            new Input.Quantity("supplement", "service-load.input.supplement", "VA", 0, MostLoad),
+            new Input.Flag("supplement_locks_out", "service-load.input.supplement-locks-out"),
+            new Input.Quantity("vehicle_charger", "service-load.input.vehicle-charger", "VA", 0, MostLoad),
+            new Input.Quantity("largest_motor", "service-load.input.largest-motor", "VA", 0, MostLoad),
+            new Input.Flag("adds_heating_or_cooling", "service-load.input.adds-heating-or-cooling"),
+            new Input.Choice("cooking_columns", "service-load.input.cooking-columns", ["smaller", "column C"]),
+            new Input.Quantity("volts", "service-load.input.volts", "V", 100, 600),
+            new Input.Quantity("service_rating", "service-load.input.service-rating", "A", 15, 1200),
         ],
         Sources = ["NEC (NFPA 70) 2014 to 2023, article 220 part III (standard), 220.82 (optional), 220.83 (existing), 220.61 (neutral), 230.79(C), 240.6(A)", "NEC (NFPA 70) 2026, article 120, where known"],
         Work = Work,
@@ -43,26 +41,26 @@ internal static class ServiceLoad
 
     private static System.Collections.Immutable.ImmutableArray<Input> FixedApplianceInputs =>
     [
-        new Input.Text("name", "What it is", 100) { Required = true },
-        new Input.Quantity("VA", "Nameplate load", "VA", 0, MostLoad) { Required = true },
-        new Input.Flag("motor", "It is a motor"),
-        new Input.Flag("comfort", "It is a room heater or cooler"),
-        new Input.Quantity("volts", "Its voltage", "V", 100, 600),
-        new Input.Choice("line", "The line it hangs on", ["A", "B"]),
+        new Input.Text("name", "service-load.input.name", 100) { Required = true },
+        new Input.Quantity("VA", "service-load.input.va", "VA", 0, MostLoad) { Required = true },
+        new Input.Flag("motor", "service-load.input.motor"),
+        new Input.Flag("comfort", "service-load.input.comfort"),
+        new Input.Quantity("volts", "service-load.input.volts-2", "V", 100, 600),
+        new Input.Choice("line", "service-load.input.line", ["A", "B"]),
     ];
 
     private static Checked<Working> Work(Given given)
     {
         var edition = given.Whole("edition");
-        if (!LoadRules.Editions.Contains(edition)) return new Refusal("edition", $"{edition}", $"one of {string.Join(", ", LoadRules.Editions)}");
-        if (given.Has("heating") && !given.Has("heating_kind")) return new Refusal("heating_kind", "missing", "one of central, separate, heat pump, storage, when heating is given");
-        if (given.TextOrNone("heating_kind") == "separate" && !given.Has("heating_units")) return new Refusal("heating_units", "missing", "a whole number from 1 to 100, when heating_kind is separate");
-        if (given.Has("supplement") && given.TextOrNone("heating_kind") != "heat pump") return new Refusal("supplement", "given without a heat pump", "supplement only with heating_kind heat pump");
+        if (!LoadRules.Editions.Contains(edition)) return new Refusal("edition", new("refused.given", ("given", edition)), new("allowed.word", ("words", SaidValue.Of(LoadRules.Editions.Select(known => $"{known}")))));
+        if (given.Has("heating") && !given.Has("heating_kind")) return new Refusal("heating_kind", "refused.missing", "service-load.allowed.central-separate-heat-pump");
+        if (given.TextOrNone("heating_kind") == "separate" && !given.Has("heating_units")) return new Refusal("heating_units", "refused.missing", "service-load.allowed.whole-number-when-heating");
+        if (given.Has("supplement") && given.TextOrNone("heating_kind") != "heat pump") return new Refusal("supplement", "service-load.given.given-without-heat-pump", "service-load.allowed.supplement-only-heating-kind");
         var sheet = new Worksheet(Calculation, given);
         var rules = new LoadRules(edition, sheet);
-        sheet.Say($"{Heading(given.Text("method"))}, {edition} edition");
+        sheet.Say("service-load.step.edition", ("method", Heading(given.Text("method"))), ("edition", edition));
         var house = DwellingLoads.Read(given, sheet);
-        var columns = house.RangesKilowatts.IsEmpty ? "smaller" : sheet.WordOr("cooking_columns", "smaller", "Table 220.55 note 3 allows it");
+        var columns = house.RangesKilowatts.IsEmpty ? "smaller" : sheet.WordOr("cooking_columns", "smaller", "service-load.why.table-note-allows");
         var total = given.Text("method") switch
         {
             "standard" => StandardMethod.Total(house, columns, rules, sheet),
@@ -77,18 +75,18 @@ internal static class ServiceLoad
     private static Checked<Working> Unknown(Worksheet sheet, int edition)
     {
         foreach (var name in new[] { "total", "amps", "next_standard_rating", "minimum_service" }) sheet.NoResult(name);
-        return sheet.CannotSay($"The {edition} edition's table for existing dwellings is not known to this program; use the edition that is adopted where the house stands, or the standard method.");
+        return sheet.CannotSay("service-load.because.edition-table-existing-dwellings", ("edition", edition));
     }
 
     private static Checked<Working> Finish(Given given, Worksheet sheet, LoadRules rules, DwellingLoads house, string columns, double total)
     {
-        sheet.Result("total", sheet.Step("Total", total, "VA"), "VA");
-        var amps = sheet.Step($"Total / {house.Volts.Volts:0.#} V", (ApparentPower.FromVoltAmperes(total) / house.Volts).Amperes, "A");
+        sheet.Result("total", sheet.Step("service-load.step.total", total, "VA"), "VA");
+        var amps = sheet.Step("service-load.step.total-2", (ApparentPower.FromVoltAmperes(total) / house.Volts).Amperes, "A", ("house", house.Volts.Volts, "V"));
         if (LineCurrents.Of(house, total, rules, sheet) is var (a, b))
         {
             sheet.Result("line_a", a, "A");
             sheet.Result("line_b", b, "A");
-            amps = sheet.Step("The heavier line governs", Math.Max(a, b), "A");
+            amps = sheet.Step("service-load.step.heavier-line-governs", Math.Max(a, b), "A");
         }
         sheet.Result("amps", amps, "A");
         var parts = given.Text("method") == "standard" ? new Worksheet(Calculation, given) : sheet;
@@ -97,8 +95,8 @@ internal static class ServiceLoad
         sheet.From("NEC (NFPA 70) 240.6(A)");
         if (StandardRatings.AtLeast(amps, rules.Edition) is { } next)
         {
-            sheet.Result("next_standard_rating", sheet.Step("Next standard rating", next.Number("amps"), "A"), "A");
-            sheet.Result("minimum_service", sheet.Step($"Smallest service: that, but at least {least:0} A for a one-family dwelling", Math.Max(least, next.Number("amps")), "A"), "A");
+            sheet.Result("next_standard_rating", sheet.Step("service-load.step.next-standard-rating", next.Number("amps"), "A"), "A");
+            sheet.Result("minimum_service", sheet.Step("service-load.step.smallest-service-least-family", Math.Max(least, next.Number("amps")), "A", ("least", least, "A")), "A");
             if (next.IsFromMemory) sheet.From(next.Source);
         }
         else { sheet.NoResult("next_standard_rating"); sheet.NoResult("minimum_service"); }
@@ -108,27 +106,27 @@ internal static class ServiceLoad
     private static void WriteNeutral(Worksheet sheet, double? neutral, DwellingLoads house)
     {
         if (neutral is not { } load) { sheet.NoResult("neutral"); sheet.NoResult("neutral_amps"); return; }
-        sheet.Result("neutral", sheet.Step("Neutral load", load, "VA"), "VA");
-        sheet.Result("neutral_amps", sheet.Step("Neutral current", load / house.Volts.Volts, "A"), "A");
+        sheet.Result("neutral", sheet.Step("service-load.step.neutral-load", load, "VA"), "VA");
+        sheet.Result("neutral_amps", sheet.Step("service-load.step.neutral-current", load / house.Volts.Volts, "A"), "A");
     }
 
     private static Checked<Working> Judge(Given given, Worksheet sheet, double amps, double least)
     {
         if (given.NumberOrNone("service_rating") is not { } rating)
-            return sheet.CannotSay($"The calculated load is {amps:0} A; the rating of the service was not given, so there is nothing to hold it against.");
-        sheet.Result("share_used", sheet.Step("Share of the service used", 100 * amps / rating, "%"), "%");
-        if (amps > rating) return sheet.Outside($"The calculated load of {amps:0} A is more than the service's {rating:0} A.");
+            return sheet.CannotSay("service-load.because.calculated-load-rating-service", ("amps", amps, "A"));
+        sheet.Result("share_used", sheet.Step("service-load.step.share-service-used", 100 * amps / rating, "%"), "%");
+        if (amps > rating) return sheet.Outside("service-load.because.calculated-load-more-service", ("amps", amps, "A"), ("rating", rating, "A"));
         return rating < least
-            ? sheet.Outside($"The calculated load of {amps:0} A fits, but the service's {rating:0} A is less than the {least:0} A the code asks for at a one-family dwelling.")
-            : sheet.Within($"The calculated load of {amps:0} A uses {100 * amps / rating:0} % of the service's {rating:0} A.");
+            ? sheet.Outside("service-load.because.calculated-load-fits-service", ("amps", amps, "A"), ("rating", rating, "A"), ("least", least, "A"))
+            : sheet.Within("service-load.because.calculated-load-uses-service", ("amps", amps, "A"), ("amps-b", 100 * amps / rating, "%"), ("rating", rating, "A"));
     }
 
     private static void Cautions(Worksheet sheet, int edition)
     {
-        sheet.Caution("A calculated load from nameplates is no measurement; what the house draws on a hot or cold day can differ.");
-        sheet.Caution("Which edition applies is decided where the house stands; adoption lags and amendments are common.");
-        sheet.Caution("Service equipment is live even with the main off: it is opened and altered only by a licensed electrician.");
-        if (edition == 2026) sheet.Caution("No published worked example of the 2026 edition was found; several section numbers and figures are from memory, as the sources say.");
+        sheet.Caution("service-load.caution.calculated-load-nameplates-no");
+        sheet.Caution("service-load.caution.edition-applies-decided-where");
+        sheet.Caution("service-load.caution.service-equipment-live-even");
+        if (edition == 2026) sheet.Caution("service-load.caution.no-published-worked-example");
     }
 
     private static string Heading(string method) => method switch

@@ -1,3 +1,4 @@
+using Purlin.Journal;
 using Purlin.Reckoning.Quantities;
 
 namespace Purlin.Reckoning.Electrical;
@@ -14,7 +15,7 @@ internal static class StandardMethod
         var comfort = Comfort(house, rules, sheet);
         var vehicle = Vehicle(house, rules, sheet);
         var motor = house.LargestMotor.VoltAmperes > 0
-            ? sheet.Step($"{rules.Share("motor_share"):0 %} of the largest motor more", rules.Share("motor_share") * house.LargestMotor.VoltAmperes, "VA")
+            ? sheet.Step("standard-method.step.largest-motor-more", rules.Share("motor_share") * house.LargestMotor.VoltAmperes, "VA", ("motor-share", rules.Share("motor_share")))
             : 0;
         foreach (var (name, value) in new[] { ("lighting", lighting), ("cooking", cooking), ("dryers", dryers), ("appliances", appliances), ("heating_or_cooling", comfort) })
             sheet.Result(name, value, "VA");
@@ -29,7 +30,7 @@ internal static class StandardMethod
         var next = rules.Value("lighting_next_to_va");
         var (nextShare, restShare) = (rules.Share("lighting_next_share"), rules.Share("lighting_rest_share"));
         var demand = Math.Min(connected, first) + nextShare * Math.Max(0, Math.Min(connected, next) - first) + restShare * Math.Max(0, connected - next);
-        return sheet.Step($"Lighting demand: first {first:#,0} VA at 100 %, the next to {next:#,0} VA at {nextShare:0 %}, the rest at {restShare:0 %}", demand, "VA");
+        return sheet.Step("standard-method.step.lighting-demand-first-next", demand, "VA", ("first", first, "VA"), ("next", next, "VA"), ("next-share", nextShare), ("rest-share", restShare));
     }
 
     /// <summary>The same without demand, as the optional methods pool it.</summary>
@@ -37,36 +38,36 @@ internal static class StandardMethod
     {
         var each = rules.Value("lighting_va_per_ft2");
         var circuit = rules.Value("circuit_va");
-        var area = sheet.Step($"Lighting and receptacles: {house.FloorArea.SquareFeet:#,0.#} ft² × {each} VA/ft²", house.FloorArea.SquareFeet * each, "VA");
-        var circuits = sheet.Step($"{house.SmallApplianceCircuits} kitchen and {house.LaundryCircuits} laundry circuits × {circuit:#,0} VA", circuit * (house.SmallApplianceCircuits + house.LaundryCircuits), "VA");
-        return sheet.Step("Together", area + circuits, "VA");
+        var area = sheet.Step("standard-method.step.lighting-receptacles-va-ft", house.FloorArea.SquareFeet * each, "VA", ("floor-area", house.FloorArea.SquareFeet, "ft²"), ("each", each));
+        var circuits = sheet.Step("standard-method.step.kitchen-laundry-circuits", circuit * (house.SmallApplianceCircuits + house.LaundryCircuits), "VA", ("small-appliance-circuits", house.SmallApplianceCircuits), ("laundry-circuits", house.LaundryCircuits), ("circuit", circuit, "VA"));
+        return sheet.Step("standard-method.step.together", area + circuits, "VA");
     }
 
     internal static double Dryers(DwellingLoads house, LoadRules rules, Worksheet sheet)
     {
         if (house.Dryers.IsEmpty) return 0;
         var least = rules.Value("dryer_least_va");
-        return sheet.Step($"Dryers: nameplate, but at least {least:#,0} VA each", house.Dryers.Sum(dryer => Math.Max(least, dryer.VoltAmperes)), "VA");
+        return sheet.Step("standard-method.step.dryers-nameplate-least", house.Dryers.Sum(dryer => Math.Max(least, dryer.VoltAmperes)), "VA", ("least", least, "VA"));
     }
 
     private static double Appliances(DwellingLoads house, LoadRules rules, Worksheet sheet)
     {
         if (house.Appliances.IsEmpty) return 0;
         var comfort = house.Appliances.Where(appliance => appliance.Comfort).Sum(appliance => appliance.Load.VoltAmperes);
-        if (comfort > 0) sheet.Step("Room heaters and coolers, at nameplate", comfort, "VA");
+        if (comfort > 0) sheet.Step("standard-method.step.room-heaters-coolers-nameplate", comfort, "VA");
         var appliances = house.Appliances.Where(appliance => !appliance.Comfort).ToList();
-        var nameplate = sheet.Step($"{appliances.Count} fixed appliances, nameplate", appliances.Sum(appliance => appliance.Load.VoltAmperes), "VA");
+        var nameplate = sheet.Step("standard-method.step.fixed-appliances-nameplate", appliances.Sum(appliance => appliance.Load.VoltAmperes), "VA", ("count", appliances.Count));
         var least = rules.Value("appliance_least_va");
         var counted = appliances.Where(appliance => appliance.Load.VoltAmperes >= least).ToList();
         var count = rules.Value("appliance_count");
         if (counted.Count < count)
         {
-            sheet.Say($"Fewer than {count:0} count{(least > 0 ? $" (of {least:0} VA or more)" : "")}: no reduction");
+            sheet.Say("standard-method.step.fewer-count-no-reduction", ("count", count), ("least", least > 0 ? $" (of {least:0} VA or more)" : ""));
             return nameplate + comfort;
         }
         var share = rules.Share("appliance_share");
         var large = counted.Sum(appliance => appliance.Load.VoltAmperes);
-        return comfort + sheet.Step($"{counted.Count} count, {count:0} or more: those at {share:0 %}", nameplate - (1 - share) * large, "VA");
+        return comfort + sheet.Step("standard-method.step.count-more-those", nameplate - (1 - share) * large, "VA", ("count", counted.Count), ("count-b", count), ("share", share));
     }
 
     private static double Comfort(DwellingLoads house, LoadRules rules, Worksheet sheet)
@@ -76,13 +77,13 @@ internal static class StandardMethod
         var heat = rules.Share("heating_share") * heating;
         var cooling = rules.Share("cooling_share") * house.Cooling.VoltAmperes;
         if (heat <= 0 && cooling <= 0) return 0;
-        return sheet.Step($"Larger of heating ({heat:#,0} VA) and cooling ({cooling:#,0} VA), which do not run together", Math.Max(heat, cooling), "VA");
+        return sheet.Step("standard-method.step.larger-heating-cooling-do", Math.Max(heat, cooling), "VA", ("heat", heat, "VA"), ("cooling", cooling, "VA"));
     }
 
     private static double Vehicle(DwellingLoads house, LoadRules rules, Worksheet sheet)
     {
         if (house.Vehicle.VoltAmperes <= 0) return 0;
         var least = rules.Value("vehicle_least_va");
-        return sheet.Step(least > 0 ? $"Vehicle supply: nameplate, but at least {least:#,0} VA" : "Vehicle supply: nameplate", Math.Max(least, house.Vehicle.VoltAmperes), "VA");
+        return sheet.Step(least > 0 ? new Said("standard-method.step.vehicle-supply-nameplate-least", ("least", least, "VA")) : new Said("standard-method.step.vehicle-supply-nameplate"), Math.Max(least, house.Vehicle.VoltAmperes), "VA");
     }
 }

@@ -10,14 +10,12 @@ internal static class SurfaceCondensation
     internal static Calculation Calculation { get; } = new()
     {
         Name = "surface-condensation",
-        Title = "Moisture: cold surface",
-        Purpose = "Whether a cold spot can be dew, water or only missing insulation, and what to do next.",
         Inputs =
         [
             .. AirInputs.State,
             .. AirInputs.Place,
-            new Input.Quantity("surface", "Temperature of the surface", "°F", -40, 200) { Required = true },
-            new Input.Choice("meter", "What a moisture meter says at the spot, against a dry place of the same material", ["wet", "dry", "not taken"]),
+            new Input.Quantity("surface", "surface-condensation.input.surface", "°F", -40, 200) { Required = true },
+            new Input.Choice("meter", "surface-condensation.input.meter", ["wet", "dry", "not taken"]),
         ],
         Sources = [Psychrometrics.Source, "Coating practice: a surface is kept at least 5 °F above the dew point (dew point calculation chart)"],
         Work = Work,
@@ -34,15 +32,15 @@ internal static class SurfaceCondensation
     private static Checked<Working> Write(Given given, Worksheet sheet, MoistAir air)
     {
         var surface = Temperature.FromFahrenheit(given.Number("surface"));
-        sheet.Result("dew_point", sheet.Step("Dew point of the air", air.DewPoint.Fahrenheit, "°F"), "°F");
-        var margin = sheet.Result("margin", sheet.Step("Surface above the dew point", (surface - air.DewPoint).Fahrenheit, "°F"), "°F");
+        sheet.Result("dew_point", sheet.Step("surface-condensation.step.dew-point-air", air.DewPoint.Fahrenheit, "°F"), "°F");
+        var margin = sheet.Result("margin", sheet.Step("surface-condensation.step.surface-above-dew-point", (surface - air.DewPoint).Fahrenheit, "°F"), "°F");
         var humidity = 100 * air.VapourPressure.Psi / Psychrometrics.SaturationPressure(surface).Psi;
-        sheet.Result("surface_humidity", sheet.Step("Relative humidity of the air at the surface, at most 100", Math.Min(100, humidity), "%"), "%");
+        sheet.Result("surface_humidity", sheet.Step("surface-condensation.step.relative-humidity-air-surface", Math.Min(100, humidity), "%"), "%");
         sheet.From(Psychrometrics.Source);
         var near = new RuleTable("moisture/condensation.csv", "", sheet).Value("near_dew_point");
-        var meter = sheet.WordOr("meter", "not taken", "no reading was given");
-        sheet.Caution("A camera shows surface temperature only; evaporation, ducts, studs, drafts and missing insulation look alike in it.");
-        sheet.Caution("It holds for the air of this moment; at night, in winter or with more people the same spot can be wet.");
+        var meter = sheet.WordOr("meter", "not taken", "surface-condensation.why.no-reading-given");
+        sheet.Caution("surface-condensation.caution.camera-shows-surface-temperature");
+        sheet.Caution("surface-condensation.caution.holds-air-moment-night");
         return Judge(sheet, margin, near, meter);
     }
 
@@ -61,12 +59,12 @@ internal static class SurfaceCondensation
         sheet.Result("could_be", could);
         sheet.Result("next", next);
         sheet.Say(next);
-        if (meter == "wet") return sheet.Outside(dew ? "The spot is wet, and the surface is at or below the dew point: dew alone can explain it." : "The spot is wet, and the surface is above the dew point: dew does not explain it.");
-        if (dew) return sheet.Outside($"The surface is {-margin:0.0} °F below the dew point or at it: water can condense on it now.");
+        if (meter == "wet") return sheet.Outside(dew ? new Said("surface-condensation.because.spot-wet-surface-below") : new Said("surface-condensation.because.spot-wet-surface-above"));
+        if (dew) return sheet.Outside("surface-condensation.because.surface-below-dew-point", ("margin", -margin, "°F"));
         if (meter == "dry")
             return margin < near
-                ? sheet.Within($"No moisture now, but the surface is only {margin:0.0} °F above the dew point; a little more humidity brings dew.")
-                : sheet.Within($"No moisture, and the surface is {margin:0.0} °F above the dew point: a cold spot of another cause.");
-        return sheet.CannotSay($"The surface is {margin:0.0} °F above the dew point, so it is not dew; without a meter it can be water or only missing insulation.");
+                ? sheet.Within("surface-condensation.because.no-moisture-now-surface", ("margin", margin, "°F"))
+                : sheet.Within("surface-condensation.because.no-moisture-surface-above", ("margin", margin, "°F"));
+        return sheet.CannotSay("surface-condensation.because.surface-above-dew-point", ("margin", margin, "°F"));
     }
 }

@@ -9,12 +9,10 @@ internal static class WoodEmc
     internal static Calculation Calculation { get; } = new()
     {
         Name = "wood-emc",
-        Title = "Wood: equilibrium moisture",
-        Purpose = "The moisture content that wood takes in air of this temperature and humidity.",
         Inputs =
         [
-            new Input.Quantity("temperature", "Air temperature", "°F", 20, 270) { Required = true },
-            new Input.Quantity("relative_humidity", "Relative humidity", "%", 1, 100) { Required = true },
+            new Input.Quantity("temperature", "wood-emc.input.temperature", "°F", 20, 270) { Required = true },
+            new Input.Quantity("relative_humidity", "wood-emc.input.relative-humidity", "%", 1, 100) { Required = true },
         ],
         Sources = [Equilibrium.Source],
         Work = Work,
@@ -24,11 +22,11 @@ internal static class WoodEmc
     {
         var sheet = new Worksheet(Calculation, given);
         var (air, humidity) = (Temperature.FromFahrenheit(given.Number("temperature")), RelativeHumidity.FromPercent(given.Number("relative_humidity")));
-        var emc = sheet.Step("Equilibrium moisture content by equation 4-5", Equilibrium.Of(air, humidity).Percent, "%");
+        var emc = sheet.Step("wood-emc.step.equilibrium-moisture-content", Equilibrium.Of(air, humidity).Percent, "%");
         sheet.Result("equilibrium_moisture_content", emc, "%");
-        sheet.Caution("Wood needs weeks to months to come to it; it follows the season, not the hour.");
+        sheet.Caution("wood-emc.caution.wood-needs-weeks-months");
         if (!Equilibrium.IsInTable(air, humidity))
-            return sheet.CannotSay($"The handbook's table runs from {Equilibrium.LeastFahrenheit:0} to {Equilibrium.MostFahrenheit:0} °F and {Equilibrium.LeastPercent:0} to {Equilibrium.MostPercent:0} % humidity; outside it the equation is stretched.");
-        return sheet.Within($"Wood that stays in this air comes to about {emc:0} % moisture.");
+            return sheet.CannotSay("wood-emc.because.handbook-table-runs-humidity", ("least-fahrenheit", Equilibrium.LeastFahrenheit), ("most-fahrenheit", Equilibrium.MostFahrenheit, "°F"), ("least-percent", Equilibrium.LeastPercent), ("most-percent", Equilibrium.MostPercent, "%"));
+        return sheet.Within("wood-emc.because.wood-stays-air-comes", ("emc", emc, "%"));
     }
 }

@@ -13,17 +13,15 @@ internal static class WoodReading
     internal static Calculation Calculation { get; } = new()
     {
         Name = "wood-reading",
-        Title = "Wood: moisture reading",
-        Purpose = "A moisture meter's reading corrected for temperature and species, against decay and against what the air gives.",
         Inputs =
         [
-            new Input.Quantity("meter", "Reading of the meter", "%", 1, 100) { Required = true },
-            new Input.Text("species", "Kind of wood", 60),
-            new Input.Quantity("species_correction", "Points to add for the species, from the meter's own chart; may be negative", "", -15, 15),
-            new Input.Quantity("temperature", "Temperature of the wood", "°F", -4, 160),
-            new Input.Flag("meter_compensates", "The meter corrects for temperature itself"),
-            new Input.Quantity("air_temperature", "Air around the wood, dry bulb", "°F", 20, 160),
-            new Input.Quantity("relative_humidity", "Relative humidity of that air", "%", 1, 100),
+            new Input.Quantity("meter", "wood-reading.input.meter", "%", 1, 100) { Required = true },
+            new Input.Text("species", "wood-reading.input.species", 60),
+            new Input.Quantity("species_correction", "wood-reading.input.species-correction", "", -15, 15),
+            new Input.Quantity("temperature", "wood-reading.input.temperature", "°F", -4, 160),
+            new Input.Flag("meter_compensates", "wood-reading.input.meter-compensates"),
+            new Input.Quantity("air_temperature", "wood-reading.input.air-temperature", "°F", 20, 160),
+            new Input.Quantity("relative_humidity", "wood-reading.input.relative-humidity", "%", 1, 100),
         ],
         Sources = [MeterCorrection.Source, "US Navy MO-312, wood inspection", Equilibrium.Source],
         Work = Work,
@@ -32,14 +30,14 @@ internal static class WoodReading
     private static Checked<Working> Work(Given given)
     {
         if (given.Has("air_temperature") != given.Has("relative_humidity"))
-            return new Refusal(given.Has("air_temperature") ? "relative_humidity" : "air_temperature", "missing", "both air_temperature and relative_humidity, or neither");
+            return new Refusal(given.Has("air_temperature") ? "relative_humidity" : "air_temperature", "refused.missing", "wood-reading.allowed.both-air-temperature-relative");
         var sheet = new Worksheet(Calculation, given);
-        var reading = sheet.Step("Reading of the meter", given.Number("meter"), "%");
+        var reading = sheet.Step("wood-reading.step.reading-meter", given.Number("meter"), "%");
         var corrected = Math.Max(0, Species(given, sheet, Temperature(given, sheet, reading)));
-        sheet.Result("corrected", sheet.Step("Corrected reading", corrected, "%"), "%");
-        sheet.Caution("Approximate: published charts differ by up to 2 % moisture; the meter's own chart goes first.");
-        sheet.Caution("Pins read falsely high where salts or preservatives are in the wood; compare with a dry place of the same wood.");
-        if (corrected < LeastTrue) sheet.Caution("Below about 7 % a pin meter does not read truly.");
+        sheet.Result("corrected", sheet.Step("wood-reading.step.corrected-reading", corrected, "%"), "%");
+        sheet.Caution("wood-reading.caution.approximate-published-charts");
+        sheet.Caution("wood-reading.caution.pins-read-falsely-high");
+        if (corrected < LeastTrue) sheet.Caution("wood-reading.caution.below-about-pin-meter");
         Compare(given, sheet, corrected);
         return Judge(sheet, corrected);
     }
@@ -48,35 +46,35 @@ internal static class WoodReading
     {
         if (given.Flag("meter_compensates"))
         {
-            sheet.Say("The meter corrects for temperature itself: nothing added");
+            sheet.Say("wood-reading.step.meter-corrects-temperature-itself");
             return reading;
         }
         if (given.NumberOrNone("temperature") is not { } fahrenheit)
         {
-            sheet.Say("Temperature of the wood not given: no temperature correction");
+            sheet.Say("wood-reading.step.temperature-wood-not-given");
             return reading;
         }
         sheet.From(MeterCorrection.Source);
         var celsius = (fahrenheit - 32) / 1.8;
-        return sheet.Step($"Temperature first: [reading + 0.567 - 0.0260 t + 0.000051 t²] / [0.881 × 1.0056^t], t = {celsius:0.#} °C", MeterCorrection.AtTemperature(reading, celsius), "%");
+        return sheet.Step("wood-reading.step.temperature-first-reading", MeterCorrection.AtTemperature(reading, celsius), "%", ("celsius", celsius, "°C"));
     }
 
     private static double Species(Given given, Worksheet sheet, double percent)
     {
-        if (given.NumberOrNone("species_correction") is { } own) return sheet.Step($"Then the species, by the meter's own chart: {own:+0.#;-0.#;0} points", percent + own, "%");
+        if (given.NumberOrNone("species_correction") is { } own) return sheet.Step("wood-reading.step.then-species-meter-own", percent + own, "%", ("own", own));
         if (given.TextOrNone("species") is not { } species)
         {
-            sheet.Say("Kind of wood not given: no species correction, the meter's own setting stands");
+            sheet.Say("wood-reading.step.kind-wood-not-given");
             return percent;
         }
         if (MeterCorrection.Species(species, percent) is not { } row)
         {
-            sheet.Say($"No published correction for {species} is known to this program: none made");
-            sheet.Caution($"Look up {species} in the meter's own chart and enter its points.");
+            sheet.Say("wood-reading.step.no-published-correction-known", ("species", species));
+            sheet.Caution("wood-reading.caution.look-up-meter-own", ("species", species));
             return percent;
         }
         sheet.From(row.Source);
-        return sheet.Step($"Then the species, {species}: {row.Number("add"):+0.#;-0.#;0} points", percent + row.Number("add"), "%");
+        return sheet.Step("wood-reading.step.then-species-points", percent + row.Number("add"), "%", ("species", species), ("add", row.Number("add")));
     }
 
     private static void Compare(Given given, Worksheet sheet, double corrected)
@@ -84,9 +82,9 @@ internal static class WoodReading
         if (given.NumberOrNone("air_temperature") is not { } air) { sheet.NoResult("equilibrium"); sheet.NoResult("above_equilibrium"); return; }
         sheet.From(Equilibrium.Source);
         var emc = Equilibrium.Of(Quantities.Temperature.FromFahrenheit(air), RelativeHumidity.FromPercent(given.Number("relative_humidity"))).Percent;
-        sheet.Result("equilibrium", sheet.Step("Moisture that this air alone gives to wood", emc, "%"), "%");
-        sheet.Result("above_equilibrium", sheet.Step("Reading above that", corrected - emc, "%"), "%");
-        sheet.Caution("Wood lags behind its air by weeks; much more than the air gives points to water from elsewhere, not to a certain leak.");
+        sheet.Result("equilibrium", sheet.Step("wood-reading.step.moisture-air-alone-gives", emc, "%"), "%");
+        sheet.Result("above_equilibrium", sheet.Step("wood-reading.step.reading-above", corrected - emc, "%"), "%");
+        sheet.Caution("wood-reading.caution.wood-lags-behind-air");
     }
 
     private static Checked<Working> Judge(Worksheet sheet, double corrected)
@@ -94,9 +92,9 @@ internal static class WoodReading
         var row = Tables.Read("moisture/thresholds.csv").Rows.Last(row => corrected >= row.Number("from_percent"));
         foreach (var threshold in Tables.Read("moisture/thresholds.csv").Rows.Where(threshold => threshold["source"] != "common practice")) sheet.From(threshold.Source);
         sheet.Result("class", row["class"]);
-        sheet.Say($"Class: {row["class"]}, {row["meaning"]}");
+        sheet.Say("wood-reading.step.class", ("class", row["class"]), ("meaning", row["meaning"]));
         return row["class"] is "high" or "wet"
-            ? sheet.Outside($"About {corrected:0} % is {row["class"]}: {row["meaning"]}.")
-            : sheet.Within($"About {corrected:0} % is {row["class"]}, below the 20 % at which decay stops.");
+            ? sheet.Outside("wood-reading.because.about", ("corrected", corrected, "%"), ("class", row["class"]), ("meaning", row["meaning"]))
+            : sheet.Within("wood-reading.because.about-below-decay-stops", ("corrected", corrected, "%"), ("class", row["class"]));
     }
 }

@@ -16,16 +16,14 @@ public static class Downspout
     public static Calculation Calculation { get; } = new()
     {
         Name = "downspout",
-        Title = "Gutters and downspouts",
-        Purpose = "Load of rain on a gutter, the gutter that carries it and the number of downspouts.",
         Inputs =
         [
-            new Input.Quantity("area", "roof that drains into this gutter, seen from above", "ft²", 1, 100_000) { Required = true },
-            new Input.Quantity("pitch", "rise of the roof in 12 in", "in/ft", 0, 24),
-            new Input.Quantity("intensity", "heaviest five minutes of rain of the place", "in/h", 0.1, 30) { Required = true },
-            new Input.Choice("gutter", "what is there", [.. Gutters.Rows.Select(row => row["gutter"])]),
-            new Input.Choice("downspout", "size of the downspouts", [.. Spouts.Rows.Select(row => row["size"])]),
-            new Input.Whole("count", "how many downspouts there are", 1, 50),
+            new Input.Quantity("area", "downspout.input.area", "ft²", 1, 100_000) { Required = true },
+            new Input.Quantity("pitch", "downspout.input.pitch", "in/ft", 0, 24),
+            new Input.Quantity("intensity", "downspout.input.intensity", "in/h", 0.1, 30) { Required = true },
+            new Input.Choice("gutter", "downspout.input.gutter", [.. Gutters.Rows.Select(row => row["gutter"])]),
+            new Input.Choice("downspout", "downspout.input.downspout", [.. Spouts.Rows.Select(row => row["size"])]),
+            new Input.Whole("count", "downspout.input.count", 1, 50),
         ],
         Sources = [Pitches.Source, Gutters.Source, Spouts.Source],
         Work = Work,
@@ -35,20 +33,20 @@ public static class Downspout
     {
         var sheet = new Worksheet(Calculation, given);
         foreach (var source in Calculation.Sources) sheet.From(source);
-        var pitch = sheet.Or("pitch", 12, "in/ft", "the steepest usual roof, on the careful side");
+        var pitch = sheet.Or("pitch", 12, "in/ft", "downspout.why.steepest-usual-roof-careful");
         var row = Pitches.Rows.First(row => pitch <= row.Number("pitch_most") + 1e-9);
-        var adjusted = sheet.Step($"Area for rain driven on the slope = area × {row.Number("factor")}", given.Number("area") * row.Number("factor"), "ft²");
-        var load = sheet.Result("load", sheet.Step("Load = that area × intensity, in ft² at 1 in/h", adjusted * given.Number("intensity"), "ft²"), "ft²");
+        var adjusted = sheet.Step("downspout.step.area-rain-driven-slope", given.Number("area") * row.Number("factor"), "ft²", ("factor", row.Number("factor")));
+        var load = sheet.Result("load", sheet.Step("downspout.step.load-area-intensity-ft", adjusted * given.Number("intensity"), "ft²"), "ft²");
         sheet.Result("smallest_gutter", Gutters.Rows.Where(gutter => gutter.Number("capacity") >= load).MinBy(gutter => gutter.Number("capacity"))?["gutter"]);
-        var open = sheet.Result("outlet", sheet.Step("Open area of downspouts = load / 1200", load / AreaPerSquareInch, "in²"), "in²");
+        var open = sheet.Result("outlet", sheet.Step("downspout.step.open-area-downspouts-load", load / AreaPerSquareInch, "in²"), "in²");
         int? needed = null;
         if (given.TextOrNone("downspout") is { } size)
         {
             var each = Spouts.Rows.Single(spout => spout["size"] == size).Number("area_in2");
-            needed = (int)Math.Ceiling(sheet.Step($"Downspouts of {size} = open area / {each:0.##} in²", open / each) - 1e-9);
+            needed = (int)Math.Ceiling(sheet.Step("downspout.step.downspouts-open-area", open / each, "", ("size", size), ("each", each, "in²")) - 1e-9);
         }
         sheet.Result("needed", needed);
-        sheet.Caution("Downspouts should end 5 ft or more from the wall on ground that falls away, or in a pipe to 10 ft or more.");
+        sheet.Caution("downspout.caution.downspouts-should-end-ft");
         return Judge(sheet, given, load, needed);
     }
 
@@ -56,12 +54,12 @@ public static class Downspout
     {
         if (given.TextOrNone("gutter") is { } gutter)
         {
-            var capacity = sheet.Result("gutter_capacity", sheet.Step($"Capacity of {gutter}", Gutters.Rows.Single(row => row["gutter"] == gutter).Number("capacity"), "ft²"), "ft²");
-            if (load > capacity) return sheet.Outside($"The load of {load:0} is more than the {capacity:0} of a {gutter} gutter.");
+            var capacity = sheet.Result("gutter_capacity", sheet.Step("downspout.step.capacity", Gutters.Rows.Single(row => row["gutter"] == gutter).Number("capacity"), "ft²", ("gutter", gutter)), "ft²");
+            if (load > capacity) return sheet.Outside("downspout.because.load-more-gutter", ("load", load), ("capacity", capacity), ("gutter", gutter));
         }
-        if (given.WholeOrNone("count") is { } count && needed is { } number && count < number) return sheet.Outside($"There are {count} downspouts; {number} of this size are needed.");
-        if (given.Has("gutter") && given.Has("count") && needed is not null) return sheet.Within("Gutter and downspouts carry the load.");
-        if (given.Has("gutter")) return sheet.Within("The gutter carries the load; downspouts were not given.");
-        return sheet.CannotSay($"No gutter was given to compare with the load of {load:0}.");
+        if (given.WholeOrNone("count") is { } count && needed is { } number && count < number) return sheet.Outside("downspout.because.downspouts-size-needed", ("count", count), ("number", number));
+        if (given.Has("gutter") && given.Has("count") && needed is not null) return sheet.Within("downspout.because.gutter-downspouts-carry-load");
+        if (given.Has("gutter")) return sheet.Within("downspout.because.gutter-carries-load-downspouts");
+        return sheet.CannotSay("downspout.because.no-gutter-given-compare", ("load", load));
     }
 }

@@ -13,20 +13,18 @@ public static class Insulation
     public static Calculation Calculation { get; } = new()
     {
         Name = "insulation",
-        Title = "Insulation",
-        Purpose = "R-value of insulation from its depth, and what the energy code asks for.",
         Inputs =
         [
-            new Input.List("layers", "what lies there", [
-                new Input.Choice("material", "what it is", [.. Materials.Rows.Select(row => row["material"])]) { Required = true },
-                new Input.Quantity("depth", "how thick it lies", "in", 0, 60) { Required = true },
-                new Input.Flag("continuous", "it covers the framing, not only the space between")], 1, 12) { Required = true },
-            new Input.Choice("climate_zone", "climate zone of the energy code", [.. Required.Rows.Select(row => row["zone"]).Distinct().Order(StringComparer.Ordinal)]) { Required = true },
-            new Input.Choice("edition", "which energy code", [.. Required.Rows.Select(row => row["edition"]).Distinct()]),
-            new Input.Choice("assembly", "where it lies", ["ceiling", "wood wall", "floor", "basement wall", "crawl wall"]) { Required = true },
-            new Input.Group("thin", "a part that is thin or bare", [
-                new Input.Quantity("share", "share of the area", "%", 0.1, 99.9) { Required = true },
-                new Input.Quantity("r", "resistance there, at least that of the bare ceiling", "", 0.5, 60) { Required = true }]),
+            new Input.List("layers", "insulation.input.layers", [
+                new Input.Choice("material", "insulation.input.layers.material", [.. Materials.Rows.Select(row => row["material"])]) { Required = true },
+                new Input.Quantity("depth", "insulation.input.layers.depth", "in", 0, 60) { Required = true },
+                new Input.Flag("continuous", "insulation.input.layers.continuous")], 1, 12) { Required = true },
+            new Input.Choice("climate_zone", "insulation.input.climate-zone", [.. Required.Rows.Select(row => row["zone"]).Distinct().Order(StringComparer.Ordinal)]) { Required = true },
+            new Input.Choice("edition", "insulation.input.edition", [.. Required.Rows.Select(row => row["edition"]).Distinct()]),
+            new Input.Choice("assembly", "insulation.input.assembly", ["ceiling", "wood wall", "floor", "basement wall", "crawl wall"]) { Required = true },
+            new Input.Group("thin", "insulation.input.thin", [
+                new Input.Quantity("share", "insulation.input.thin.share", "%", 0.1, 99.9) { Required = true },
+                new Input.Quantity("r", "insulation.input.thin.r", "", 0.5, 60) { Required = true }]),
         ],
         Sources = [Materials.Source, .. Required.Rows.Select(row => row.Source).Distinct()],
         Work = Work,
@@ -36,23 +34,23 @@ public static class Insulation
     {
         var sheet = new Worksheet(Calculation, given);
         sheet.From(Materials.Source);
-        var edition = sheet.WordOr("edition", "2021", "the newest at hand; a house is held to the edition it was built under");
+        var edition = sheet.WordOr("edition", "2021", "insulation.why.newest-hand-house-held");
         var (cavity, continuous, low, high) = Layers(sheet, given);
         sheet.Result("r_low", low);
         sheet.Result("r_high", high);
         var total = cavity + continuous;
-        sheet.Result("r", sheet.Step("R of all layers", total));
+        sheet.Result("r", sheet.Step("insulation.step.layers", total));
         if (given.Group("thin") is { } thin)
         {
             var share = thin.Number("share") / 100;
-            var whole = sheet.Step("R of the whole = 1/((1 − share)/R + share/R thin)", 1 / ((1 - share) / total + share / thin.Number("r")));
+            var whole = sheet.Step("insulation.step.whole-share-share-thin", 1 / ((1 - share) / total + share / thin.Number("r")));
             if (total > 0) (cavity, continuous, total) = (cavity * whole / total, continuous * whole / total, whole);
         }
         sheet.Result("r_effective", total);
         var row = Required.Rows.Single(row => row["edition"] == edition && row["zone"] == given.Text("climate_zone") && row["assembly"] == given.Text("assembly"));
         sheet.From(row.Source);
-        sheet.Caution("Depth times R an inch is an estimate. Insulation that is wet, pressed, loose or missing does less.");
-        sheet.Caution("Less than a newer code asks for is no defect of an older house; more insulation saves heat.");
+        sheet.Caution("insulation.caution.depth-times-inch-estimate");
+        sheet.Caution("insulation.caution.less-newer-code-asks");
         return Judge(sheet, Options(row["options"]), cavity, continuous, $"{edition} code, zone {given.Text("climate_zone")}, {given.Text("assembly")}", low, high);
     }
 
@@ -63,11 +61,11 @@ public static class Insulation
         {
             var row = Materials.Rows.Single(row => row["material"] == layer.Text("material"));
             var depth = layer.Number("depth");
-            var r = sheet.Step($"{row["material"]}, {depth:0.##} in × {row.Number("typical"):0.##} an inch (published {row.Number("low"):0.0#} to {row.Number("high"):0.0#})", depth * row.Number("typical"));
+            var r = sheet.Step("insulation.step.inch-published", depth * row.Number("typical"), "", ("material", row["material"]), ("depth", depth, "in"), ("typical", row.Number("typical")), ("low", row.Number("low")), ("high", row.Number("high")));
             (low, high) = (low + depth * row.Number("low"), high + depth * row.Number("high"));
             if (layer.Flag("continuous")) continuous += r;
             else cavity += r;
-            if (row["note"].Contains("asbestos", StringComparison.Ordinal)) sheet.Caution("Vermiculite may hold asbestos. Leave it alone and have it tested.");
+            if (row["note"].Contains("asbestos", StringComparison.Ordinal)) sheet.Caution("insulation.caution.vermiculite-may-hold-asbestos");
         }
         return (cavity, continuous, low, high);
     }
@@ -76,24 +74,24 @@ public static class Insulation
     {
         if (options.Contains((0, 0)))
         {
-            sheet.Say($"Required ({where}): none");
+            sheet.Say("insulation.step.required-none", ("where", where));
             sheet.Result("required", 0);
             sheet.Result("share", null);
-            return sheet.Within($"The {where} asks for none.");
+            return sheet.Within("insulation.because.asks-none", ("where", where));
         }
         var shares = options.Select(option => Share(option, cavity, continuous)).ToArray();
         var words = string.Join(" or ", options.Select(Words));
-        sheet.Say($"Required ({where}): {words}");
+        sheet.Say("insulation.step.required", ("where", where), ("words", words));
         sheet.Result("options", words);
         sheet.Result("required", options[0].Cavity + options[0].Continuous);
-        var share = sheet.Step("Share of what is required, by the option that comes nearest", shares.Max());
+        var share = sheet.Step("insulation.step.share-what-required-option", shares.Max());
         sheet.Result("share", share);
         var total = cavity + continuous;
-        if (share >= 1 - 1e-9) return sheet.Within($"About R-{total:0} is at least {words} ({where}).");
+        if (share >= 1 - 1e-9) return sheet.Within("insulation.because.about-least", ("total", total), ("words", words), ("where", where));
         // Typical values fall short where the best published ones would do: a field estimate cannot tell.
         return total > 0 && share * high / Math.Max(total, 1e-9) >= 1 && low < high
-            ? sheet.CannotSay($"About R-{total:0} lies close to {words} ({where}); the range of the material leaves it open.")
-            : sheet.Outside($"About R-{total:0} is less than {words} ({where}).");
+            ? sheet.CannotSay("insulation.because.about-lies-close-range", ("total", total), ("words", words), ("where", where))
+            : sheet.Outside("insulation.because.about-less", ("total", total), ("words", words), ("where", where));
     }
 
     // What continuous insulation there is beyond the option's share also counts for the cavity.

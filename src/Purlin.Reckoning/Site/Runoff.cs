@@ -17,16 +17,14 @@ public static class Runoff
     public static Calculation Calculation { get; } = new()
     {
         Name = "runoff",
-        Title = "Rain that runs off",
-        Purpose = "Flow of rain off roofs, paving and lawns by the rational method.",
         Inputs =
         [
-            new Input.List("areas", "what the rain falls on", [
-                new Input.Quantity("area", "area seen from above", "ft²", 1, 50_000_000) { Required = true },
-                new Input.Choice("cover", "what it is", [.. Covers.Rows.Select(row => row["cover"])]),
-                new Input.Quantity("coefficient", "runoff coefficient of your own instead", "", 0.01, 1)], 1, 50) { Required = true },
-            new Input.Quantity("intensity", "rain of the place, from NOAA Atlas 14", "in/h", 0.01, 30) { Required = true },
-            new Input.Quantity("capacity", "flow that a drain or swale can carry", "gpm", 0.1, 10_000_000),
+            new Input.List("areas", "runoff.input.areas", [
+                new Input.Quantity("area", "runoff.input.areas.area", "ft²", 1, 50_000_000) { Required = true },
+                new Input.Choice("cover", "runoff.input.areas.cover", [.. Covers.Rows.Select(row => row["cover"])]),
+                new Input.Quantity("coefficient", "runoff.input.areas.coefficient", "", 0.01, 1)], 1, 50) { Required = true },
+            new Input.Quantity("intensity", "runoff.input.intensity", "in/h", 0.01, 30) { Required = true },
+            new Input.Quantity("capacity", "runoff.input.capacity", "gpm", 0.1, 10_000_000),
         ],
         Sources = ["rational method Q = C·i·A, 1 in/h on 1 ft² = 1/43 200 ft³/s", Covers.Source],
         Work = Work,
@@ -42,32 +40,32 @@ public static class Runoff
         {
             if (Coefficient(sheet, area, at, refusals) is not { } coefficient) continue;
             total += area.Number("area");
-            weighted += sheet.Step($"C·A of {area.TextOrNone("cover") ?? "an area"}: {coefficient:0.###} × {area.Number("area"):0.##} ft²", coefficient * area.Number("area"), "ft²");
+            weighted += sheet.Step("runoff.step.c-a-of", coefficient * area.Number("area"), "ft²", ("cover", area.TextOrNone("cover") ?? "an area"), ("coefficient", coefficient), ("area", area.Number("area"), "ft²"));
         }
         if (refusals.Count > 0) return Checked<Working>.Refused(refusals);
         var rain = given.Number("intensity");
-        sheet.Result("coefficient", sheet.Step("Coefficient of all = Σ C·A / Σ A", weighted / total));
-        var cubic = sheet.Result("flow", sheet.Step("Q = Σ C·A × i / 43 200", weighted * rain / SquareFeetPerCubicFootSecond, "ft³/s"), "ft³/s");
-        var gallons = sheet.Result("flow_gpm", sheet.Step("In gallons a minute", cubic * GallonsPerMinute, "gpm"), "gpm");
+        sheet.Result("coefficient", sheet.Step("runoff.step.coefficient", weighted / total));
+        var cubic = sheet.Result("flow", sheet.Step("runoff.step.q-c-a", weighted * rain / SquareFeetPerCubicFootSecond, "ft³/s"), "ft³/s");
+        var gallons = sheet.Result("flow_gpm", sheet.Step("runoff.step.gallons-minute", cubic * GallonsPerMinute, "gpm"), "gpm");
         sheet.Result("flow_customary", weighted / SquareFeetPerAcre * rain, "ft³/s");
-        sheet.Caution("The method is for a steady rain on small areas. It says nothing of water that comes from next door.");
+        sheet.Caution("runoff.caution.method-steady-rain-small");
         return given.NumberOrNone("capacity") is not { } capacity
-            ? sheet.CannotSay($"No capacity was given to compare; {gallons:0.#} gpm run off.")
+            ? sheet.CannotSay("runoff.because.no-capacity-given-compare", ("gallons", gallons, "gpm"))
             : gallons <= capacity
-                ? sheet.Within($"{gallons:0.#} gpm run off, no more than the {capacity:0.#} gpm that can be carried.")
-                : sheet.Outside($"{gallons:0.#} gpm run off, more than the {capacity:0.#} gpm that can be carried.");
+                ? sheet.Within("runoff.because.run-off-no-more", ("gallons", gallons, "gpm"), ("capacity", capacity, "gpm"))
+                : sheet.Outside("runoff.because.run-off-more-can", ("gallons", gallons, "gpm"), ("capacity", capacity, "gpm"));
     }
 
     private static double? Coefficient(Worksheet sheet, Given area, int at, List<Refusal> refusals)
     {
         if (area.Has("cover") == area.Has("coefficient"))
         {
-            refusals.Add(new Refusal($"areas[{at}].cover", area.Has("cover") ? "cover and coefficient" : "missing", "a cover or a coefficient, one of them"));
+            refusals.Add(new Refusal($"areas[{at}].cover", area.Has("cover") ? new Said("runoff.given.cover-coefficient") : new Said("refused.missing"), "runoff.allowed.cover-coefficient-them"));
             return null;
         }
         if (area.NumberOrNone("coefficient") is { } own) return own;
         var row = Covers.Rows.Single(row => row["cover"] == area.Text("cover"));
         sheet.From(row.Source);
-        return sheet.Step($"Coefficient of {row["cover"]}, published {row["low"]} to {row["high"]}", row.Number("typical"));
+        return sheet.Step("runoff.step.coefficient-published", row.Number("typical"), "", ("cover", row["cover"]), ("low", row["low"]), ("high", row["high"]));
     }
 }

@@ -15,16 +15,14 @@ public static class Crack
     public static Calculation Calculation { get; } = new()
     {
         Name = "crack",
-        Title = "Crack",
-        Purpose = "Class of a crack by width, what it is likely to mean and who should look at it.",
         Inputs =
         [
-            new Input.Choice("material", "what is cracked", ["poured wall", "block wall", "brick veneer", "slab", "drywall", "plaster", "stucco", "chimney", "pier"]) { Required = true },
-            new Input.Quantity("width", "width at its widest", "in", 0, 24) { Required = true },
-            new Input.Quantity("offset", "step from one side to the other", "in", 0, 12),
-            new Input.Choice("direction", "how it runs", ["vertical", "horizontal", "diagonal", "stair-step"]),
-            new Input.Choice("pattern", "what marks it", ["wider at one end", "matching pair", "ends and middle", "single", "corner of opening", "ceiling joint", "near a corner", "at a lintel", "separation", "map"]),
-            new Input.Choice("active", "whether it moves: fresh edges, a patch that opened again", ["yes", "no", "not known"]),
+            new Input.Choice("material", "crack.input.material", ["poured wall", "block wall", "brick veneer", "slab", "drywall", "plaster", "stucco", "chimney", "pier"]) { Required = true },
+            new Input.Quantity("width", "crack.input.width", "in", 0, 24) { Required = true },
+            new Input.Quantity("offset", "crack.input.offset", "in", 0, 12),
+            new Input.Choice("direction", "crack.input.direction", ["vertical", "horizontal", "diagonal", "stair-step"]),
+            new Input.Choice("pattern", "crack.input.pattern", ["wider at one end", "matching pair", "ends and middle", "single", "corner of opening", "ceiling joint", "near a corner", "at a lintel", "separation", "map"]),
+            new Input.Choice("active", "crack.input.active", ["yes", "no", "not known"]),
         ],
         Sources = [Classes.Source, .. Meanings.Rows.Select(row => row.Source).Distinct()],
         Work = Work,
@@ -35,24 +33,24 @@ public static class Crack
         var sheet = new Worksheet(Calculation, given);
         var (width, material) = (given.Number("width"), given.Text("material"));
         var category = Class(sheet, material, width);
-        var active = sheet.WordOr("active", "not known", "one visit seldom shows whether a crack moves");
+        var active = sheet.WordOr("active", "not known", "crack.why.visit-seldom-shows-whether");
         var row = Meanings.Rows.Where(row => Fits(row, given, width)).OrderByDescending(Closeness).FirstOrDefault();
         sheet.Result("likely_meaning", row?["meaning"]);
         sheet.Result("structural", row?["structural"]);
         sheet.Result("look_for", row?["look_for"]);
         sheet.Result("recommendation", row?["recommendation"]);
-        sheet.Caution("A likely meaning is no diagnosis. Cause shows in the whole: levels, doors, drainage, soil.");
+        sheet.Caution("crack.caution.likely-meaning-no-diagnosis");
         if (row is not null)
         {
             sheet.From(row.Source);
-            sheet.Say($"{Capital(material)} with such a crack: likely {row["meaning"]}; look for {row["look_for"]}");
+            sheet.Say("crack.step.such-crack-likely-look", ("material", Capital(material)), ("meaning", row["meaning"]), ("look-for", row["look_for"]));
         }
         return Judge(sheet, given, row, category, active);
     }
 
     private static int Class(Worksheet sheet, string material, double width)
     {
-        var millimetres = sheet.Step("Width", width * MillimetresPerInch, "mm");
+        var millimetres = sheet.Step("crack.step.width", width * MillimetresPerInch, "mm");
         sheet.Result("width", width, "in");
         // The digest classes damage to walls; a slab or a pier has no such class.
         if (material is "slab" or "pier")
@@ -64,7 +62,7 @@ public static class Crack
         sheet.From(row.Source);
         sheet.Result("class", (int)row.Number("category"));
         sheet.Result("class_words", row["words"]);
-        sheet.Step($"Class by width: {row["words"]}", row.Number("category"));
+        sheet.Step("crack.step.class-width", row.Number("category"), "", ("words", row["words"]));
         return (int)row.Number("category");
     }
 
@@ -80,16 +78,16 @@ public static class Crack
 
     private static Checked<Working> Judge(Worksheet sheet, Given given, TableRow? row, int category, string active)
     {
-        if (category >= Limit(sheet, "engineer-category")) return sheet.Outside($"It is wide enough for class {category}; a structural engineer should look at it.");
-        if (given.Text("material") != "slab" && given.Number("width") > Limit(sheet, "engineer-width")) return sheet.Outside($"It is wider than {Limit(sheet, "engineer-width"):0.##} in; a structural engineer should look at it.");
+        if (category >= Limit(sheet, "engineer-category")) return sheet.Outside("crack.because.wide-enough-class-structural", ("category", category));
+        if (given.Text("material") != "slab" && given.Number("width") > Limit(sheet, "engineer-width")) return sheet.Outside("crack.because.wider-structural-engineer-should", ("sheet", Limit(sheet, "engineer-width"), "in"));
         var step = Limit(sheet, given.Text("material") == "slab" ? "slab-step" : "wall-step");
-        if (given.NumberOrNone("offset") is { } offset && offset > step) return sheet.Outside($"Its two sides stand {offset:0.###} in apart, more than {step:0.###} in; one side has moved.");
-        if (row is null) return sheet.CannotSay("No published meaning fits this crack; its pattern and its direction would help.");
-        if (row["structural"] == "yes") return sheet.Outside($"Likely cause: {row["meaning"]}. {row["recommendation"]}");
-        if (active == "yes") return sheet.Outside("It moves; a structural engineer should find out why.");
+        if (given.NumberOrNone("offset") is { } offset && offset > step) return sheet.Outside("crack.because.two-sides-stand-apart", ("offset", offset, "in"), ("step", step, "in"));
+        if (row is null) return sheet.CannotSay("crack.because.no-published-meaning-fits");
+        if (row["structural"] == "yes") return sheet.Outside("crack.because.likely-cause", ("meaning", row["meaning"]), ("recommendation", row["recommendation"]));
+        if (active == "yes") return sheet.Outside("crack.because.moves-structural-engineer-should");
         return row["structural"] == "no"
-            ? sheet.Within($"Likely cause: {row["meaning"]}, which is seldom structural. {row["recommendation"]}")
-            : sheet.CannotSay($"Likely cause: {row["meaning"]}; the crack alone does not decide. {row["recommendation"]}");
+            ? sheet.Within("crack.because.likely-cause-seldom-structural", ("meaning", row["meaning"]), ("recommendation", row["recommendation"]))
+            : sheet.CannotSay("crack.because.likely-cause-crack-alone", ("meaning", row["meaning"]), ("recommendation", row["recommendation"]));
     }
 
     private static double Limit(Worksheet sheet, string name)

@@ -14,16 +14,14 @@ public static class Guard
     public static Calculation Calculation { get; } = new()
     {
         Name = "guard",
-        Title = "Guard",
-        Purpose = "Whether a guard is needed, high enough and closed enough, then and now.",
         Inputs =
         [
-            new Input.Quantity("drop", "how far down it is within 36 in of the edge", "in", 0, 2400),
-            new Input.Flag("present", "there is a guard"),
-            new Input.Quantity("height", "height of the guard", "in", 1, 120),
-            new Input.Quantity("opening", "the largest ball that passes through", "in", 0, 96),
-            new Input.Flag("stair", "it stands beside a stair"),
-            new Input.Whole("year_built", "year it was built", 1600, 2100),
+            new Input.Quantity("drop", "guard.input.drop", "in", 0, 2400),
+            new Input.Flag("present", "guard.input.present"),
+            new Input.Quantity("height", "guard.input.height", "in", 1, 120),
+            new Input.Quantity("opening", "guard.input.opening", "in", 0, 96),
+            new Input.Flag("stair", "guard.input.stair"),
+            new Input.Whole("year_built", "guard.input.year-built", 1600, 2100),
         ],
         Sources = [.. Limits.Rows.Select(row => row.Source).Distinct()],
         Work = Work,
@@ -32,10 +30,10 @@ public static class Guard
     private static Checked<Working> Work(Given given)
     {
         var sheet = new Worksheet(Calculation, given);
-        if (!given.Has("drop") && !given.Has("height") && !given.Has("opening") && !given.Has("present")) return new Refusal("drop", "missing", "the drop, or the height or opening of a guard that is there");
+        if (!given.Has("drop") && !given.Has("height") && !given.Has("opening") && !given.Has("present")) return new Refusal("drop", "refused.missing", "guard.allowed.drop-height-opening-guard");
         var (drop, stair) = (given.NumberOrNone("drop"), given.Flag("stair"));
-        if (drop is null) sheet.Say("Drop not given: a guard is taken to be needed");
-        if (given.Has("present") && !given.Flag("present") && (given.Has("height") || given.Has("opening"))) return new Refusal("present", "false", "true where a height or an opening was measured");
+        if (drop is null) sheet.Say("guard.step.drop-not-given-guard");
+        if (given.Has("present") && !given.Flag("present") && (given.Has("height") || given.Has("opening"))) return new Refusal("present", "guard.given.false", "guard.allowed.true-where-height-opening");
         var now = Judge(sheet, given, drop, stair, null);
         sheet.Result("needed_now", drop is { } down ? down > Row("drop", null).Number("strict") + Slack : null);
         sheet.Result("now", now.ToJson());
@@ -47,7 +45,7 @@ public static class Guard
             sentence += $". In {year}: {then.Words}";
         }
         else sheet.Result("then", null);
-        sheet.Caution("Children slip or get stuck between wide balusters and people lean on weak rails, whatever the code of the day was.");
+        sheet.Caution("guard.caution.children-slip-get-stuck");
         return now.Verdict switch
         {
             "within" => sheet.Within(sentence + "."),
@@ -61,7 +59,7 @@ public static class Guard
         var when = year is { } built ? $"in {built}" : "today";
         var needed = Row("drop", year);
         sheet.From(needed.Source);
-        if (drop is { } down) sheet.Step($"Drop, guard needed {when} above {needed.Number("strict"):0} in", down, "in");
+        if (drop is { } down) sheet.Step("guard.step.drop-guard-needed-above", down, "in", ("when", when), ("strict", needed.Number("strict"), "in"));
         if (drop <= needed.Number("strict") + Slack)
         {
             return new Judged("within", null, null, $"a drop of {drop:0.##} in needs no guard");
@@ -81,10 +79,10 @@ public static class Guard
         var limit = strict == loose ? $"{strict:0.###}" : $"{strict:0.###} to {loose:0.###}, by the code of the place";
         if (found is not { } value)
         {
-            sheet.Say($"{name} not measured; limit {when} {limit} in");
+            sheet.Say("guard.step.not-measured-limit", ("name", name), ("when", when), ("limit", limit));
             return "cannot say";
         }
-        sheet.Step($"{name}, limit {when} {limit} in", value, "in");
+        sheet.Step("guard.step.limit", value, "in", ("name", name), ("when", when), ("limit", limit));
         var (first, second) = (holds(value, strict), holds(value, loose));
         return first && second ? "within" : first || second ? "cannot say" : "outside";
     }

@@ -12,18 +12,16 @@ public static class Stairs
     public static Calculation Calculation { get; } = new()
     {
         Name = "stairs",
-        Title = "Stairs",
-        Purpose = "Risers, treads, width, headroom and handrail of a flight against the limits of an edition.",
         Inputs =
         [
-            new Input.List("risers", "height of each step, from the bottom", [new Input.Quantity("", "one riser", "in", 0.5, 24)], 1, 60) { Required = true },
-            new Input.List("treads", "depth of each step, nosing to nosing", [new Input.Quantity("", "one tread", "in", 2, 60)], 0, 60),
-            new Input.Quantity("width", "clear width above the handrail", "in", 10, 300),
-            new Input.Quantity("headroom", "clear height above the line of the nosings", "in", 30, 600),
-            new Input.Flag("handrail", "there is a handrail"),
-            new Input.Quantity("handrail_height", "height of the handrail above the nosings", "in", 6, 80),
-            new Input.Flag("open_side", "a side of the flight is open"),
-            new Input.Choice("edition", "which code", [.. Limits.Rows.Select(row => row["edition"]).Distinct()]),
+            new Input.List("risers", "stairs.input.risers", [new Input.Quantity("", "stairs.input.risers.each", "in", 0.5, 24)], 1, 60) { Required = true },
+            new Input.List("treads", "stairs.input.treads", [new Input.Quantity("", "stairs.input.treads.each", "in", 2, 60)], 0, 60),
+            new Input.Quantity("width", "stairs.input.width", "in", 10, 300),
+            new Input.Quantity("headroom", "stairs.input.headroom", "in", 30, 600),
+            new Input.Flag("handrail", "stairs.input.handrail"),
+            new Input.Quantity("handrail_height", "stairs.input.handrail-height", "in", 6, 80),
+            new Input.Flag("open_side", "stairs.input.open-side"),
+            new Input.Choice("edition", "stairs.input.edition", [.. Limits.Rows.Select(row => row["edition"]).Distinct()]),
         ],
         Sources = [.. Limits.Rows.Select(row => row.Source).Distinct()],
         Work = Work,
@@ -32,12 +30,12 @@ public static class Stairs
     private static Checked<Working> Work(Given given)
     {
         var sheet = new Worksheet(Calculation, given);
-        var edition = sheet.WordOr("edition", "IRC 2021", "the newest at hand; an older stair was built to the code of its day");
+        var edition = sheet.WordOr("edition", "IRC 2021", "stairs.why.newest-hand-older-stair");
         var (risers, treads) = (given.Numbers("risers"), given.Numbers("treads"));
         var held = new LimitSheet(sheet);
         held.AtMost("highest riser", sheet.Result("riser_most", risers.Max(), "in"), Limit("riser-most", edition));
         held.AtMost("difference of risers", sheet.Result("riser_variation", risers.Max() - risers.Min(), "in"), Limit("variation-most", edition));
-        sheet.Result("total_rise", sheet.Step("Total rise = sum of the risers", risers.Sum(), "in"), "in");
+        sheet.Result("total_rise", sheet.Step("stairs.step.total-rise-sum-risers", risers.Sum(), "in"), "in");
         held.AtMost("rise of the flight", risers.Sum(), Limit("flight-most", edition));
         if (!treads.IsEmpty) Treads(sheet, held, treads, edition);
         held.AtLeast("width", given.NumberOrNone("width"), Limit("width-least", edition));
@@ -45,9 +43,9 @@ public static class Stairs
         Handrail(sheet, held, given, risers, edition);
         held.Write();
         sheet.Result("edition", edition);
-        if (given.Flag("open_side")) sheet.Caution("An open side needs a guard where the drop is more than 30 in (IRC R312.1.1): reckon it as a guard.");
-        if (edition != "older") sheet.Caution("A stair built to an older code is not wrong for that. What makes people fall is told apart from what the code of the day asked.");
-        return held.AnyFailed ? sheet.Outside(held.Failed) : sheet.Within($"What was measured is inside the limits of {(edition == "older" ? "the older code" : edition)}.");
+        if (given.Flag("open_side")) sheet.Caution("stairs.caution.open-side-needs-guard");
+        if (edition != "older") sheet.Caution("stairs.caution.stair-built-older-code");
+        return held.AnyFailed ? sheet.Outside(held.Failed) : sheet.Within("stairs.because.what-measured-inside-limits", ("edition", edition == "older" ? "the older code" : edition));
     }
 
     private static void Treads(Worksheet sheet, LimitSheet held, ImmutableArray<double> treads, string edition)
@@ -61,7 +59,7 @@ public static class Stairs
         var from = Limit("handrail-risers", edition)!;
         var needed = risers.Length >= from.Number("value");
         sheet.Result("handrail_needed", needed);
-        sheet.Say($"{risers.Length} risers: a handrail is {(needed ? "" : "not ")}needed, which is from {from.Number("value"):0} on");
+        sheet.Say("stairs.step.risers-handrail-needed", ("count", risers.Length), ("needed", needed ? "" : "not "), ("value", from.Number("value")));
         if (needed) held.There("handrail", given.Has("handrail") ? given.Flag("handrail") : given.Has("handrail_height") ? true : null, from.Source);
         held.AtLeast("handrail height", given.NumberOrNone("handrail_height"), Limit("handrail-least", edition));
         held.AtMost("handrail height", given.NumberOrNone("handrail_height"), Limit("handrail-most", edition));

@@ -15,14 +15,12 @@ public static class DrainSlope
     public static Calculation Calculation { get; } = new()
     {
         Name = "drain-slope",
-        Title = "Drain: slope",
-        Purpose = "Whether a drain falls enough for its size.",
         Inputs =
         [
-            new Input.Quantity("run", "length along the drain", "ft", 0.5, 1000) { Required = true },
-            new Input.Quantity("fall", "drop over that length; negative where it runs backwards", "in", -240, 1200) { Required = true },
-            new Input.Quantity("diameter", "size of the pipe", "in", 1, 12) { Required = true },
-            new Input.Flag("trap_arm", "it is the arm from a trap to its vent"),
+            new Input.Quantity("run", "drain-slope.input.run", "ft", 0.5, 1000) { Required = true },
+            new Input.Quantity("fall", "drain-slope.input.fall", "in", -240, 1200) { Required = true },
+            new Input.Quantity("diameter", "drain-slope.input.diameter", "in", 1, 12) { Required = true },
+            new Input.Flag("trap_arm", "drain-slope.input.trap-arm"),
         ],
         Sources = [Slopes.Source, TrapArms.Source],
         Work = Work,
@@ -34,29 +32,29 @@ public static class DrainSlope
         var sheet = new Worksheet(Calculation, given);
         var row = Slopes.Rows.First(row => diameter <= row.Number("diameter_most_in") + Slack);
         sheet.From(row.Source);
-        var slope = sheet.Result("slope", sheet.Step("Slope = fall / run", fall / run, "in/ft"), "in/ft");
-        var least = sheet.Result("least", sheet.Step($"Least slope for {diameter:0.##} in pipe", row.Number("inches_per_foot"), "in/ft"), "in/ft");
-        sheet.Result("least_fall", sheet.Step("Least fall over this run = least slope × run", least * run, "in"), "in");
+        var slope = sheet.Result("slope", sheet.Step("drain-slope.step.slope-fall-run", fall / run, "in/ft"), "in/ft");
+        var least = sheet.Result("least", sheet.Step("drain-slope.step.least-slope-pipe", row.Number("inches_per_foot"), "in/ft", ("diameter", diameter, "in")), "in/ft");
+        sheet.Result("least_fall", sheet.Step("drain-slope.step.least-fall-over-run", least * run, "in"), "in");
         sheet.Result("slope_percent", 100 * slope / 12, "%");
-        if (fall < 0) return sheet.Outside($"It runs backwards by {-fall:0.##} in; water and waste stand in it.");
-        if (slope < least - Slack) return sheet.Outside($"It falls {slope:0.###} in a foot, less than {least:0.####}; {least * run - fall:0.##} in more over this run would do.");
-        return given.Flag("trap_arm") ? TrapArm(sheet, run, fall, diameter, least) : sheet.Within($"It falls {slope:0.###} in a foot, at least {least:0.####}.");
+        if (fall < 0) return sheet.Outside("drain-slope.because.runs-backwards-water-waste", ("fall", -fall, "in"));
+        if (slope < least - Slack) return sheet.Outside("drain-slope.because.falls-foot-less-more", ("slope", slope, "in"), ("least", least), ("least-b", least * run - fall, "in"));
+        return given.Flag("trap_arm") ? TrapArm(sheet, run, fall, diameter, least) : sheet.Within("drain-slope.because.falls-foot-least", ("slope", slope, "in"), ("least", least));
     }
 
     private static Checked<Working> TrapArm(Worksheet sheet, double run, double fall, double diameter, double least)
     {
         sheet.From(TrapArms.Source);
-        sheet.Result("most_fall", sheet.Step("Greatest fall of a trap arm = one pipe diameter", diameter, "in"), "in");
+        sheet.Result("most_fall", sheet.Step("drain-slope.step.greatest-fall-trap-arm", diameter, "in"), "in");
         var row = TrapArms.Rows.FirstOrDefault(row => Math.Abs(row.Number("diameter_in") - diameter) < 0.01);
         if (row is not null)
         {
             sheet.From(row.Source);
-            sheet.Result("most_run", sheet.Step($"Longest trap arm of {diameter:0.##} in", row.Number("feet_most"), "ft"), "ft");
+            sheet.Result("most_run", sheet.Step("drain-slope.step.longest-trap-arm", row.Number("feet_most"), "ft", ("diameter", diameter, "in")), "ft");
         }
-        if (fall > diameter + Slack) return sheet.Outside($"As a trap arm it falls {fall:0.##} in, more than its diameter; its vent can lie below the water of the trap.");
-        if (row is not null && run > row.Number("feet_most") + Slack) return sheet.Outside($"As a trap arm it is {run:0.#} ft long, more than {row.Number("feet_most"):0} ft.");
+        if (fall > diameter + Slack) return sheet.Outside("drain-slope.because.trap-arm-falls-more", ("fall", fall, "in"));
+        if (row is not null && run > row.Number("feet_most") + Slack) return sheet.Outside("drain-slope.because.trap-arm-long-more", ("run", run, "ft"), ("feet-most", row.Number("feet_most"), "ft"));
         return row is null
-            ? sheet.CannotSay("No longest trap arm is published for this size.")
-            : sheet.Within($"As a trap arm it falls at least {least:0.####} in a foot and no more than its diameter.");
+            ? sheet.CannotSay("drain-slope.because.no-longest-trap-arm")
+            : sheet.Within("drain-slope.because.trap-arm-falls-least", ("least", least, "in"));
     }
 }

@@ -16,16 +16,14 @@ public static class FixtureDemand
     public static Calculation Calculation { get; } = new()
     {
         Name = "fixture-demand",
-        Title = "Water: demand of the fixtures",
-        Purpose = "Fixture units, peak demand and the smallest service for the fixtures of a house.",
         Inputs =
         [
-            new Input.List("fixtures", "what draws water", [
-                new Input.Choice("kind", "kind of fixture", [.. Units.Rows.Select(row => row["kind"]).Distinct()]) { Required = true },
-                new Input.Whole("count", "how many", 1, 100) { Required = true }], 1, 40) { Required = true },
-            new Input.Choice("supply", "how the toilets flush", ["tank", "flush valve"]),
-            new Input.Choice("service", "size of the service that is there", [.. Tubes.Rows.Select(row => row["size"])]),
-            new Input.Choice("curve", "which code's curve of demand", ["IPC", "NSPC"]),
+            new Input.List("fixtures", "fixture-demand.input.fixtures", [
+                new Input.Choice("kind", "fixture-demand.input.fixtures.kind", [.. Units.Rows.Select(row => row["kind"]).Distinct()]) { Required = true },
+                new Input.Whole("count", "fixture-demand.input.fixtures.count", 1, 100) { Required = true }], 1, 40) { Required = true },
+            new Input.Choice("supply", "fixture-demand.input.supply", ["tank", "flush valve"]),
+            new Input.Choice("service", "fixture-demand.input.service", [.. Tubes.Rows.Select(row => row["size"])]),
+            new Input.Choice("curve", "fixture-demand.input.curve", ["IPC", "NSPC"]),
         ],
         Sources = [Units.Source, .. Demand.Rows.Select(row => row.Source).Distinct(), Tubes.Source],
         Work = Work,
@@ -34,8 +32,8 @@ public static class FixtureDemand
     private static Checked<Working> Work(Given given)
     {
         var sheet = new Worksheet(Calculation, given);
-        var supply = sheet.WordOr("supply", "tank", "houses have tanks; flush valves are for larger buildings");
-        var curve = sheet.WordOr("curve", supply == "tank" ? "IPC" : "NSPC", supply == "tank" ? "the curve that belongs to these fixture units" : "the curve for flush valves that is at hand");
+        var supply = sheet.WordOr("supply", "tank", "fixture-demand.why.houses-tanks-flush-valves");
+        var curve = sheet.WordOr("curve", supply == "tank" ? "IPC" : "NSPC", supply == "tank" ? new Said("fixture-demand.why.curve-belongs-these-fixture") : new Said("fixture-demand.why.curve-flush-valves-hand"));
         double cold = 0, hot = 0, total = 0;
         foreach (var fixture in given.List("fixtures"))
         {
@@ -43,27 +41,27 @@ public static class FixtureDemand
             var count = fixture.Whole("count");
             sheet.From(row.Source);
             (cold, hot) = (cold + count * (row.NumberOrNone("cold") ?? 0), hot + count * (row.NumberOrNone("hot") ?? 0));
-            total += sheet.Step($"{count} × {row["kind"]} at {row.Number("total")} units", count * row.Number("total"));
+            total += sheet.Step("fixture-demand.step.units", count * row.Number("total"), "", ("count", count), ("kind", row["kind"]), ("total", row.Number("total")));
         }
-        sheet.Result("fixture_units", sheet.Step("Fixture units in all", total));
+        sheet.Result("fixture_units", sheet.Step("fixture-demand.step.fixture-units", total));
         sheet.Result("cold_units", cold);
         sheet.Result("hot_units", hot);
-        sheet.Caution("The curves were drawn for older, thirstier fixtures. They size pipes; they do not foretell a water bill.");
-        if (curve == "NSPC") sheet.Caution("The two codes count units and demand by curves of their own. Here units of one meet the curve of the other.");
+        sheet.Caution("fixture-demand.caution.curves-drawn-older-thirstier");
+        if (curve == "NSPC") sheet.Caution("fixture-demand.caution.two-codes-count-units");
         if (Peak(sheet, curve, supply, total) is not { } peak)
         {
             sheet.Result("demand", null);
             sheet.Result("smallest_service", null);
-            return sheet.CannotSay($"The {curve} curve that is at hand does not reach {total:0.#} fixture units for {supply} supply.");
+            return sheet.CannotSay("fixture-demand.because.curve-hand-does-not", ("curve", curve), ("total", total), ("supply", supply));
         }
         sheet.Result("demand", peak, "gpm");
         var size = Service(sheet, peak);
         sheet.Result("smallest_service", size);
-        if (size is null) return sheet.CannotSay($"Peak demand is {peak:0.#} gpm, more than the largest tube of the table carries at {FastestFeetPerSecond:0} ft/s.");
+        if (size is null) return sheet.CannotSay("fixture-demand.because.peak-demand-more-largest", ("peak", peak, "gpm"), ("fastest-feet-per-second", FastestFeetPerSecond));
         var asked = $"{total:0.#} fixture units ask for {peak:0.#} gpm at most, for which {size} tube is the smallest by speed";
-        if (given.TextOrNone("service") is not { } service) return sheet.CannotSay($"{asked}; no service was given to compare.");
+        if (given.TextOrNone("service") is not { } service) return sheet.CannotSay("fixture-demand.because.no-service-given-compare", ("asked", asked));
         var sizes = Tubes.Rows.Select(row => row["size"]).ToList();
-        return sizes.IndexOf(service) >= sizes.IndexOf(size) ? sheet.Within($"{asked}; the service is {service}.") : sheet.Outside($"{asked}; the service is only {service}.");
+        return sizes.IndexOf(service) >= sizes.IndexOf(size) ? sheet.Within("fixture-demand.because.service", ("asked", asked), ("service", service)) : sheet.Outside("fixture-demand.because.service-only", ("asked", asked), ("service", service));
     }
 
     // Straight lines between the rows of the table, as its users draw them; none outside.
@@ -74,9 +72,9 @@ public static class FixtureDemand
         var above = rows.First(row => row.Number("units") >= units);
         var below = rows.Last(row => row.Number("units") <= units);
         foreach (var row in new[] { below, above }.Distinct()) sheet.From(row.Source);
-        if (above == below) return sheet.Step($"Peak demand at {units:0.##} units", above.Number("gpm"), "gpm");
+        if (above == below) return sheet.Step("fixture-demand.step.peak-demand-units", above.Number("gpm"), "gpm", ("units", units));
         var share = (units - below.Number("units")) / (above.Number("units") - below.Number("units"));
-        return sheet.Step($"Peak demand, on a straight line between {below.Number("units"):0} and {above.Number("units"):0} units", below.Number("gpm") + share * (above.Number("gpm") - below.Number("gpm")), "gpm");
+        return sheet.Step("fixture-demand.step.peak-demand-straight-line", below.Number("gpm") + share * (above.Number("gpm") - below.Number("gpm")), "gpm", ("units", below.Number("units")), ("units-b", above.Number("units")));
     }
 
     private static string? Service(Worksheet sheet, double gallonsPerMinute)
@@ -87,8 +85,8 @@ public static class FixtureDemand
             var speed = gallonsPerMinute * 231 / (60 * 12 * Math.PI / 4 * Math.Pow(row.Number("inside_in"), 2));
             if (speed > FastestFeetPerSecond) continue;
             sheet.From(row.Source);
-            sheet.Result("speed", sheet.Step($"Speed in {row["size"]} copper tube, type L", speed, "ft/s"), "ft/s");
-            sheet.Caution("By speed alone. Pressure, length and height decide too, and the code's own tables size a service.");
+            sheet.Result("speed", sheet.Step("fixture-demand.step.speed-copper-tube-type", speed, "ft/s", ("size", row["size"])), "ft/s");
+            sheet.Caution("fixture-demand.caution.speed-alone-pressure-length");
             return row["size"];
         }
         return null;

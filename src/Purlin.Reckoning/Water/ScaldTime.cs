@@ -12,9 +12,7 @@ public static class ScaldTime
     public static Calculation Calculation { get; } = new()
     {
         Name = "scald-time",
-        Title = "Hot water: time to a burn",
-        Purpose = "How soon water of this temperature burns, and what that means.",
-        Inputs = [new Input.Quantity("temperature", "temperature of the hot water at the tap", "°F", 32, 212) { Required = true }],
+        Inputs = [new Input.Quantity("temperature", "scald-time.input.temperature", "°F", 32, 212) { Required = true }],
         Sources = [.. Burns.Rows.Select(row => row.Source).Distinct(), .. Limits.Rows.Select(row => row.Source)],
         Work = Work,
     };
@@ -24,29 +22,29 @@ public static class ScaldTime
         var (sheet, temperature) = (new Worksheet(Calculation, given), given.Number("temperature"));
         var row = Burns.Rows.FirstOrDefault(row => row.Number("fahrenheit") >= temperature) ?? Burns.Rows[^1];
         var most = Limit(sheet, "most");
-        sheet.Step("Temperature at the tap", temperature, "°F");
-        sheet.Caution("Children, older people and people who cannot feel or move away are burned sooner than these times say.");
+        sheet.Step("scald-time.step.temperature-tap", temperature, "°F");
+        sheet.Caution("scald-time.caution.children-older-people-people");
         if (temperature < Burns.Rows[0].Number("fahrenheit")) return Mild(sheet, temperature);
         sheet.From(row.Source);
         var seconds = row.Number("seconds");
-        if (temperature > row.Number("fahrenheit")) sheet.Say($"Hotter than the last published temperature, {row.Number("fahrenheit"):0} °F: at most its time");
-        else if (temperature < row.Number("fahrenheit")) sheet.Say($"Between published temperatures: the time at {row.Number("fahrenheit"):0} °F is taken, the shorter one");
-        sheet.Result("time", sheet.Step("Time to a serious burn", seconds, "s"), "s");
+        if (temperature > row.Number("fahrenheit")) sheet.Say("scald-time.step.hotter-last-published-temperature", ("fahrenheit", row.Number("fahrenheit"), "°F"));
+        else if (temperature < row.Number("fahrenheit")) sheet.Say("scald-time.step.between-published-temperatures", ("fahrenheit", row.Number("fahrenheit"), "°F"));
+        sheet.Result("time", sheet.Step("scald-time.step.time-serious-burn", seconds, "s"), "s");
         var meaning = temperature <= most ? "usual limit" : temperature < Limit(sheet, "danger") ? "hot" : "scalding";
         sheet.Result("meaning", meaning);
         return temperature <= most
-            ? sheet.Within($"{temperature:0.#} °F is no hotter than {most:0} °F; it takes minutes to burn.")
-            : sheet.Outside($"{temperature:0.#} °F is hotter than {most:0} °F; it can burn within {Time(seconds)}.");
+            ? sheet.Within("scald-time.because.no-hotter-takes-minutes", ("temperature", temperature, "°F"), ("most", most, "°F"))
+            : sheet.Outside("scald-time.because.hotter-can-burn-within", ("temperature", temperature, "°F"), ("most", most, "°F"), ("seconds", Time(seconds)));
     }
 
     private static Checked<Working> Mild(Worksheet sheet, double temperature)
     {
-        sheet.Say($"Cooler than the lowest published temperature, {Burns.Rows[0].Number("fahrenheit"):0} °F: no time is published");
+        sheet.Say("scald-time.step.cooler-lowest-published", ("fahrenheit", Burns.Rows[0].Number("fahrenheit"), "°F"));
         sheet.Result("time", null);
         var low = temperature < Limit(sheet, "low");
         sheet.Result("meaning", low ? "lukewarm" : "warm");
-        if (low) sheet.Say("Too cool for washing: the heater may be off, turned down or failing");
-        return sheet.Within($"{temperature:0.#} °F is cooler than any temperature for which a burn time is published{(low ? "; it is lukewarm for washing" : "")}.");
+        if (low) sheet.Say("scald-time.step.too-cool-washing-heater");
+        return sheet.Within("scald-time.because.cooler-temperature-burn-time", ("temperature", temperature, "°F"), ("low", low ? "; it is lukewarm for washing" : ""));
     }
 
     private static double Limit(Worksheet sheet, string name)

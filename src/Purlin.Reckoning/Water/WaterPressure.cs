@@ -14,17 +14,15 @@ public static class WaterPressure
     public static Calculation Calculation { get; } = new()
     {
         Name = "water-pressure",
-        Title = "Water: pressure at the house",
-        Purpose = "Whether static pressure is within limits and whether heated water needs control of its expansion.",
         Inputs =
         [
-            new Input.Quantity("static", "pressure with no water running", "psi", 0, 400) { Required = true },
-            new Input.Quantity("residual", "pressure while water runs", "psi", 0, 400),
-            new Input.Quantity("flow", "how much water was running then", "gpm", 0.1, 500),
-            new Input.Quantity("peak", "highest pressure seen while the heater fired with nothing running", "psi", 0, 600),
-            new Input.Flag("storage_heater", "there is a tank water heater"),
-            new Input.Flag("check_valve", "a check valve, backflow preventer or pressure-reducing valve stands between heater and street"),
-            new Input.Flag("expansion_control", "there is an expansion tank or another listed control"),
+            new Input.Quantity("static", "water-pressure.input.static", "psi", 0, 400) { Required = true },
+            new Input.Quantity("residual", "water-pressure.input.residual", "psi", 0, 400),
+            new Input.Quantity("flow", "water-pressure.input.flow", "gpm", 0.1, 500),
+            new Input.Quantity("peak", "water-pressure.input.peak", "psi", 0, 600),
+            new Input.Flag("storage_heater", "water-pressure.input.storage-heater"),
+            new Input.Flag("check_valve", "water-pressure.input.check-valve"),
+            new Input.Flag("expansion_control", "water-pressure.input.expansion-control"),
         ],
         Sources = [.. Limits.Rows.Select(row => row.Source).Distinct()],
         Work = Work,
@@ -33,14 +31,14 @@ public static class WaterPressure
     private static Checked<Working> Work(Given given)
     {
         var measured = given.Number("static");
-        if (given.NumberOrNone("residual") > measured) return new Refusal("residual", $"{given.Number("residual"):0.##} psi", $"the static pressure, {measured:0.##} psi, or less");
-        if (given.Has("flow") && !given.Has("residual")) return new Refusal("residual", "missing", "the pressure while that flow ran");
-        if (given.NumberOrNone("peak") < measured) return new Refusal("peak", $"{given.Number("peak"):0.##} psi", $"the static pressure, {measured:0.##} psi, or more");
+        if (given.NumberOrNone("residual") > measured) return new Refusal("residual", new("refused.given.hundredth", ("given", given.Number("residual"), "psi")), new("water-pressure.allowed.static-pressure-less", ("measured", measured, "psi")));
+        if (given.Has("flow") && !given.Has("residual")) return new Refusal("residual", "refused.missing", "water-pressure.allowed.pressure-while-flow-ran");
+        if (given.NumberOrNone("peak") < measured) return new Refusal("peak", new("refused.given.hundredth", ("given", given.Number("peak"), "psi")), new("water-pressure.allowed.static-pressure-more", ("measured", measured, "psi")));
         var sheet = new Worksheet(Calculation, given);
         var said = new List<(bool Good, string Words)> { Static(sheet, measured) };
         if (given.NumberOrNone("residual") is { } residual) said.Add(Residual(sheet, measured, residual, given.NumberOrNone("flow")));
         if (Expansion(sheet, given, measured) is { } growth) said.Add(growth);
-        sheet.Caution("Pressure changes with the hour and the season. One reading is one moment.");
+        sheet.Caution("water-pressure.caution.pressure-changes-hour-season");
         var wrong = said.Where(one => !one.Good).ToArray();
         return wrong.Length > 0 ? sheet.Outside(Sentence(wrong)) : sheet.Within(Sentence(said));
     }
@@ -48,7 +46,7 @@ public static class WaterPressure
     private static (bool, string) Static(Worksheet sheet, double measured)
     {
         var (least, most, urgent) = (Limit(sheet, "static-least"), Limit(sheet, "static-most"), Limits.Rows.Single(row => row["limit"] == "static-urgent").Number("value"));
-        sheet.Result("static", sheet.Step("Static pressure, nothing running", measured, "psi"), "psi");
+        sheet.Result("static", sheet.Step("water-pressure.step.static-pressure-nothing-running", measured, "psi"), "psi");
         sheet.Result("least", least, "psi");
         sheet.Result("most", most, "psi");
         var level = measured < least ? "low" : measured <= most ? "usual" : measured <= urgent ? "high" : "very high";
@@ -57,7 +55,7 @@ public static class WaterPressure
         if (measured > urgent)
         {
             Limit(sheet, "static-urgent");
-            sheet.Caution("At this pressure hoses and the water heater can burst. A plumber should be called soon.");
+            sheet.Caution("water-pressure.caution.pressure-hoses-water-heater");
         }
         return level switch
         {
@@ -70,12 +68,12 @@ public static class WaterPressure
     private static (bool, string) Residual(Worksheet sheet, double measured, double residual, double? flow)
     {
         var least = Limit(sheet, "residual-least");
-        sheet.Result("drop", sheet.Step("Drop while water ran = static − residual", measured - residual, "psi"), "psi");
-        sheet.Result("drop_share", measured == 0 ? 0 : sheet.Step("Share of the static pressure lost", (measured - residual) / measured));
+        sheet.Result("drop", sheet.Step("water-pressure.step.drop-while-water-ran", measured - residual, "psi"), "psi");
+        sheet.Result("drop_share", measured == 0 ? 0 : sheet.Step("water-pressure.step.share-static-pressure-lost", (measured - residual) / measured));
         if (flow is { } gallons && measured > residual)
         {
             var at = Limit(sheet, "flow-test");
-            if (measured > at) sheet.Result("flow_at_20", sheet.Step($"Flow at {at:0} psi = flow·((static − {at:0})/(static − residual))^{FlowExponent}", gallons * Math.Pow((measured - at) / (measured - residual), FlowExponent), "gpm"), "gpm");
+            if (measured > at) sheet.Result("flow_at_20", sheet.Step("water-pressure.step.flow-flow-static-static", gallons * Math.Pow((measured - at) / (measured - residual), FlowExponent), "gpm", ("at", at, "psi"), ("at-b", at), ("flow-exponent", FlowExponent)), "gpm");
         }
         return (residual >= least, $"{residual:0.#} psi is left while water runs, {(residual >= least ? "at least" : "less than")} {least:0} psi");
     }
@@ -88,10 +86,10 @@ public static class WaterPressure
         var needed = given.Flag("storage_heater") && closed == true;
         var known = given.Has("storage_heater") && (closed is not null || !given.Flag("storage_heater"));
         sheet.Result("expansion_control", known ? needed ? "needed" : "not needed" : "cannot say");
-        if (peak is { } reached) sheet.Result("rise", sheet.Step("Rise while the heater fired", reached - measured, "psi"), "psi");
+        if (peak is { } reached) sheet.Result("rise", sheet.Step("water-pressure.step.rise-while-heater-fired", reached - measured, "psi"), "psi");
         if (peak > most && peak > measured) return (false, $"the pressure rises to {peak:0} psi as water heats, so the control of expansion is missing or has failed");
         if (!needed) return null;
-        sheet.Say("A tank heater behind a check valve is a closed system: heated water needs an expansion tank or another control (IRC P2903.4, UPC 608.3)");
+        sheet.Say("water-pressure.step.tank-heater-behind-check");
         sheet.From("IRC P2903.4; UPC 608.3: thermal expansion control in closed systems");
         if (!given.Has("expansion_control")) return (true, "expansion control is needed and was not recorded");
         return given.Flag("expansion_control") ? (true, "expansion control is there, as a closed system needs") : (false, "a closed system has no expansion control");

@@ -15,20 +15,18 @@ public static class CostHorizon
     public static Calculation Calculation { get; } = new()
     {
         Name = "cost-horizon",
-        Title = "Cost horizon",
-        Purpose = "Expected cost of replacements a year and the spread of their sum, from your own prices.",
         Inputs =
         [
-            new Input.List("components", "what may have to be replaced", [
-                new Input.Text("component", "kind of component, such as furnace-gas", 60) { Required = true },
-                new Input.Whole("year_installed", "year it was installed or made", 1600, 2200) { Required = true },
-                new Input.Quantity("price", "what replacing it costs, your own figure in today's money", "$", 0, 10_000_000) { Required = true },
-                new Input.Quantity("low", "your own low life: a tenth have failed by then", "years", 0.5, 500),
-                new Input.Quantity("high", "your own high life: nine tenths have failed by then", "years", 0.6, 1000)], 1, MostComponents) { Required = true },
-            new Input.Whole("year_now", "the year to reckon from", 1900, 2200) { Required = true },
-            new Input.Whole("years", "how many years ahead", 1, Renewal.MostYears) { Required = true },
-            new Input.Quantity("reserve", "what is to be set aside, to be held against the sum", "$", 0, 1_000_000_000),
-            new Input.Whole("seed", "runs a simulation beside the exact reckoning, as a check, from this seed", 0, int.MaxValue),
+            new Input.List("components", "cost-horizon.input.components", [
+                new Input.Text("component", "cost-horizon.input.components.component", 60) { Required = true },
+                new Input.Whole("year_installed", "cost-horizon.input.components.year-installed", 1600, 2200) { Required = true },
+                new Input.Quantity("price", "cost-horizon.input.components.price", "$", 0, 10_000_000) { Required = true },
+                new Input.Quantity("low", "cost-horizon.input.components.low", "years", 0.5, 500),
+                new Input.Quantity("high", "cost-horizon.input.components.high", "years", 0.6, 1000)], 1, MostComponents) { Required = true },
+            new Input.Whole("year_now", "cost-horizon.input.year-now", 1900, 2200) { Required = true },
+            new Input.Whole("years", "cost-horizon.input.years", 1, Renewal.MostYears) { Required = true },
+            new Input.Quantity("reserve", "cost-horizon.input.reserve", "$", 0, 1_000_000_000),
+            new Input.Whole("seed", "cost-horizon.input.seed", 0, int.MaxValue),
         ],
         Sources = ["published lives: each kind names its own source", "renewal equation: D. R. Cox, Renewal Theory (1962), chapter 4, in whole years"],
         Work = Work,
@@ -45,28 +43,28 @@ public static class CostHorizon
         var sheet = new Worksheet(Calculation, given);
         foreach (var source in renewals.Select(renewal => renewal.Source).Distinct()) sheet.From(source);
         sheet.From(Calculation.Sources[1]);
-        sheet.Say("Each component fails in whole years as its distribution says, given that it works today, and is replaced by a new one of the same kind");
+        sheet.Say("cost-horizon.step.component-fails-whole-years");
         WriteComponents(sheet, renewals, years);
         var sums = CostSums.Over(renewals, years);
-        sheet.Step(sums.IsExact ? "Sums are counted in steps of the greatest common measure of the prices: exact" : "Prices have no common measure that keeps the count small: sums are counted in steps of this size, the mean kept exact", sums.Step, "$");
+        sheet.Step(sums.IsExact ? new Said("cost-horizon.step.sums-counted-steps-greatest") : new Said("cost-horizon.step.prices-no-common-measure"), sums.Step, "$");
         WriteYears(sheet, renewals, sums, years);
         if (given.WholeOrNone("seed") is { } seed) WriteSimulation(sheet, renewals, years, seed);
-        sheet.Caution("Prices are yours, in today's money; inflation, repairs short of replacement and early failures from damage are not in it.");
-        sheet.Caution("Components are taken to fail independently of each other.");
+        sheet.Caution("cost-horizon.caution.prices-yours-today-money");
+        sheet.Caution("cost-horizon.caution.components-taken-fail");
         return Judge(sheet, given, sums, years);
     }
 
     private static Renewal? Read(Given component, int at, int now, List<Refusal> refusals)
     {
         var (path, age) = ($"components[{at}]", now - component.Whole("year_installed"));
-        if (age < 0) refusals.Add(new Refusal($"{path}.year_installed", $"{component.Whole("year_installed")}", $"the year reckoned from, {now}, or earlier"));
+        if (age < 0) refusals.Add(new Refusal($"{path}.year_installed", new("refused.given", ("given", component.Whole("year_installed"))), new("cost-horizon.allowed.year-reckoned-earlier", ("now", now))));
         var (low, high) = (component.NumberOrNone("low"), component.NumberOrNone("high"));
-        if (low is null != high is null) refusals.Add(new Refusal($"{path}.{(low is null ? "low" : "high")}", "missing", "both low and high, or neither"));
-        if (low >= high) refusals.Add(new Refusal($"{path}.high", $"{high}", $"more than low, {low}"));
+        if (low is null != high is null) refusals.Add(new Refusal($"{path}.{(low is null ? "low" : "high")}", "refused.missing", "cost-horizon.allowed.both-low-high-neither"));
+        if (low >= high) refusals.Add(new Refusal($"{path}.high", new("refused.given", ("given", high ?? 0)), new("cost-horizon.allowed.more-low", ("low", low ?? 0))));
         var life = PublishedLife.Find(component.Text("component"));
         if (low is { } tenth && high is { } ninetieth && low < high) return new Renewal(component.Text("component"), Weibull.FromTenthAndNinetieth(tenth, ninetieth), Math.Max(age, 0), component.Number("price"), $"low and high life of {component.Text("component")} given by the user");
-        if (life is null) refusals.Add(new Refusal($"{path}.component", component.Text("component"), $"a kind of the table of lives, or your own low and high: {PublishedLife.Like(component.Text("component"))}"));
-        else if (life.Lives is null && low is null) refusals.Add(new Refusal($"{path}.component", life.Id, "your own low and high life with it: no distribution is published for this kind"));
+        if (life is null) refusals.Add(new Refusal($"{path}.component", Said.Verbatim(component.Text("component")), new("cost-horizon.allowed.kind-table-lives-your", ("component", PublishedLife.Like(component.Text("component"))))));
+        else if (life.Lives is null && low is null) refusals.Add(new Refusal($"{path}.component", Said.Verbatim(life.Id), "cost-horizon.allowed.your-own-low-high"));
         return life?.Lives is { } lives ? new Renewal(life.Id, lives, Math.Max(age, 0), component.Number("price"), life.Source) : null;
     }
 
@@ -75,7 +73,7 @@ public static class CostHorizon
         {
             ["component"] = renewal.Component,
             ["age"] = Worksheet.Quantity(renewal.AgeYears, "years"),
-            ["replacements"] = sheet.Step($"{renewal.Component}, {renewal.AgeYears} years old: replacements expected within {years} years", renewal.Expected(years).Sum()),
+            ["replacements"] = sheet.Step("cost-horizon.step.years-old-replacements-expected", renewal.Expected(years).Sum(), "", ("component", renewal.Component), ("age-years", renewal.AgeYears), ("years", years)),
             ["expected_cost"] = Worksheet.Quantity(renewal.Price * renewal.Expected(years).Sum(), "$"),
         })]));
 
@@ -83,9 +81,9 @@ public static class CostHorizon
     {
         var replacements = renewals.Select(renewal => renewal.Expected(years)).ToArray();
         var expected = Enumerable.Range(0, years).Select(year => renewals.Select((renewal, at) => renewal.Price * replacements[at][year]).Sum()).ToArray();
-        sheet.Result("expected_a_year", sheet.Step($"Expected cost a year, mean of {years} years", expected.Average(), "$"), "$");
-        sheet.Result("expected_total", sheet.Step("Expected cost in all", expected.Sum(), "$"), "$");
-        foreach (var (name, share) in CostSums.Shares) sheet.Result(name, sheet.Step($"Sum that {share:0 %} of such houses stay within", sums.Quantile(years, share), "$"), "$");
+        sheet.Result("expected_a_year", sheet.Step("cost-horizon.step.expected-cost-year-mean", expected.Average(), "$", ("years", years)), "$");
+        sheet.Result("expected_total", sheet.Step("cost-horizon.step.expected-cost", expected.Sum(), "$"), "$");
+        foreach (var (name, share) in CostSums.Shares) sheet.Result(name, sheet.Step("cost-horizon.step.sum-such-houses-stay", sums.Quantile(years, share), "$", ("share", share)), "$");
         sheet.Result("by_year", new JsonArray([.. Enumerable.Range(1, years).Select(year => (JsonNode)new JsonObject
         {
             ["year"] = year,
@@ -104,7 +102,7 @@ public static class CostHorizon
         sheet.Result("simulated", new JsonObject
         {
             ["runs"] = runs.Length,
-            ["expected_total"] = Worksheet.Quantity(sheet.Step($"Simulation of {runs.Length} houses, as a check: mean sum", runs.Average(), "$"), "$"),
+            ["expected_total"] = Worksheet.Quantity(sheet.Step("cost-horizon.step.simulation-houses-check-mean", runs.Average(), "$", ("count", runs.Length)), "$"),
             ["cumulative_10"] = Worksheet.Quantity(runs[runs.Length / 10], "$"),
             ["cumulative_50"] = Worksheet.Quantity(runs[runs.Length / 2], "$"),
             ["cumulative_90"] = Worksheet.Quantity(runs[runs.Length * 9 / 10], "$"),
@@ -114,9 +112,9 @@ public static class CostHorizon
     private static Checked<Working> Judge(Worksheet sheet, Given given, CostSums sums, int years)
     {
         var likely = sums.Quantile(years, 0.9);
-        if (given.NumberOrNone("reserve") is not { } reserve) return sheet.CannotSay($"Nothing was given to hold the sum against; nine such houses in ten stay within ${likely:#,0} over {years} years.");
+        if (given.NumberOrNone("reserve") is not { } reserve) return sheet.CannotSay("cost-horizon.because.nothing-given-hold-sum", ("likely", likely), ("years", years));
         return reserve >= likely
-            ? sheet.Within($"${reserve:#,0} covers the replacements of nine such houses in ten over {years} years, ${likely:#,0}.")
-            : sheet.Outside($"${reserve:#,0} does not cover the replacements of nine such houses in ten over {years} years, ${likely:#,0}.");
+            ? sheet.Within("cost-horizon.because.covers-replacements-nine-such", ("reserve", reserve), ("years", years), ("likely", likely))
+            : sheet.Outside("cost-horizon.because.does-not-cover-replacements", ("reserve", reserve), ("years", years), ("likely", likely));
     }
 }

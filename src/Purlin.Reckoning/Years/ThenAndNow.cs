@@ -9,23 +9,16 @@ namespace Purlin.Reckoning.Years;
 /// </summary>
 public static class ThenAndNow
 {
-    /// <summary>How a sentence dates a thing whose own year is known.</summary>
-    public const string Installed = "when this was installed in";
-
-    /// <summary>How it dates a thing of which only the year of the house is known.</summary>
-    public const string Built = "when the house was built in";
-
     /// <summary>The reckoning.</summary>
     public static Calculation Calculation { get; } = new()
     {
         Name = "then-and-now",
-        Title = "Then and now",
-        Purpose = "Whether a rule was asked for when something was installed, and whether it is today.",
         Inputs =
         [
-            new Input.Text("rule", "id of a row of the table of eras, such as gfci-bathroom", 60) { Required = true },
-            new Input.Whole("year_installed", "year the thing was installed; the year of the house when nothing newer is known", 1600, 2100) { Required = true },
-            new Input.Whole("year_adopted", "year this place adopted the rule, where somebody looked it up", 1600, 2100),
+            new Input.Text("rule", "then-and-now.input.rule", 60) { Required = true },
+            new Input.Whole("year_installed", "then-and-now.input.year-installed", 1600, 2100) { Required = true },
+            new Input.Whole("year_adopted", "then-and-now.input.year-adopted", 1600, 2100),
+            new Input.Text("built", "then-and-now.input.built", 40),
         ],
         Sources = ["table of eras: each row names its own sources"],
         Work = Work,
@@ -39,21 +32,20 @@ public static class ThenAndNow
         if (Eras.Find(id) is not { } era)
         {
             var like = Eras.Like(id);
-            return new Refusal("rule", id, like.IsEmpty ? "an id of the table of eras, such as gfci-bathroom" : $"an id of the table of eras; the nearest are {string.Join(", ", like)}");
+            return new Refusal("rule", Said.Verbatim(id), like.IsEmpty ? new Said("then-and-now.allowed.id-table-eras-such") : new Said("then-and-now.allowed.id-table-eras-nearest", ("like", SaidValue.Of(like))));
         }
         var (year, adopted) = (given.Whole("year_installed"), given.WholeOrNone("year_adopted"));
         var sheet = new Worksheet(Calculation, given);
         sheet.From(era.Source);
         var usual = WriteDates(sheet, era, adopted);
-        sheet.Step("Installed", year, "years");
+        sheet.Step("then-and-now.step.installed", year, "years");
         var then = adopted is { } here ? year >= here ? Then.Yes : Then.No
             : era.FirstYear is not { } first ? Then.Open
             : year < first ? Then.No
             : usual is { } until && year > until ? Then.Yes
             : Then.Open;
-        var sentence = EraSentence.Of(era, year, adopted, then switch { Then.Yes => true, Then.No => false, _ => null });
-        WriteResult(sheet, era, then, sentence, adopted, usual);
-        var because = EraSentence.First(sentence);
+        var because = new EraSentence(era, year, given.TextOrNone("built")).Then(adopted, then switch { Then.Yes => true, Then.No => false, _ => null });
+        WriteResult(sheet, era, then, EraSentence.Of(because, era), adopted, usual);
         return then switch
         {
             Then.Yes => sheet.Outside(because),
@@ -64,30 +56,31 @@ public static class ThenAndNow
 
     private static int? WriteDates(Worksheet sheet, Era era, int? adopted)
     {
-        if (era.FirstYear is { } first) sheet.Step($"First edition or start ({era.Rule})", first, "years");
-        else sheet.Say($"First edition ({era.Rule}): no source gives a year");
-        if (era.FirstYearLatest is { } latest && latest != era.FirstYear) sheet.Step("Latest year that a source gives", latest, "years");
+        if (era.FirstYear is { } first) sheet.Step("then-and-now.step.first-edition-start", first, "years", ("rule", era.Rule));
+        else sheet.Say("then-and-now.step.first-edition-no-source", ("rule", era.Rule));
+        if (era.FirstYearLatest is { } latest && latest != era.FirstYear) sheet.Step("then-and-now.step.latest-year-source-gives", latest, "years");
         var usual = era.FirstYearLatest + era.UsualLagYears;
-        if (usual is { } until) sheet.Step(era.UsualLagYears == 0 ? "A law or market date: in force everywhere from then" : $"Places usually adopt an edition within {era.UsualLagYears} years: by then it was usually in force", until, "years");
-        if (adopted is { } year) sheet.Step("Adopted here, as given", year, "years");
-        else if (era.UsualLagYears != 0) sheet.Say("The date in this place is unknown: nobody looked it up");
+        if (usual is { } until) sheet.Step(era.UsualLagYears == 0 ? new Said("then-and-now.step.law-market-date-force") : new Said("then-and-now.step.places-usually-adopt-edition", ("usual-lag-years", era.UsualLagYears ?? 0)), until, "years");
+        if (adopted is { } year) sheet.Step("then-and-now.step.adopted-here-given", year, "years");
+        else if (era.UsualLagYears != 0) sheet.Say("then-and-now.step.date-place-unknown-nobody");
         return usual;
     }
 
-    private static void WriteResult(Worksheet sheet, Era era, Then then, string sentence, int? adopted, int? usual)
+    private static void WriteResult(Worksheet sheet, Era era, Then then, Said sentence, int? adopted, int? usual)
     {
         sheet.Result("rule", era.Id);
         sheet.Result("stands_in", era.Rule);
-        sheet.Result("what", era.What);
+        sheet.Sentence("what", Said.InData($"eras.{era.Id}.what", era.What));
         sheet.Result("first_year", era.FirstYear);
         sheet.Result("first_year_latest", era.FirstYearLatest);
         sheet.Result("usually_by", usual);
         sheet.Result("adopted_here", adopted);
         sheet.Result("required_then", then switch { Then.Yes => "yes", Then.No => "no", _ => "cannot say" });
         sheet.Result("required_now", era.RequiredNow);
-        sheet.Result("hazard", era.Hazard);
-        sheet.Result("sentence", sentence);
-        sheet.Caution("Adoption differs from place to place. The building department can say what applied here and when.");
-        if (era.Hazard is not null) sheet.Caution("That a rule did not apply does not make a hazard less of one.");
+        if (era.Hazard is { } hazard) sheet.Sentence("hazard", Said.InData($"eras.{era.Id}.hazard", hazard));
+        else sheet.NoResult("hazard");
+        sheet.Sentence("sentence", sentence);
+        sheet.Caution("then-and-now.caution.adoption-differs-place-place");
+        if (era.Hazard is not null) sheet.Caution("then-and-now.caution.rule-did-not-apply");
     }
 }

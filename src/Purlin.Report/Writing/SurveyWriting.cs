@@ -11,7 +11,7 @@ internal static class SurveyWriting
         var names = survey.Select(reading => reading.Id).ToHashSet();
         var working = record.Judged.Workings.FirstOrDefault(done => done.Working.Name == "floor-survey" && done.Evidence.Any(names.Contains))?.Working;
         yield return new Block.Heading($"{Phrase.Sentence(survey[0].Body.Kind)}: {survey.Count} points");
-        if (working is not null) yield return new Block.Paragraph(Phrase.End(working.Verdict.Because));
+        if (working is not null) yield return new Block.Paragraph(Phrase.End(record.Book.Words.Say(working.Verdict.Because)));
         if (working is not null && FloorPlan.Draw(working.Result, 560) is { } wide)
             yield return new Block.Figure(wide, "Crosses: where the floor was read, with its height. Thin lines: equal height. Dash and dot: the line along which the floor bends most.") { Upright = FloorPlan.Draw(working.Result, 340) };
         else

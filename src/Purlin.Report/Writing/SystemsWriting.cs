@@ -28,7 +28,7 @@ internal static class SystemsWriting
 
     private static IEnumerable<Block> AgeDrawing(Record record, int year)
     {
-        AgeLine[] lines = [.. record.Judged.Workings.Where(done => done.Working.Name == "service-life").Select(done => new AgeLine(Phrase.Sentence(record.ComponentName(done.Component) is { Length: > 0 } name ? name : done.Working.Title), done.Working.Result))];
+        AgeLine[] lines = [.. record.Judged.Workings.Where(done => done.Working.Name == "service-life").Select(done => new AgeLine(Phrase.Sentence(record.ComponentName(done.Component) is { Length: > 0 } name ? name : record.Book.Words.Say(done.Working.Title)), done.Working.Result))];
         if (Ages.Draw(lines, year, 560) is { } wide)
             yield return new Block.Figure(wide, "Thick line: the years it has stood. Hatched: the years in which most of its kind come to their end. Cross line: the usual end. Some fail sooner and some last longer.") { Upright = Ages.Draw(lines, year, 340) };
     }

@@ -1,3 +1,4 @@
+using Purlin.Journal;
 using Purlin.Judgement;
 using Purlin.Reckoning;
 
@@ -16,15 +17,15 @@ internal static class WorkingWriting
 
     private static IEnumerable<Block> One(Record record, JudgedWorking done, int number)
     {
-        var working = done.Working;
-        yield return new Block.Heading($"Working {number}. {working.Title}") { Anchor = $"working-{number}" };
+        var (working, words) = (done.Working, record.Book.Words);
+        yield return new Block.Heading($"Working {number}. {words.Say(working.Title)}") { Anchor = $"working-{number}" };
         var of = string.Join(", ", new[] { Phrase.Sentence(record.ComponentName(done.Component)), record.PlaceName(done.Place) }.Where(part => part.Length > 0));
         var verdict = working.Verdict switch { Verdict.Within => "Within what the source expects", Verdict.Outside => "Outside what the source expects", _ => "Cannot be said" };
-        yield return new Block.Paragraph($"{(of.Length > 0 ? of + ". " : "")}{verdict}. {Phrase.End(working.Verdict.Because)}");
-        yield return new Block.Items([.. working.Steps.Select(Say)]) { Numbered = true, Fine = true };
-        if (working.Cautions.Length > 0) yield return new Block.Paragraph(string.Join(' ', working.Cautions.Select(Phrase.End)));
+        yield return new Block.Paragraph($"{(of.Length > 0 ? of + ". " : "")}{verdict}. {Phrase.End(words.Say(working.Verdict.Because))}");
+        yield return new Block.Items([.. working.Steps.Select(step => Say(step, words))]) { Numbered = true, Fine = true };
+        if (working.Cautions.Length > 0) yield return new Block.Paragraph(string.Join(' ', working.Cautions.Select(caution => Phrase.End(words.Say(caution)))));
         if (working.Sources.Length > 0) yield return new Block.Paragraph($"Source: {Phrase.End(string.Join("; ", working.Sources))}") { Aside = true };
     }
 
-    private static string Say(Step step) => step.Value is { } value ? $"{step.Text.TrimEnd('.', ':')}: {Phrase.Number(value)}{(step.Unit.Length > 0 ? " " + step.Unit : "")}" : Phrase.End(step.Text);
+    private static string Say(Step step, Tongue words) => step.Value is { } value ? $"{words.Say(step.Text).TrimEnd('.', ':')}: {Phrase.Number(value)}{(step.Unit.Length > 0 ? " " + step.Unit : "")}" : Phrase.End(words.Say(step.Text));
 }

@@ -62,7 +62,7 @@ public sealed class VectorTests
             var read = EntryLine.Read(Bytes(one));
             Assert.False(read.IsAccepted, (string?)one["name"]);
             Assert.Contains((string)one["refuses"]!, read.Refusals.Select(refusal => refusal.Input));
-            Assert.All(read.Refusals, refusal => Assert.True(refusal.Given.Length <= 80 && refusal.Allowed.Length > 0, refusal.ToString()));
+            Assert.All(read.Refusals, refusal => Assert.True(InWords.Of(refusal.Given).Length <= 80 && InWords.Of(refusal.Allowed).Length > 0, refusal.ToString()));
             var named = EntryLine.TryName(Bytes(one), out _, out var name);
             Assert.Equal((string?)one["named"], named ? name.ToString() : null);
         }

@@ -21,9 +21,9 @@ public sealed class AllReckoningsTests
     {
         var reckoning = Find(name);
         Assert.Matches("^[a-z]+(-[a-z]+)*$", reckoning.Name);
-        Assert.InRange(reckoning.Title.Length, 5, 60);
-        Assert.InRange(reckoning.Purpose.Length, 20, 200);
-        Assert.EndsWith(".", reckoning.Purpose, StringComparison.Ordinal);
+        Assert.InRange(InWords.Of(reckoning.Title).Length, 5, 60);
+        Assert.InRange(InWords.Of(reckoning.Purpose).Length, 20, 200);
+        Assert.EndsWith(".", InWords.Of(reckoning.Purpose), StringComparison.Ordinal);
         Assert.NotEmpty(reckoning.Sources);
         Assert.All(reckoning.Sources, source => Assert.InRange(source.Length, 8, 400));
     }
@@ -39,8 +39,8 @@ public sealed class AllReckoningsTests
         foreach (var input in inputs)
         {
             if (!(nested && inputs.Length == 1 && input.Name.Length == 0)) Assert.Matches("^[A-Za-z]+(_[a-z0-9]+)*$", input.Name);
-            Assert.InRange(input.Meaning.Length, 3, 160);
-            Assert.NotEmpty(input.Allowed);
+            Assert.InRange(InWords.Of(input.Meaning).Length, 3, 160);
+            Assert.NotEmpty(InWords.Of(input.Allowed));
             if (input is Input.Quantity quantity)
             {
                 Assert.True(Units.Compatible(quantity.Unit, quantity.Unit), $"{input.Name}: unit '{quantity.Unit}' is not known");
@@ -58,7 +58,7 @@ public sealed class AllReckoningsTests
         var reckoning = Find(name);
         var tried = reckoning.Reckon([]);
         foreach (var required in reckoning.Inputs.Where(input => input.Required))
-            Assert.Contains(tried.Refusals, refusal => refusal.Input == required.Name && refusal.Given == "missing" && refusal.Allowed == required.Allowed);
+            Assert.Contains(tried.Refusals, refusal => refusal.Input == required.Name && refusal.Given.Key == "refused.missing" && refusal.Allowed == required.Allowed);
     }
 
     [Theory]
@@ -73,7 +73,7 @@ public sealed class AllReckoningsTests
     {
         foreach (var input in Find(name).Inputs.OfType<Input.Quantity>())
             foreach (var bad in new JsonNode[] { "NaN", "Infinity", "-Infinity", "1e999", "", "a lot", double.NaN, double.PositiveInfinity, true, new JsonArray(1) })
-                Assert.Contains(Find(name).Reckon(new JsonObject { [input.Name] = bad.DeepClone() }).Refusals, refusal => refusal.Input == input.Name && refusal.Given != "missing");
+                Assert.Contains(Find(name).Reckon(new JsonObject { [input.Name] = bad.DeepClone() }).Refusals, refusal => refusal.Input == input.Name && refusal.Given.Key != "refused.missing");
     }
 
     [Theory]
@@ -83,7 +83,7 @@ public sealed class AllReckoningsTests
         foreach (var list in Find(name).Inputs.OfType<Input.List>())
         {
             var huge = new JsonArray([.. Enumerable.Repeat(0, list.Most + 1).Select(_ => (JsonNode?)null)]);
-            Assert.Contains(Find(name).Reckon(new JsonObject { [list.Name] = huge }).Refusals, refusal => refusal.Input == list.Name && refusal.Given == $"a list of {list.Most + 1}");
+            Assert.Contains(Find(name).Reckon(new JsonObject { [list.Name] = huge }).Refusals, refusal => refusal.Input == list.Name && InWords.Of(refusal.Given) == $"a list of {list.Most + 1}");
         }
     }
 
@@ -106,5 +106,5 @@ public sealed class AllReckoningsTests
 
     [Fact]
     public void An_unknown_reckoning_is_refused_with_the_list() =>
-        Assert.Contains("air-state", Assert.Single(Reckonings.Find("weather").Refusals).Allowed, StringComparison.Ordinal);
+        Assert.Contains("air-state", InWords.Of(Assert.Single(Reckonings.Find("weather").Refusals).Allowed), StringComparison.Ordinal);
 }

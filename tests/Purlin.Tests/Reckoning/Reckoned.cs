@@ -16,9 +16,9 @@ internal sealed class Reckoned
         Working = working;
         Assert.NotEmpty(working.Sources);
         Assert.NotEmpty(working.Steps);
-        Assert.EndsWith(".", working.Verdict.Because, StringComparison.Ordinal);
-        Assert.All(working.Steps, step => Assert.True(step.Value is null || double.IsFinite(step.Value.Value), step.Text));
-        Json = JsonNode.Parse(working.ToJson().ToJsonString())!.AsObject();
+        Assert.EndsWith(".", InWords.Of(working.Verdict.Because), StringComparison.Ordinal);
+        Assert.All(working.Steps, step => Assert.True(step.Value is null || double.IsFinite(step.Value.Value), InWords.Of(step.Text)));
+        Json = JsonNode.Parse(working.ToJson(InWords.Tongue).ToJsonString())!.AsObject();
         Assert.Equal(["result", "steps", "verdict", "because", "sources", "cautions"], Json.Select(member => member.Key));
     }
 
@@ -28,7 +28,7 @@ internal sealed class Reckoned
 
     public string Verdict => Working.Verdict.Word;
 
-    public string Because => Working.Verdict.Because;
+    public string Because => InWords.Of(Working.Verdict.Because);
 
     public static Reckoned Of(string name, string json) => Of(name, JsonNode.Parse(json)!.AsObject());
 
@@ -39,7 +39,7 @@ internal sealed class Reckoned
     {
         var refusals = Reckonings.ReadInput(json).Match(input => Reckonings.Reckon(name, input).Refusals, refused => refused);
         Assert.NotEmpty(refusals);
-        Assert.All(refusals, refusal => Assert.True(refusal.Input.Length > 0 && refusal.Given.Length > 0 && refusal.Allowed.Length > 0, refusal.ToString()));
+        Assert.All(refusals, refusal => Assert.True(refusal.Input.Length > 0 && InWords.Of(refusal.Given).Length > 0 && InWords.Of(refusal.Allowed).Length > 0, refusal.ToString()));
         return string.Join('\n', refusals);
     }
 

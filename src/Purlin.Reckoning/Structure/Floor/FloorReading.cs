@@ -44,7 +44,7 @@ internal sealed class FloorReading(ImmutableArray<FloorPoint> points, LevelPlane
         sheet.Result("points", Points.Length);
         sheet.Result("high", Spot(High));
         sheet.Result("low", Spot(Low));
-        sheet.Result("range", sheet.Step($"Range: {High.Label} is highest, {Low.Label} lowest", High.LevelInches - Low.LevelInches, "in"), "in");
+        sheet.Result("range", sheet.Step("floor-reading.step.range-highest-lowest", High.LevelInches - Low.LevelInches, "in", ("label", High.Label), ("label-b", Low.Label)), "in");
         WritePlane(sheet);
         sheet.Result("pairs_examined", segments.Length);
         sheet.Result("lines_examined", Whole.Count());
@@ -53,11 +53,11 @@ internal sealed class FloorReading(ImmutableArray<FloorPoint> points, LevelPlane
         sheet.Result("lines", new JsonArray([.. Whole.Take(mostLines).Select(line => (JsonNode)Bend(line))]));
         sheet.Result("levels", new JsonArray([.. Points.Select(point => (JsonNode)Spot(point))]));
         if (Worst is not { } sharpest) return;
-        sheet.Step($"Sharpest bend of any two readings with one between: from {sharpest.From.Label} to {sharpest.To.Label}, the floor leaves the chord most at {sharpest.At.Label}", sharpest.DeflectionInches, "in");
-        sheet.Step("Effective length of that part", sharpest.LengthInches, "in");
-        if (sharpest.DeflectionInches != 0) sheet.Step("Length over deflection, the n of 1/n", 1 / sharpest.Ratio);
-        if (!Readable(sharpest)) sheet.Step("No bend is larger than the survey is accurate", AccuracyInches, "in");
-        else if (segments[0] != sharpest) sheet.Step($"Bends of {AccuracyInches:0.##} in or less are not judged: the survey is no more accurate than that", AccuracyInches, "in");
+        sheet.Step("floor-reading.step.sharpest-bend-two-readings", sharpest.DeflectionInches, "in", ("label", sharpest.From.Label), ("label-b", sharpest.To.Label), ("label-c", sharpest.At.Label));
+        sheet.Step("floor-reading.step.effective-length-part", sharpest.LengthInches, "in");
+        if (sharpest.DeflectionInches != 0) sheet.Step("floor-reading.step.length-over-deflection", 1 / sharpest.Ratio);
+        if (!Readable(sharpest)) sheet.Step("floor-reading.step.no-bend-larger-survey", AccuracyInches, "in");
+        else if (segments[0] != sharpest) sheet.Step("floor-reading.step.bends-less-not-judged", AccuracyInches, "in", ("accuracy-inches", AccuracyInches, "in"));
     }
 
     public JsonNode[] Against(double tiltPercent, double oneIn) =>
@@ -81,13 +81,13 @@ internal sealed class FloorReading(ImmutableArray<FloorPoint> points, LevelPlane
     private void WritePlane(Worksheet sheet)
     {
         var off = Points.Select(Plane.Residual).ToArray();
-        sheet.Say($"Best-fit plane by least squares: level = {Plane.A:0.#####}·x + {Plane.B:0.#####}·y + {Plane.C:0.####} in, x and y in ft");
-        sheet.Result("tilt_x", sheet.Step("Tilt along x = 100·a/12", Plane.TiltXPercent, "%"), "%");
-        sheet.Result("tilt_y", sheet.Step("Tilt along y = 100·b/12", Plane.TiltYPercent, "%"), "%");
-        sheet.Result("tilt", sheet.Step("Tilt of the plane = 100·√(a² + b²)/12", Plane.TiltPercent, "%"), "%");
+        sheet.Say("floor-reading.step.best-fit-plane-least", ("a", Plane.A), ("b", Plane.B), ("c", Plane.C, "in"));
+        sheet.Result("tilt_x", sheet.Step("floor-reading.step.tilt-along", Plane.TiltXPercent, "%"), "%");
+        sheet.Result("tilt_y", sheet.Step("floor-reading.step.tilt-along-2", Plane.TiltYPercent, "%"), "%");
+        sheet.Result("tilt", sheet.Step("floor-reading.step.tilt-plane", Plane.TiltPercent, "%"), "%");
         sheet.Result("falls_toward", Plane.TiltPercent == 0 ? null : Worksheet.Quantity(Plane.FallDegrees, "°"));
         sheet.Result("plane", new JsonObject { ["a"] = Worksheet.Quantity(Plane.A, "in/ft"), ["b"] = Worksheet.Quantity(Plane.B, "in/ft"), ["c"] = Worksheet.Quantity(Plane.C, "in") });
-        sheet.Result("residual_rms", sheet.Step("Scatter about the plane, root mean square", Math.Sqrt(off.Average(value => value * value)), "in"), "in");
+        sheet.Result("residual_rms", sheet.Step("floor-reading.step.scatter-about-plane-root", Math.Sqrt(off.Average(value => value * value)), "in"), "in");
         sheet.Result("residual_max", off.Max(), "in");
         sheet.Result("residual_min", off.Min(), "in");
     }

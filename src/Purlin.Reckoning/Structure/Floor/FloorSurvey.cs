@@ -21,25 +21,23 @@ public static class FloorSurvey
     public static Calculation Calculation { get; } = new()
     {
         Name = "floor-survey",
-        Title = "Floor: level survey",
-        Purpose = "How far a floor leans and bends, from readings of a level taken over it.",
         Inputs =
         [
-            new Input.List("points", "the readings", [
-                new Input.Quantity("x", "distance along the house from any corner", "ft", -1000, 1000) { Required = true },
-                new Input.Quantity("y", "distance across the house from the same corner", "ft", -1000, 1000) { Required = true },
-                new Input.Quantity("reading", "height of the finished floor there, higher is more", "in", -240, 240) { Required = true },
-                new Input.Quantity("covering", "thickness of the floor covering there, or the running offset found at thresholds", "in", -12, 12),
-                new Input.Text("label", "what the reading is called", 40)], FewestPoints, MostPoints) { Required = true },
-            new Input.Quantity("reference_covering", "thickness of the covering where the level was set to zero", "in", -12, 12),
-            new Input.List("outline", "corners of the floor, in order round it", [
-                new Input.Quantity("x", "along", "ft", -1000, 1000) { Required = true },
-                new Input.Quantity("y", "across", "ft", -1000, 1000) { Required = true }], 3, 200),
-            new Input.Group("criteria", "limits other than the published ones", [
-                new Input.Quantity("tilt", "greatest tilt", "%", 0.01, 100),
-                new Input.Quantity("deflection", "the n of the greatest deflection 1/n", "", 10, 10_000)]),
-            new Input.Quantity("alignment", "how far a reading may lie off a line and still belong to it", "ft", 0.01, 2),
-            new Input.Quantity("contour_interval", "step between contour lines", "in", 0.01, 50),
+            new Input.List("points", "floor-survey.input.points", [
+                new Input.Quantity("x", "floor-survey.input.points.x", "ft", -1000, 1000) { Required = true },
+                new Input.Quantity("y", "floor-survey.input.points.y", "ft", -1000, 1000) { Required = true },
+                new Input.Quantity("reading", "floor-survey.input.points.reading", "in", -240, 240) { Required = true },
+                new Input.Quantity("covering", "floor-survey.input.points.covering", "in", -12, 12),
+                new Input.Text("label", "floor-survey.input.points.label", 40)], FewestPoints, MostPoints) { Required = true },
+            new Input.Quantity("reference_covering", "floor-survey.input.reference-covering", "in", -12, 12),
+            new Input.List("outline", "floor-survey.input.outline", [
+                new Input.Quantity("x", "floor-survey.input.outline.x", "ft", -1000, 1000) { Required = true },
+                new Input.Quantity("y", "floor-survey.input.outline.y", "ft", -1000, 1000) { Required = true }], 3, 200),
+            new Input.Group("criteria", "floor-survey.input.criteria", [
+                new Input.Quantity("tilt", "floor-survey.input.criteria.tilt", "%", 0.01, 100),
+                new Input.Quantity("deflection", "floor-survey.input.criteria.deflection", "", 10, 10_000)]),
+            new Input.Quantity("alignment", "floor-survey.input.alignment", "ft", 0.01, 2),
+            new Input.Quantity("contour_interval", "floor-survey.input.contour-interval", "in", 0.01, 50),
         ],
         Sources = [.. Criteria.Rows.Select(row => row.Source).Distinct()],
         Work = Work,
@@ -49,18 +47,18 @@ public static class FloorSurvey
     {
         var sheet = new Worksheet(Calculation, given);
         var all = Correct(sheet, given);
-        if (LevelPlane.Fit(all) is null) return new Refusal("points", "readings in one line", "readings spread over the floor: a line does not say how the floor leans across it");
+        if (LevelPlane.Fit(all) is null) return new Refusal("points", "floor-survey.given.readings-line", "floor-survey.allowed.readings-spread-over-floor");
         var outline = Outline(sheet, given, all);
-        if (outline.AreaSquareFeet < 1) return new Refusal("outline", "corners that enclose no area", "corners in order round the floor");
+        if (outline.AreaSquareFeet < 1) return new Refusal("outline", "floor-survey.given.corners-enclose-no-area", "floor-survey.allowed.corners-order-round-floor");
         var accuracy = Criterion("accuracy").Number("value");
         var stray = StrayReading.Find(all, Criterion("stray").Number("value"), accuracy);
         var kept = stray is { } found ? all.Remove(found.Point) : all;
         if (LevelPlane.Fit(kept) is not { } plane) (stray, kept, plane) = (null, all, LevelPlane.Fit(all)!.Value);
         var interval = given.NumberOrNone("contour_interval");
         var range = kept.Max(point => point.LevelInches) - kept.Min(point => point.LevelInches);
-        if (interval is { } step && range / step > MostLevels) return new Refusal("contour_interval", $"{step:0.###} in", $"{range / MostLevels:0.###} in or more for readings {range:0.##} in apart, so that the lines can be told apart");
+        if (interval is { } step && range / step > MostLevels) return new Refusal("contour_interval", new("refused.given.0.###", ("given", step, "in")), new("floor-survey.allowed.more-readings-apart-lines", ("range", range / MostLevels, "in"), ("range-b", range, "in")));
 
-        var alignment = sheet.Or("alignment", 0.25, "ft", "a tape laid by eye");
+        var alignment = sheet.Or("alignment", 0.25, "ft", "floor-survey.why.tape-laid-eye");
         var reading = new FloorReading(kept, plane, FloorProfiles.Find(kept, plane, alignment), accuracy);
         if (stray is { } aside) SetAside(sheet, aside.Point, aside.Inches);
         reading.Write(sheet, MostLines);
@@ -72,10 +70,10 @@ public static class FloorSurvey
     {
         var points = given.List("points");
         var reference = points.Any(point => point.Has("covering"))
-            ? sheet.Or("reference_covering", 0, "in", "it moves every level alike and changes neither tilt nor bend")
+            ? sheet.Or("reference_covering", 0, "in", "floor-survey.why.moves-every-level-alike")
             : 0;
-        if (points.Any(point => point.Has("covering"))) sheet.Say("Level at each point = reading − covering there + covering at the reference");
-        else sheet.Say("No coverings given: the readings are taken as they are");
+        if (points.Any(point => point.Has("covering"))) sheet.Say("floor-survey.step.level-point-reading-covering");
+        else sheet.Say("floor-survey.step.no-coverings-given-readings");
         return [.. points.Select((point, index) => new FloorPoint
         {
             Index = index,
@@ -89,21 +87,21 @@ public static class FloorSurvey
     private static Polygon Outline(Worksheet sheet, Given given, ImmutableArray<FloorPoint> points)
     {
         if (given.Has("outline")) return new Polygon([.. given.List("outline").Select(corner => (corner.Number("x"), corner.Number("y")))]);
-        sheet.Say("Outline not given: contours are drawn inside the outermost readings");
+        sheet.Say("floor-survey.step.outline-not-given-contours");
         return Polygon.Around(points.Select(point => (point.XFeet, point.YFeet)));
     }
 
     private static void SetAside(Worksheet sheet, FloorPoint point, double inches)
     {
-        sheet.Step($"Reading {point.Label} stands {Math.Abs(inches):0.0#} in {(inches > 0 ? "above" : "below")} what the readings round it foretell; it is left out", inches, "in");
-        sheet.Caution($"Reading {point.Label} does not agree with its neighbours and was left out. Take it again before relying on this survey.");
+        sheet.Step("floor-survey.step.reading-stands-what-readings", inches, "in", ("label", point.Label), ("inches", Math.Abs(inches), "in"), ("inches-b", inches > 0 ? "above" : "below"));
+        sheet.Caution("floor-survey.caution.reading-does-not-agree", ("label", point.Label));
         sheet.From(Criterion("stray").Source);
     }
 
     private static void Contour(Worksheet sheet, FloorReading reading, double? asked, double range, Polygon outline)
     {
         var interval = asked ?? FloorContours.Interval(range);
-        if (asked is null) sheet.Step($"Contour interval not given: {interval:0.##} in taken (at most a dozen lines)", interval, "in");
+        if (asked is null) sheet.Step("floor-survey.step.contour-interval-not-given", interval, "in", ("interval", interval, "in"));
         var field = new LevelField(reading.Points, reading.Plane, outline.AreaSquareFeet);
         var grid = FloorContours.Grid(field, outline);
         sheet.Result("contour_interval", interval, "in");
@@ -124,10 +122,10 @@ public static class FloorSurvey
         sheet.Result("stray", stray is null ? null : new JsonObject { ["label"] = stray.Label, ["index"] = stray.Index, ["level"] = Worksheet.Quantity(stray.LevelInches, "in") });
         sheet.From(Criterion("effective-length").Source);
         sheet.From(Criterion("accuracy").Source);
-        sheet.Say($"Effective length is the distance between the two ends of the part of a profile that is judged ({Criterion("effective-length")["mark"]})");
-        sheet.Caution("One survey shows the shape on one day. Movement shows only against an earlier survey.");
-        sheet.Caution("These values screen; they do not diagnose. A licensed structural engineer judges a floor that exceeds them, or that shows cracks, sticking doors or other signs.");
-        sheet.Caution("Garages, porches, shower floors and additions may slope on purpose and are surveyed apart.");
+        sheet.Say("floor-survey.step.effective-length-distance-between", ("mark", Criterion("effective-length")["mark"]));
+        sheet.Caution("floor-survey.caution.survey-shows-shape-day");
+        sheet.Caution("floor-survey.caution.these-values-screen-they");
+        sheet.Caution("floor-survey.caution.garages-porches-shower-floors");
         var verdict = reading.Verdict(limits.Tilt, limits.Deflection);
         var because = reading.Because(limits.Tilt, limits.Deflection);
         if (stray is not null)
@@ -137,7 +135,7 @@ public static class FloorSurvey
             because = $"Without reading {stray.Label}, which must be taken again: {because}";
             var edge = Polygon.Around(all.Select(point => (point.XFeet, point.YFeet))).ToEdge((stray.XFeet, stray.YFeet)) <= alignment;
             // A lone drop at the edge can be real; in the middle of a floor it cannot.
-            if (edge && with.Verdict(limits.Tilt, limits.Deflection) != verdict) return sheet.CannotSay($"{because} With it the floor is outside, and a lone drop at an edge can be real.");
+            if (edge && with.Verdict(limits.Tilt, limits.Deflection) != verdict) return sheet.CannotSay("floor-survey.because.floor-outside-lone-drop", ("because", because));
         }
         return verdict switch
         {
@@ -155,13 +153,13 @@ public static class FloorSurvey
         {
             if (own?.NumberOrNone(name) is { } limit)
             {
-                sheet.Step($"Limit of {name} given by the user", limit, unit);
+                sheet.Step("floor-survey.step.limit-given-user", limit, unit, ("name", name));
                 sheet.From($"limit of {name} given by the user");
                 return limit;
             }
             var row = Criterion(name);
             sheet.From(row.Source);
-            return sheet.Step($"Limit of {name} not given: the published screening value is taken ({row.Source})", row.Number("value"), unit);
+            return sheet.Step("floor-survey.step.limit-not-given-published", row.Number("value"), unit, ("name", name), ("source", row.Source));
         }
     }
 

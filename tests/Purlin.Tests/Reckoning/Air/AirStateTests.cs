@@ -50,7 +50,7 @@ public sealed class AirStateTests
 
     [Fact]
     public void Sea_level_that_was_only_presumed_is_a_step() =>
-        Assert.Contains(Worked.Of("air-state", """{"dry_bulb": 70, "dew_point": 50}""").Steps, step => step.Text.Contains("Altitude not given", StringComparison.Ordinal));
+        Assert.Contains(Worked.Of("air-state", """{"dry_bulb": 70, "dew_point": 50}""").Steps, step => InWords.Of(step.Text).Contains("Altitude not given", StringComparison.Ordinal));
 
     [Theory]
     [InlineData("""{"dry_bulb": 70, "wet_bulb": 71}""", "wet_bulb")]

@@ -46,8 +46,8 @@ public sealed class DeliveredCapacityTests
     public void Supply_moister_than_return_is_refused()
     {
         var refusal = Worked.Refused("delivered-capacity", Json(75, 62, 57, 56, 800), "supply.wet_bulb");
-        Assert.Contains("65.2", refusal.Given, StringComparison.Ordinal);
-        Assert.Contains("62.1", refusal.Allowed, StringComparison.Ordinal);
+        Assert.Contains("65.2", InWords.Of(refusal.Given), StringComparison.Ordinal);
+        Assert.Contains("62.1", InWords.Of(refusal.Allowed), StringComparison.Ordinal);
     }
 
     [Theory]

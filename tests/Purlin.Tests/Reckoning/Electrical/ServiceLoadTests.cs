@@ -235,7 +235,7 @@ public sealed class ServiceLoadTests
     {
         var working = Load("""{"method": "standard", "edition": 2023, "floor_area": 1500, "fixed_appliances": [{"name": "dishwasher", "VA": 1200}]}""");
         Assert.Null(working.Result["neutral"]);
-        Assert.Contains(working.Steps, step => step.Text.Contains("voltage of dishwasher", StringComparison.Ordinal));
+        Assert.Contains(working.Steps, step => InWords.Of(step.Text).Contains("voltage of dishwasher", StringComparison.Ordinal));
     }
 
     [Theory]
@@ -258,7 +258,7 @@ public sealed class ServiceLoadTests
     {
         var steps = Load("""{"method": "standard", "edition": 2023, "floor_area": 1500}""").Steps;
         foreach (var name in new[] { "Small appliance circuits not given", "Laundry circuits not given", "Volts not given" })
-            Assert.Contains(steps, step => step.Text.StartsWith(name, StringComparison.Ordinal));
+            Assert.Contains(steps, step => InWords.Of(step.Text).StartsWith(name, StringComparison.Ordinal));
     }
 
     [Theory]

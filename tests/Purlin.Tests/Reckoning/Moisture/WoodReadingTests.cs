@@ -49,7 +49,7 @@ public sealed class WoodReadingTests
     {
         var working = Worked.Of("wood-reading", """{"meter": 15, "species": "southern pine"}""");
         Worked.Near(15, working.Value("corrected", "%"), 0);
-        Assert.Contains(working.Cautions, caution => caution.Contains("southern pine", StringComparison.Ordinal));
+        Assert.Contains(working.Cautions, caution => InWords.Of(caution).Contains("southern pine", StringComparison.Ordinal));
         Worked.Near(17, Corrected("""{"meter": 15, "species": "southern pine", "species_correction": 2}"""), 0);
     }
 

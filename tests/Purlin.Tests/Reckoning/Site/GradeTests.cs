@@ -68,8 +68,8 @@ public sealed class GradeTests
         var grade = Reckoned.Of("grade", """{"surface":"soil","points":[{"distance":0,"level":0},{"distance":10,"level":-6.5}]}""");
         grade.Near("fall", 6.5, 1e-12);
         Assert.Equal("within", grade.Verdict);
-        Assert.Contains(Reckoned.Of("grade", """{"points":[{"distance":0,"level":0},{"distance":10,"level":-6.5}]}""").Working.Steps, step => step.Text.StartsWith("Surface not given: soil", StringComparison.Ordinal));
-        Assert.Contains(grade.Working.Steps, step => step.Text.StartsWith("Reads not given: elevation", StringComparison.Ordinal));
+        Assert.Contains(Reckoned.Of("grade", """{"points":[{"distance":0,"level":0},{"distance":10,"level":-6.5}]}""").Working.Steps, step => InWords.Of(step.Text).StartsWith("Surface not given: soil", StringComparison.Ordinal));
+        Assert.Contains(grade.Working.Steps, step => InWords.Of(step.Text).StartsWith("Reads not given: elevation", StringComparison.Ordinal));
     }
 
     // IRC 2006 R401.3: 5 % up to a barrier, with drains or swales; later texts ask for drains or swales only.

@@ -25,8 +25,8 @@ public sealed class FloorStrayTests
         floor.Near("tilt", without.Number("tilt"), 1e-12);
         floor.Near("deflection.one_in", without.Number("deflection.one_in"), 1e-9);
         Assert.Contains($"Without reading {at + 1}", floor.Because, StringComparison.Ordinal);
-        Assert.Contains(floor.Working.Cautions, caution => caution.Contains($"Reading {at + 1} does not agree", StringComparison.Ordinal));
-        Assert.Contains(floor.Working.Steps, step => step.Value is { } inches && step.Text.StartsWith($"Reading {at + 1} stands", StringComparison.Ordinal) && Math.Abs(inches - slip) < 0.3);
+        Assert.Contains(floor.Working.Cautions, caution => InWords.Of(caution).Contains($"Reading {at + 1} does not agree", StringComparison.Ordinal));
+        Assert.Contains(floor.Working.Steps, step => step.Value is { } inches && InWords.Of(step.Text).StartsWith($"Reading {at + 1} stands", StringComparison.Ordinal) && Math.Abs(inches - slip) < 0.3);
     }
 
     [Fact]

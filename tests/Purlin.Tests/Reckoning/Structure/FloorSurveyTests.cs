@@ -141,7 +141,7 @@ public sealed class FloorSurveyTests
             """);
         floor.Near("levels[1].level", -0.30, 1e-12);
         floor.Near("levels[2].level", -0.70, 1e-12);
-        Assert.Contains(floor.Working.Steps, step => step.Text.StartsWith("Reference covering not given", StringComparison.Ordinal));
+        Assert.Contains(floor.Working.Steps, step => InWords.Of(step.Text).StartsWith("Reference covering not given", StringComparison.Ordinal));
         Assert.Equal("closet", floor.Text("low.label"));
         // Four corners have nothing between them.
         Assert.Equal("cannot say", floor.Verdict);
@@ -172,6 +172,6 @@ public sealed class FloorSurveyTests
     {
         var floor = Survey(Strip((0, 0), (15, -1), (30, 0)));
         Assert.Contains(floor.Working.Sources, source => source.Contains("effective length", StringComparison.Ordinal) && source.EndsWith("(from memory)", StringComparison.Ordinal));
-        Assert.Contains(floor.Working.Steps, step => step.Text.StartsWith("Limit of tilt not given", StringComparison.Ordinal));
+        Assert.Contains(floor.Working.Steps, step => InWords.Of(step.Text).StartsWith("Limit of tilt not given", StringComparison.Ordinal));
     }
 }

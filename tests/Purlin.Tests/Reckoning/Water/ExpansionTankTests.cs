@@ -58,7 +58,7 @@ public sealed class ExpansionTankTests
     [Fact]
     public void Every_standard_value_that_is_used_is_a_step()
     {
-        var steps = Tank("\"volume\":50,\"supply\":60").Working.Steps.Select(step => step.Text).ToArray();
+        var steps = Tank("\"volume\":50,\"supply\":60").Working.Steps.Select(step => InWords.Of(step.Text)).ToArray();
         foreach (var name in new[] { "Max", "Cold", "Hot", "Precharge" }) Assert.Contains(steps, step => step.StartsWith(name + " not given", StringComparison.Ordinal));
     }
 

@@ -34,7 +34,7 @@ public sealed class HotWaterTests
     public void Baths_that_are_not_given_are_a_step()
     {
         var heater = Reckoned.Of("water-heater-size", """{"fuel":"gas","bedrooms":4,"tank":40}""");
-        Assert.Contains(heater.Working.Steps, step => step.Text.StartsWith("Baths not given: 2.5", StringComparison.Ordinal));
+        Assert.Contains(heater.Working.Steps, step => InWords.Of(step.Text).StartsWith("Baths not given: 2.5", StringComparison.Ordinal));
         Assert.Equal(40, heater.Number("least_tank"));
     }
 

@@ -91,11 +91,11 @@ public sealed class ServiceLifeTests
         var furnace = Life("furnace-gas", 18);
         Assert.Equal("outside", furnace.Verdict);
         Assert.Contains("one in ten fails within a year, half last more than 3 years and one in ten lasts more than 7 years", furnace.Because, StringComparison.Ordinal);
-        Assert.Contains(furnace.Working.Steps, step => step.Text.StartsWith("Condition not given", StringComparison.Ordinal));
+        Assert.Contains(furnace.Working.Steps, step => InWords.Of(step.Text).StartsWith("Condition not given", StringComparison.Ordinal));
         Assert.Contains(furnace.Working.Sources, source => source.StartsWith("derived here: low taken as the 10th", StringComparison.Ordinal));
         Assert.Equal("within", Life("furnace-gas", 5).Verdict);
         Assert.Contains(Life("pressure-tank", 5).Working.Sources, source => source.EndsWith("(from memory)", StringComparison.Ordinal));
-        Assert.Contains(Life("furnace-gas", 5, ""","condition":"worse" """).Working.Cautions, caution => caution.Contains("worse than its age", StringComparison.Ordinal));
+        Assert.Contains(Life("furnace-gas", 5, ""","condition":"worse" """).Working.Cautions, caution => InWords.Of(caution).Contains("worse than its age", StringComparison.Ordinal));
     }
 
     [Theory]
