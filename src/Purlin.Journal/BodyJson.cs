@@ -38,6 +38,7 @@ public static class BodyJson
             var read = (EntryBody)body.Deserialize(kind.Json)!;
             var check = new BodyCheck();
             if (read is EntryBody.Stating stating) check.List("replaces", stating.Replaces);
+            check.Must(read.Origin is null || kind.CanBeProposed, "origin", "on an entry that no reader may offer", "no origin: it is the inspector's own act");
             read.Check(check);
             return check.Refusals.Count == 0 ? read : Checked<EntryBody>.Refused(check.Refusals);
         }

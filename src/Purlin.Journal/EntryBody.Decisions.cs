@@ -22,7 +22,7 @@ public abstract partial record EntryBody
         /// <summary>Why it could not be settled, or what the evidence says.</summary>
         public string? Reason { get; init; }
 
-        internal static EntryKind ItsKind { get; } = EntryKind.Of<LooseEndTied>("loose-end.tied", Gathered.Ties);
+        internal static EntryKind ItsKind { get; } = EntryKind.ByHand<LooseEndTied>("loose-end.tied", Gathered.Ties);
 
         internal override EntryKind OfKind => ItsKind;
 
@@ -59,7 +59,7 @@ public abstract partial record EntryBody
         /// <summary>Why.</summary>
         public required string Reason { get; init; }
 
-        internal static EntryKind ItsKind { get; } = EntryKind.Of<JudgementOverruled>("judgement.overruled", Gathered.Overrulings);
+        internal static EntryKind ItsKind { get; } = EntryKind.ByHand<JudgementOverruled>("judgement.overruled", Gathered.Overrulings);
 
         internal override EntryKind OfKind => ItsKind;
 
@@ -92,7 +92,7 @@ public abstract partial record EntryBody
         /// <summary>Why not inspected.</summary>
         public string? Reason { get; init; }
 
-        internal static EntryKind ItsKind { get; } = EntryKind.Of<DutyMet>("duty.met", Gathered.DutiesMet);
+        internal static EntryKind ItsKind { get; } = EntryKind.ByHand<DutyMet>("duty.met", Gathered.DutiesMet);
 
         internal override EntryKind OfKind => ItsKind;
 

@@ -7,16 +7,16 @@ public abstract partial record EntryBody
     /// <summary>The whole text of one note.</summary>
     public sealed record NoteWritten : Stating
     {
-        /// <summary>The entry the note is about (place, component, observation, reading, photograph, limitation); none for the inspection.</summary>
+        /// <summary>The entry the note is about (place, component, observation, reading, photograph); a sound note, which is thereby written down; none for the inspection.</summary>
         public EntryName? About { get; init; }
 
-        /// <summary>Tells several notes about one thing apart, and the parts of a limitation filled in later: <c>cause</c>, <c>next</c>.</summary>
+        /// <summary>Tells several notes about one thing apart: drawn by lot for each, so that two devices never mean one. (In earlier journals also <c>cause</c>, <c>next</c> of a limitation, and <c>absent window</c>.)</summary>
         public string? Part { get; init; }
 
         /// <summary>The whole text.</summary>
         public required string Text { get; init; }
 
-        internal static EntryKind ItsKind { get; } = EntryKind.Of<NoteWritten>("note.written", Gathered.Limitations, Gathered.Notes);
+        internal static EntryKind ItsKind { get; } = EntryKind.Of<NoteWritten>("note.written", Gathered.Limitations, Gathered.Notes, Gathered.Sounds, Gathered.Absences);
 
         internal override EntryKind OfKind => ItsKind;
 
@@ -68,4 +68,98 @@ public abstract partial record EntryBody
 
         internal override void Check(BodyCheck check) => check.Blob(Sha, Size);
     }
+    /// <summary>What becomes of a note or a sound note: nothing said is silent.</summary>
+    public sealed record NoteFated : Stating
+    {
+        /// <summary>The text of the note that was in hand; none for a sound note.</summary>
+        public EntryName? Note { get; init; }
+
+        /// <summary>What that note is about, as it says itself.</summary>
+        public EntryName? About { get; init; }
+
+        /// <summary>Its part, as it says itself.</summary>
+        public string? Part { get; init; }
+
+        /// <summary>The sound note; none for a written one.</summary>
+        public EntryName? Sound { get; init; }
+
+        /// <summary>See <see cref="Fate"/>.</summary>
+        public required string How { get; init; }
+
+        /// <summary>What it is called as a matter of its own.</summary>
+        public string? Title { get; init; }
+
+        /// <summary>The words as they go into the report; the note's own when not said.</summary>
+        public string? Text { get; init; }
+
+        /// <summary>A weight's word, for a matter of its own.</summary>
+        public string? Weight { get; init; }
+
+        /// <summary>What to do, for a matter of its own.</summary>
+        public string? Recommendation { get; init; }
+
+        /// <summary>Who does it, for a matter of its own.</summary>
+        public string? Trade { get; init; }
+
+        /// <summary>The thing or place it goes under, or that it is a matter of.</summary>
+        public EntryName? Under { get; init; }
+
+        /// <summary>Why it is kept out.</summary>
+        public string? Reason { get; init; }
+
+        internal static EntryKind ItsKind { get; } = EntryKind.ByHand<NoteFated>("note.fated", Gathered.Notes, Gathered.Sounds);
+
+        internal override EntryKind OfKind => ItsKind;
+
+        internal override SlotKey Slot => Sound is { } sound ? new(ItsKind.Type, sound, "", "sound") : SlotOf(About, Part);
+
+        internal override string Question => "what becomes of a note";
+
+        internal override string Said => "What becomes of a note";
+
+        /// <inheritdoc/>
+        public override string Told(Called called) => How switch
+        {
+            Fate.Matter => $"A matter of its own: {Title}",
+            Fate.Under => "Note put in the report",
+            _ => $"Note kept out, because {Reason}",
+        };
+
+        internal override EntryBody Named(Func<EntryName, EntryName> map) =>
+            this with { Note = Maybe(Note, map), About = Maybe(About, map), Sound = Maybe(Sound, map), Under = Maybe(Under, map) };
+
+        internal override void Check(BodyCheck check)
+        {
+            check.OneOf("how", How, Fate.All);
+            check.Must(Note is null != Sound is null, "note", Note is null ? "nothing" : "a note and a sound note", "a note or a sound note");
+            check.Must(How != Fate.Matter || (Title is { Length: > 0 } && Weight is { Length: > 0 }), "matter", "no title or no weight", "what it is called and how much it matters");
+            check.Must(How != Fate.Under || Under is not null, "under", "nothing", "the thing or place it goes under");
+            check.Must(How != Fate.KeptOut || Reason is { Length: > 0 }, "reason", "nothing", "why it is kept out");
+            check.AtMost("title", Title, 200);
+            check.AtMost("text", Text, Limits.NoteCharacters);
+            check.AtMost("weight", Weight, 40);
+            check.AtMost("trade", Trade, 200);
+            check.AtMost("recommendation", Recommendation, Limits.SentenceCharacters);
+            check.AtMost("reason", Reason, Limits.SentenceCharacters);
+        }
+
+        /// <summary>The slot of a written note's fate.</summary>
+        internal static SlotKey SlotOf(EntryName? about, string? part) => new("note.fated", about, part ?? "", "note");
+    }
+}
+
+/// <summary>What becomes of a note.</summary>
+public static class Fate
+{
+    /// <summary>It is a matter of its own.</summary>
+    public const string Matter = "matter";
+
+    /// <summary>It goes under a thing or a place in the report.</summary>
+    public const string Under = "under";
+
+    /// <summary>It is kept out of the report; a reason goes with it.</summary>
+    public const string KeptOut = "kept out";
+
+    /// <summary>All of them.</summary>
+    public static IReadOnlyList<string> All { get; } = [Matter, Under, KeptOut];
 }

@@ -20,7 +20,7 @@ public abstract partial record EntryBody
         /// <summary>What is said instead; empty to say it as the book does again.</summary>
         public string Now { get => field ?? ""; init; }
 
-        internal static EntryKind ItsKind { get; } = EntryKind.Of<WordingSaid>("wording.said", Gathered.Wordings);
+        internal static EntryKind ItsKind { get; } = EntryKind.ByHand<WordingSaid>("wording.said", Gathered.Wordings);
 
         internal override EntryKind OfKind => ItsKind;
 
@@ -52,7 +52,7 @@ public abstract partial record EntryBody
         /// <summary>The condition, with the members that a condition of the rule book has; none when it was given up.</summary>
         public JsonElement? Condition { get; init; }
 
-        internal static EntryKind ItsKind { get; } = EntryKind.Of<ConditionWritten>("condition.written", Gathered.OwnConditions);
+        internal static EntryKind ItsKind { get; } = EntryKind.ByHand<ConditionWritten>("condition.written", Gathered.OwnConditions);
 
         internal override EntryKind OfKind => ItsKind;
 

@@ -31,6 +31,9 @@ public abstract partial record EntryBody
         /// <summary>The observation, reading or limitation it was taken for.</summary>
         public EntryName? For { get; init; }
 
+        /// <summary>What it was taken as, see <see cref="PhotoUse"/>; none when that is still to be said.</summary>
+        public string? Use { get; init; }
+
         internal static EntryKind ItsKind { get; } = EntryKind.Of<PhotoTaken>("photo.taken", Gathered.Photos);
 
         internal override EntryKind OfKind => ItsKind;
@@ -45,6 +48,7 @@ public abstract partial record EntryBody
         internal override void Check(BodyCheck check)
         {
             check.Blob(Sha, Size);
+            check.NoneOrOneOf("use", Use, PhotoUse.All);
             var few = (long)(Width ?? 0) * (Height ?? 0) <= Limits.PhotoPixels;
             check.Must(few, "photograph", $"{Width} x {Height} pixels", $"at most {Limits.PhotoPixels} pixels");
         }
@@ -97,4 +101,73 @@ public abstract partial record EntryBody
 
         internal override void Check(BodyCheck check) => check.OneOf("use", Use, PhotoUse.All);
     }
+    /// <summary>A mark is drawn on a photograph. The picture stays as it was taken; several marks stand beside one another.</summary>
+    public sealed record PhotoMarked : EntryBody
+    {
+        /// <summary>Which photograph.</summary>
+        public required EntryName Photo { get; init; }
+
+        /// <summary>See <see cref="MarkShape"/>.</summary>
+        public required string Shape { get; init; }
+
+        /// <summary>Tail of an arrow, corner of the box around a ring, one end of a line, or where words stand.</summary>
+        public required PicturePoint From { get; init; }
+
+        /// <summary>Head of an arrow, opposite corner, other end; none for words.</summary>
+        public PicturePoint? To { get; init; }
+
+        /// <summary>Words beside it.</summary>
+        public string? Words { get; init; }
+
+        /// <summary>Length of a measured line.</summary>
+        public Amount? Length { get; init; }
+
+        internal static EntryKind ItsKind { get; } = EntryKind.Of<PhotoMarked>("photo.marked", Gathered.Photos);
+
+        internal override EntryKind OfKind => ItsKind;
+
+        internal override EntryName? Owner => Photo;
+
+        internal override string Said => "A mark on a photograph";
+
+        /// <inheritdoc/>
+        public override string Told(Called called) => $"Mark on a photograph: {Words ?? (Length is { } length ? length.ToString() : Shape)}";
+
+        internal override EntryBody Named(Func<EntryName, EntryName> map) => this with { Photo = map(Photo) };
+
+        internal override void Check(BodyCheck check)
+        {
+            check.OneOf("shape", Shape, MarkShape.All);
+            foreach (var point in (PicturePoint?[])[From, To])
+                if (point is { } at) check.Must(at is { X: >= 0 and <= 1, Y: >= 0 and <= 1 }, "point", $"{at.X:0.###}, {at.Y:0.###}", "within the picture, 0 to 1");
+            check.Must(Shape == MarkShape.Words ? To is null : To is not null, "to", To is null ? "nothing" : "a point", "a second point, but for words");
+            check.Must(Shape != MarkShape.Words || Words is { Length: > 0 }, "words", "nothing", "what is to stand there");
+            check.Must(Length is null || Shape == MarkShape.Line, "length", "on a mark that is no line", "a length on a line");
+            check.AtMost("words", Words, 200);
+        }
+    }
+}
+
+/// <summary>A point on a picture, in parts of its width and height from the upper left corner, as it is seen upright.</summary>
+/// <param name="X">From the left, 0 to 1.</param>
+/// <param name="Y">From above, 0 to 1.</param>
+public sealed record PicturePoint(double X, double Y);
+
+/// <summary>What can be drawn on a photograph.</summary>
+public static class MarkShape
+{
+    /// <summary>An arrow to its head.</summary>
+    public const string Arrow = "arrow";
+
+    /// <summary>A ring in its box.</summary>
+    public const string Ring = "ring";
+
+    /// <summary>A line, with a length when it was measured.</summary>
+    public const string Line = "line";
+
+    /// <summary>Words alone.</summary>
+    public const string Words = "words";
+
+    /// <summary>All of them.</summary>
+    public static IReadOnlyList<string> All { get; } = [Arrow, Ring, Line, Words];
 }

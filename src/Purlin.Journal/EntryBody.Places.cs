@@ -4,6 +4,11 @@ namespace Purlin.Journal;
 
 public abstract partial record EntryBody
 {
+    private static void LevelIn(BodyCheck check, double? level)
+    {
+        if (level is { } at) new Level(at, LevelForm.Full).Check(check);
+    }
+
     /// <summary>A place is there.</summary>
     public sealed record PlaceAdded : EntryBody
     {
@@ -19,6 +24,12 @@ public abstract partial record EntryBody
         /// <summary>Storey: 0 is the ground floor, -1 below it; none outdoors.</summary>
         public int? Storey { get; init; }
 
+        /// <summary>Height of its floor in storeys, in halves, where a whole storey does not say it: -0.5 for the lower level of a split level.</summary>
+        public double? Level { get; init; }
+
+        /// <summary>The part of the house it belongs to; that of the place it is in when not said, else the main part.</summary>
+        public EntryName? Part { get; init; }
+
         /// <summary>Fractional key among its neighbours; clashes fall to the tie-break.</summary>
         public double? Order { get; init; }
 
@@ -31,9 +42,9 @@ public abstract partial record EntryBody
         /// <inheritdoc/>
         public override string Told(Called called) => $"Place: {Name}";
 
-        internal override EntryBody Named(Func<EntryName, EntryName> map) => this with { Parent = Maybe(Parent, map) };
+        internal override EntryBody Named(Func<EntryName, EntryName> map) => this with { Parent = Maybe(Parent, map), Part = Maybe(Part, map) };
 
-        internal override void Check(BodyCheck check) { }
+        internal override void Check(BodyCheck check) => LevelIn(check, Level);
     }
 
     /// <summary>What a place is called.</summary>
@@ -72,6 +83,12 @@ public abstract partial record EntryBody
         /// <summary>The place it is in; none at the top.</summary>
         public EntryName? Parent { get; init; }
 
+        /// <summary>The part of the house it belongs to from now on, the opening entry for the main part; as before when not said.</summary>
+        public EntryName? Part { get; init; }
+
+        /// <summary>Height of its floor in storeys, in halves, from now on; as before when not said.</summary>
+        public double? Level { get; init; }
+
         /// <summary>Fractional key among its neighbours.</summary>
         public double? Order { get; init; }
 
@@ -88,8 +105,8 @@ public abstract partial record EntryBody
         /// <inheritdoc/>
         public override string Told(Called called) => $"{called.Place(Place)} put in {called.Place(Parent)}";
 
-        internal override EntryBody Named(Func<EntryName, EntryName> map) => this with { Place = map(Place), Parent = Maybe(Parent, map) };
+        internal override EntryBody Named(Func<EntryName, EntryName> map) => this with { Place = map(Place), Parent = Maybe(Parent, map), Part = Maybe(Part, map) };
 
-        internal override void Check(BodyCheck check) { }
+        internal override void Check(BodyCheck check) => LevelIn(check, Level);
     }
 }

@@ -13,7 +13,7 @@ public abstract partial record EntryBody
         /// <summary>Why, when it was more than a slip of the thumb.</summary>
         public string? Reason { get; init; }
 
-        internal static EntryKind ItsKind { get; } = EntryKind.Of<EntryWithdrawn>("entry.withdrawn");
+        internal static EntryKind ItsKind { get; } = EntryKind.ByHand<EntryWithdrawn>("entry.withdrawn");
 
         internal override EntryKind OfKind => ItsKind;
 
@@ -33,7 +33,7 @@ public abstract partial record EntryBody
         /// <summary>Which entry (the one that was withdrawn, not the withdrawal).</summary>
         public required EntryName Entry { get; init; }
 
-        internal static EntryKind ItsKind { get; } = EntryKind.Of<EntryRestored>("entry.restored");
+        internal static EntryKind ItsKind { get; } = EntryKind.ByHand<EntryRestored>("entry.restored");
 
         internal override EntryKind OfKind => ItsKind;
 

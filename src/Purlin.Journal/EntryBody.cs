@@ -19,8 +19,14 @@ public abstract partial record EntryBody
     [JsonIgnore]
     public virtual string Type => OfKind.Type;
 
+    /// <summary>The proposal that this entry takes, as offered or changed; none for what was not proposed.</summary>
+    public EntryName? Origin { get; init; }
+
     /// <summary>What there is to know of the kind apart from any one entry.</summary>
     internal abstract EntryKind OfKind { get; }
+
+    /// <summary>The entry that this one says something of, so that what became of it is made again; none for what stands by itself.</summary>
+    internal virtual EntryName? Owner => null;
 
     /// <summary>How the entry is called in a sentence for people: <c>The place “Attic”</c>.</summary>
     internal abstract string Said { get; }
@@ -36,7 +42,14 @@ public abstract partial record EntryBody
     internal abstract void Check(BodyCheck check);
 
     /// <summary>The body with every name in it passed through <paramref name="map"/>.</summary>
-    internal virtual EntryBody Mapped(Func<EntryName, EntryName> map) => Named(map);
+    internal EntryBody Mapped(Func<EntryName, EntryName> map)
+    {
+        var named = Named(map);
+        if (Origin is { } origin && map(origin) is var now && now != origin) named = named with { Origin = now };
+        if (named is not Stating { Replaces.Count: > 0 } stating) return named;
+        var replaced = Each(stating.Replaces, map);
+        return replaced.SequenceEqual(stating.Replaces) ? named : stating with { Replaces = replaced };
+    }
 
     /// <summary>Every entry the body names: what it builds on, in the order of its members.</summary>
     internal IReadOnlyList<EntryName> Names()
@@ -63,16 +76,10 @@ public abstract partial record EntryBody
         /// <summary>The slot it gives a value.</summary>
         internal abstract SlotKey Slot { get; }
 
+        internal sealed override EntryName? Owner => Slot.Of;
+
         /// <summary>What is asked when several values stand in the slot: <c>the name of a place</c>.</summary>
         internal abstract string Question { get; }
-
-        /// <inheritdoc/>
-        internal sealed override EntryBody Mapped(Func<EntryName, EntryName> map)
-        {
-            var named = (Stating)Named(map);
-            var replaced = Each(Replaces, map);
-            return replaced.SequenceEqual(Replaces) ? named : named with { Replaces = replaced };
-        }
     }
 
     /// <summary>An entry of a type written by a newer program: kept, forwarded and counted on screen, passed over by the fold.</summary>

@@ -8,9 +8,9 @@ internal sealed class EntryKind
 {
     private readonly Lazy<JsonTypeInfo> json;
 
-    private EntryKind(string type, Type body, bool foldsAnew, IReadOnlyList<Gathered> touches)
+    private EntryKind(string type, Type body, IReadOnlyList<Gathered> touches)
     {
-        (Type, Body, FoldsAnew, Touches) = (type, body, foldsAnew, touches);
+        (Type, Body, Touches) = (type, body, touches);
         json = new Lazy<JsonTypeInfo>(() => BodyJson.Options.GetTypeInfo(body));
     }
 
@@ -24,16 +24,23 @@ internal sealed class EntryKind
     public JsonTypeInfo Json => json.Value;
 
     /// <summary>Whether a line of this kind folds everything anew: rare, and a part of more than lists.</summary>
-    public bool FoldsAnew { get; }
+    public bool FoldsAnew { get; private init; }
+
+    /// <summary>Whether a reader of plates, words or files may offer such an entry.</summary>
+    public bool CanBeProposed { get; private init; }
 
     /// <summary>The lists of the inspection that hold such a line or rest on it.</summary>
     public IReadOnlyList<Gathered> Touches { get; }
 
-    /// <summary>A kind whose lines have a part in these lists and nothing else.</summary>
+    /// <summary>A kind of evidence, whose lines have a part in these lists and nothing else.</summary>
     public static EntryKind Of<TBody>(string type, params IReadOnlyList<Gathered> touches)
-        where TBody : EntryBody => new(type, typeof(TBody), foldsAnew: false, touches);
+        where TBody : EntryBody => new(type, typeof(TBody), touches) { CanBeProposed = true };
+
+    /// <summary>A kind that is the inspector's own act and is never offered by a reader.</summary>
+    public static EntryKind ByHand<TBody>(string type, params IReadOnlyList<Gathered> touches)
+        where TBody : EntryBody => new(type, typeof(TBody), touches);
 
     /// <summary>A kind so rare that everything may be folded anew for it.</summary>
     public static EntryKind Rare<TBody>(string type, params IReadOnlyList<Gathered> touches)
-        where TBody : EntryBody => new(type, typeof(TBody), foldsAnew: true, touches);
+        where TBody : EntryBody => new(type, typeof(TBody), touches) { FoldsAnew = true };
 }

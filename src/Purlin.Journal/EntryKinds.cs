@@ -32,6 +32,17 @@ internal static class EntryKinds
         EntryBody.DutyMet.ItsKind,
         EntryBody.WordingSaid.ItsKind,
         EntryBody.ConditionWritten.ItsKind,
+        EntryBody.PartAdded.ItsKind,
+        EntryBody.PartLeveled.ItsKind,
+        EntryBody.PartClad.ItsKind,
+        EntryBody.PlanDrawn.ItsKind,
+        EntryBody.ComponentPlaced.ItsKind,
+        EntryBody.ComponentAbsent.ItsKind,
+        EntryBody.PhotoMarked.ItsKind,
+        EntryBody.LimitationCompleted.ItsKind,
+        EntryBody.NoteFated.ItsKind,
+        EntryBody.ProposalMade.ItsKind,
+        EntryBody.ProposalDropped.ItsKind,
         EntryBody.EntryWithdrawn.ItsKind,
         EntryBody.EntryRestored.ItsKind,
     ];
@@ -74,6 +85,17 @@ internal static class EntryKinds
 [JsonSerializable(typeof(EntryBody.DutyMet))]
 [JsonSerializable(typeof(EntryBody.WordingSaid))]
 [JsonSerializable(typeof(EntryBody.ConditionWritten))]
+[JsonSerializable(typeof(EntryBody.PartAdded))]
+[JsonSerializable(typeof(EntryBody.PartLeveled))]
+[JsonSerializable(typeof(EntryBody.PartClad))]
+[JsonSerializable(typeof(EntryBody.PlanDrawn))]
+[JsonSerializable(typeof(EntryBody.ComponentPlaced))]
+[JsonSerializable(typeof(EntryBody.ComponentAbsent))]
+[JsonSerializable(typeof(EntryBody.PhotoMarked))]
+[JsonSerializable(typeof(EntryBody.LimitationCompleted))]
+[JsonSerializable(typeof(EntryBody.NoteFated))]
+[JsonSerializable(typeof(EntryBody.ProposalMade))]
+[JsonSerializable(typeof(EntryBody.ProposalDropped))]
 [JsonSerializable(typeof(EntryBody.EntryWithdrawn))]
 [JsonSerializable(typeof(EntryBody.EntryRestored))]
 internal sealed partial class BodyContext : JsonSerializerContext;

@@ -53,8 +53,17 @@ public static class PhotoUse
     /// <summary>It is kept out of the report; a reason goes with it.</summary>
     public const string HeldBack = "held back";
 
+    /// <summary>A nameplate, to be read now or in the evening.</summary>
+    public const string Nameplate = "nameplate";
+
+    /// <summary>It shows a place or a thing as a whole.</summary>
+    public const string Overview = "overview";
+
+    /// <summary>It shows why something could not be looked at.</summary>
+    public const string Limitation = "limitation";
+
     /// <summary>All of them.</summary>
-    public static IReadOnlyList<string> All { get; } = [Finding, Fine, Context, HeldBack];
+    public static IReadOnlyList<string> All { get; } = [Finding, Fine, Context, HeldBack, Nameplate, Overview, Limitation];
 }
 
 /// <summary>How a loose end was tied off.</summary>

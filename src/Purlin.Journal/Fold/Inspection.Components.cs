@@ -13,13 +13,39 @@ internal sealed partial class Gathered
     {
         Components =
         [
-            .. state.Each<EntryBody.InspectionOpened, Component>((line, _) => new Component { Id = line.Name, Kind = "house", Facts = Facts(state, line.Name) }),
-            .. state.Each<EntryBody.ComponentAdded, Component>((line, body) => Of(state, line, body)),
+            .. Houses(state).Select(house => house.Component),
+            .. Unringed(state.Each<EntryBody.ComponentAdded, Component>((line, body) => Of(state, line, body))),
         ],
     });
 
-    private static Component Of(State state, Line line, EntryBody.ComponentAdded body) =>
-        new() { Id = line.Name, Kind = body.Kind, Place = body.Place, Name = body.Name, Facts = Facts(state, line.Name) };
+    private static Component Of(State state, Line line, EntryBody.ComponentAdded body)
+    {
+        var placed = state.Slots.Slot(new SlotKey("component.placed", line.Name, ""), move => (EntryBody.ComponentPlaced)move);
+        var (place, part, of) = placed is { Value: var now } ? (now.Place, now.Part, now.Of) : (body.Place, body.Part, body.Of);
+        return new Component { Id = line.Name, Kind = body.Kind, Place = place, Part = part, Of = of, Name = body.Name, Facts = Facts(state, line.Name) };
+    }
+
+    /// <summary>Two devices can each make one component a piece of the other; such a ring says nothing, so each in it, and what leads into it, stands by itself.</summary>
+    private static List<Component> Unringed(List<Component> all)
+    {
+        if (!all.Exists(component => component.Of is not null)) return all;
+        var over = all.ToDictionary(component => component.Id, component => component.Of);
+        Dictionary<EntryName, bool> ends = [];
+        foreach (var component in all)
+        {
+            List<EntryName> path = [];
+            EntryName? at = component.Id;
+            while (at is { } name && over.TryGetValue(name, out var next) && ends.TryAdd(name, false))
+            {
+                path.Add(name);
+                at = next;
+            }
+            // Met again before it came to an end, or known never to come to one.
+            var isRing = at is { } met && ends.TryGetValue(met, out var known) && !known;
+            foreach (var name in path) ends[name] = !isRing;
+        }
+        return [.. all.Select(component => component.Of is { } of && (!over.ContainsKey(of) || !ends[component.Id]) ? component with { Of = null } : component)];
+    }
 
     private static Dictionary<string, Slot<Fact>> Facts(State state, EntryName owner)
     {
@@ -42,6 +68,12 @@ public sealed record Component
 
     /// <summary>Where it is; none for what runs through the whole house.</summary>
     public EntryName? Place { get; init; }
+
+    /// <summary>The part of the house it says itself that it belongs to; see <see cref="Inspection.PartOf(Component)"/>.</summary>
+    public EntryName? Part { get; init; }
+
+    /// <summary>The component it is a piece of; none for what stands by itself, and where the pieces name one another in a ring.</summary>
+    public EntryName? Of { get; init; }
 
     /// <summary>What tells it from its like.</summary>
     public string? Name { get; init; }

@@ -16,19 +16,20 @@ internal sealed partial class Gathered
             Id = line.Name,
             Body = body,
             At = line.At,
-            Cause = Filled(state, line.Name, "cause") ?? body.Cause,
-            Next = Filled(state, line.Name, "next") ?? body.Next,
+            Cause = Filled(state, line.Name, EntryBody.LimitationCompleted.Cause) ?? body.Cause,
+            Next = Filled(state, line.Name, EntryBody.LimitationCompleted.Next) ?? body.Next,
         }),
     });
 
     /// <summary>Every text that stands, one under the other: none is hidden behind the first.</summary>
     private static string? Filled(State state, EntryName limitation, string part) =>
-        state.Slots.At(new SlotKey("note.written", limitation, part)) is { Count: > 0 } lines
-            ? string.Join('\n', lines.Select(line => ((EntryBody.NoteWritten)line.Body).Text))
-            : null;
+        state.Slots.At(EntryBody.LimitationCompleted.SlotOf(limitation, part)) is { Count: > 0 } lines ? string.Join('\n', lines.Select(line => TextOf(line.Body))) : null;
+
+    /// <summary>The text of a note, or of what has taken the place of one.</summary>
+    private static string TextOf(EntryBody body) => body is EntryBody.LimitationCompleted completed ? completed.Text : ((EntryBody.NoteWritten)body).Text;
 }
 
-/// <summary>Something not looked at or tested; cause and next step may have been filled in later by notes with part <c>cause</c> and <c>next</c>.</summary>
+/// <summary>Something not looked at or tested; cause and next step may have been filled in later.</summary>
 public sealed record Limitation
 {
     /// <summary>The entry.</summary>

@@ -30,6 +30,12 @@ public sealed record Place
     /// <summary>Storey: 0 is the ground floor; none outdoors.</summary>
     public int? Storey { get; init; }
 
+    /// <summary>Height of its floor in storeys, in halves; none outdoors.</summary>
+    public double? Level { get; init; }
+
+    /// <summary>The part of the house it belongs to, by itself or by the place it is in; none for the main part.</summary>
+    public EntryName? Part { get; init; }
+
     /// <summary>Key among its neighbours.</summary>
     public double Order { get; init; }
 }

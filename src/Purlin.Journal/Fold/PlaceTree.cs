@@ -8,17 +8,24 @@ internal sealed class PlaceTree
 {
     private readonly Dictionary<EntryName, Line> places = [];
     private readonly Dictionary<EntryName, Queue<Edge>> edges = [];
+    private readonly Dictionary<EntryName, bool> parts;
     private readonly Slots slots;
 
-    private PlaceTree(Slots slots) => this.slots = slots;
+    private PlaceTree(State state)
+    {
+        slots = state.Slots;
+        // Whether it is the main part.
+        parts = state.Of<EntryBody.PartAdded>().Where(line => line.Stands).ToDictionary(line => line.Name, _ => false);
+        foreach (var line in state.Of<EntryBody.InspectionOpened>()) parts[line.Name] = true;
+    }
 
     /// <summary>Rings that had to be cut.</summary>
     public List<Unsettled> Cut { get; } = [];
 
-    public static PlaceTree Of(List<Line> added, Slots slots)
+    public static PlaceTree Of(State state)
     {
-        var tree = new PlaceTree(slots);
-        foreach (var line in added)
+        var tree = new PlaceTree(state);
+        foreach (var line in state.Of<EntryBody.PlaceAdded>())
         {
             if (line.Stands) tree.places[line.Name] = line;
         }
@@ -42,12 +49,22 @@ internal sealed class PlaceTree
                 Kind = added.Kind,
                 Name = NameOf(line),
                 Parent = edge.Parent,
-                Storey = added.Storey,
+                Storey = edge.Level is { } level ? (int)Math.Floor(level) : added.Storey ?? (added.Level is { } first ? (int)Math.Floor(first) : null),
+                Level = edge.Level ?? added.Level ?? added.Storey,
+                Part = PartOf(line.Name),
                 Order = edge.Order ?? added.Order ?? all.Count + 1,
             });
         }
 
         return all;
+    }
+
+    /// <summary>Its own part, else that of the place it is in; none for the main part.</summary>
+    private EntryName? PartOf(EntryName place)
+    {
+        for (EntryName? at = place; at is { } name; at = edges[name].Peek().Parent)
+            if ((edges[name].Peek().Part ?? ((EntryBody.PlaceAdded)places[name].Body).Part) is { } own && parts.TryGetValue(own, out var isMain)) return isMain ? null : own;
+        return null;
     }
 
     private string NameOf(Line line) =>
@@ -59,7 +76,7 @@ internal sealed class PlaceTree
         foreach (var move in slots.At(new SlotKey("place.placed", line.Name, "")))
         {
             var placed = (EntryBody.PlacePlaced)move.Body;
-            all.Enqueue(new Edge(Lifted(placed.Parent), placed.Order, move));
+            all.Enqueue(new Edge(Lifted(placed.Parent), placed.Order, move) { Part = placed.Part, Level = placed.Level });
         }
 
         all.Enqueue(new Edge(Lifted(((EntryBody.PlaceAdded)line.Body).Parent), null, line));
@@ -129,5 +146,10 @@ internal sealed class PlaceTree
         return null;
     }
 
-    private sealed record Edge(EntryName? Parent, double? Order, Line By);
+    private sealed record Edge(EntryName? Parent, double? Order, Line By)
+    {
+        public EntryName? Part { get; init; }
+
+        public double? Level { get; init; }
+    }
 }

@@ -7,19 +7,23 @@ namespace Purlin.Journal.Fold;
 internal sealed class State
 {
     private readonly Dictionary<Type, List<Line>> kinds = [];
+    private readonly List<Line> takings = [];
+    private PlaceTree? tree;
     private readonly IReadOnlyDictionary<EntryName, Line> byName;
 
     public State(List<Line> order, Slots slots, IReadOnlyDictionary<EntryName, Line> byName)
     {
         (Slots, this.byName) = (slots, byName);
         foreach (var line in order) Add(line);
-        Tree = PlaceTree.Of([], slots);
     }
+
+    /// <summary>Lines that take a proposal, standing or not.</summary>
+    public IReadOnlyList<Line> Takings => takings;
 
     public Slots Slots { get; }
 
     /// <summary>The tree of places as it was last planted.</summary>
-    public PlaceTree Tree { get; private set; }
+    public PlaceTree Tree => tree ??= PlaceTree.Of(this);
 
     /// <summary>Takes in a line that comes after all others.</summary>
     public void Add(Line line)
@@ -27,6 +31,7 @@ internal sealed class State
         var kind = line.Body.GetType();
         if (!kinds.TryGetValue(kind, out var lines)) kinds[kind] = lines = [];
         lines.Add(line);
+        if (line.Body.Origin is not null) takings.Add(line);
     }
 
     public Inspection Whole(string id, List<Strand> strands, List<Line> order)
@@ -53,6 +58,7 @@ internal sealed class State
         foreach (var line in touched)
         {
             changed.UnionWith(line.Body.OfKind.Touches);
+            if (line.Body.Origin is not null) changed.Add(Gathered.Proposals);
             Forget(line);
         }
 
@@ -60,10 +66,10 @@ internal sealed class State
         return before;
     }
 
-    /// <summary>What the owner of a slot became rests on the slot.</summary>
+    /// <summary>What a line became rests on what others say of it.</summary>
     private void Forget(Line line)
     {
-        if (line.Body is EntryBody.Stating { Slot.Of: { } owner } && byName.TryGetValue(owner, out var owned)) owned.Item = null;
+        if (line.Body.Owner is { } owner && byName.TryGetValue(owner, out var owned)) owned.Item = null;
     }
 
     /// <summary>Slots with several values, of things that stand.</summary>
@@ -82,7 +88,7 @@ internal sealed class State
     }
 
     /// <summary>Plants the tree of places anew.</summary>
-    public PlaceTree Planted() => Tree = PlaceTree.Of(Of<EntryBody.PlaceAdded>(), Slots);
+    public PlaceTree Planted() => tree = PlaceTree.Of(this);
 
     /// <summary>Slots of one kind in which something stands, by what tells them apart.</summary>
     public Dictionary<TKey, Slot<T>> Keyed<TKey, T>(string type, Func<SlotKey, TKey> name, Func<EntryBody, T> value)
@@ -103,6 +109,10 @@ internal sealed class State
             if (line.Stands) all.Add((T)(line.Item ??= make(line, (TBody)line.Body)));
         return all;
     }
+
+    /// <summary>Whether an entry is of that kind, standing or not.</summary>
+    public bool Is<TBody>(EntryName name)
+        where TBody : EntryBody => byName.TryGetValue(name, out var line) && line.Body is TBody;
 
     private Device Device(Strand strand)
     {

@@ -11,7 +11,7 @@ internal static class EntrySamples
 {
     private static readonly DateTimeOffset Noon = new(2026, 11, 25, 12, 0, 0, TimeSpan.Zero);
     private static readonly EntryName House = new("aaa", 1), Room = new("aaa", 2), Closet = new("aaa", 3), Heater = new("aaa", 4), Tank = new("aaa", 5);
-    private static readonly EntryName Look = new("aaa", 6), Photo = new("aaa", 7), Limit = new("aaa", 8), Words = new("aaa", 9), Sound = new("aaa", 10);
+    private static readonly EntryName Look = new("aaa", 6), Photo = new("aaa", 7), Limit = new("aaa", 8), Words = new("aaa", 9), Sound = new("aaa", 10), Wing = new("aaa", 11), Offer = new("aaa", 12);
 
     /// <summary>The first entries of a visit by <c>aaa</c>, in order.</summary>
     public static IReadOnlyList<EntryBody> Visit { get; } =
@@ -30,12 +30,37 @@ internal static class EntrySamples
         new EntryBody.LimitationRecorded { What = "the closet", Cause = "locked", Next = "have it opened", Rule = "r", Place = Closet, Component = Heater },
         new EntryBody.NoteWritten { About = Closet, Part = "n1", Text = "smells of gas" },
         new EntryBody.SoundTaken { Sha = Hash('b'), Size = 9, MediaType = "audio/webm", Seconds = 3, Place = Closet, Component = Heater },
+        new EntryBody.PartAdded { Kind = PartKind.Wing, Name = "Wing", Joins = House, Side = "left" },
+        new EntryBody.ProposalMade
+        {
+            Entry = "fact.stated", Body = JsonElement.Parse("""{"component":"aaa.4","fact":"year","value":1994,"basis":"nameplate"}"""), Confidence = 0.9, Reader = "plates 1",
+            From = [new ReadFrom(Photo, new PictureBox(0.1, 0.2, 0.3, 0.1), 3, 4, 1)],
+        },
     ];
 
     /// <summary>One of every kind, as the next entry of the visit.</summary>
     public static IReadOnlyList<EntryBody> All { get; } =
     [
-        Visit[0], Visit[2], Visit[3], Visit[5], Visit[6], Visit[7], Visit[9],
+        Visit[0], Visit[5], Visit[7], Visit[9], Visit[10], Visit[11],
+        new EntryBody.PlaceAdded { Kind = PlaceKind.Room, Name = "Closet", Parent = Room, Storey = 0, Level = 0.5, Part = Wing, Order = 2 },
+        new EntryBody.ComponentAdded { Kind = "expansion tank", Place = Closet, Part = Wing, Of = Heater, Name = "the second tank" },
+        new EntryBody.PhotoTaken
+        {
+            Sha = Hash('a'), Size = 9, MediaType = "image/jpeg", Width = 4, Height = 3, Place = Closet, Component = Heater, For = Look, Use = PhotoUse.Nameplate,
+        },
+        new EntryBody.PartLeveled { Part = Wing, Levels = [new Level(-0.5, LevelForm.Lower, "Den"), new Level(0.5, LevelForm.Full), new Level(1.5, LevelForm.Half)] },
+        new EntryBody.PartClad { Part = Wing, Side = "front", Claddings = [new Cladding("brick veneer", "up to the sills"), new Cladding("vinyl siding")], Basis = Basis.Seen },
+        new EntryBody.PlanDrawn { Place = Closet, Outline = [new Corner(0, 0), new Corner(4, 0), new Corner(4, 3.5)] },
+        new EntryBody.ComponentPlaced { Component = Tank, Place = Room, Part = Wing, Of = Heater },
+        new EntryBody.ComponentAbsent { Kind = "window", Place = Closet, Part = Wing, Words = "bricked up" },
+        new EntryBody.PhotoMarked { Photo = Photo, Shape = MarkShape.Line, From = new PicturePoint(0, 0.25), To = new PicturePoint(1, 0.25), Words = "crack", Length = new Amount(14, "in") },
+        new EntryBody.LimitationCompleted { Limitation = Limit, Member = LimitationNext, Text = "have it opened before closing" },
+        new EntryBody.NoteFated
+        {
+            Note = Words, About = Closet, Part = "n1", How = Fate.Matter, Title = "Smell of gas", Text = "Gas was smelled.", Weight = "make safe",
+            Recommendation = "Call the gas utility.", Trade = "plumber", Under = Heater, Reason = "none",
+        },
+        new EntryBody.ProposalDropped { Proposal = Offer, Reason = "misread" },
         new EntryBody.DeviceJoined { Name = "phone" },
         new EntryBody.ClockChecked { Office = Noon, AheadMilliseconds = -5 },
         new EntryBody.EditionSealed
@@ -44,7 +69,7 @@ internal static class EntrySamples
             RuleBook = "1", PreviousEdition = Hash('d'), At = Noon,
         },
         new EntryBody.PlaceNamed { Place = Room, Name = "Den" },
-        new EntryBody.PlacePlaced { Place = Closet, Parent = Room, Order = 1.5 },
+        new EntryBody.PlacePlaced { Place = Closet, Parent = Room, Part = Wing, Level = -0.5, Order = 1.5 },
         new EntryBody.FactStated { Component = Heater, Fact = "year", Value = FactValue.Of(1994), Unit = "a", Basis = Basis.Nameplate },
         new EntryBody.ReadingTaken
         {
@@ -61,6 +86,8 @@ internal static class EntrySamples
         new EntryBody.EntryWithdrawn { Entry = Look, Reason = "a slip" },
         new EntryBody.EntryRestored { Entry = Look },
     ];
+
+    private const string LimitationNext = EntryBody.LimitationCompleted.Next;
 
     private static string Hash(char digit) => new(digit, 64);
 }

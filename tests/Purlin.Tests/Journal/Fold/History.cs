@@ -33,7 +33,7 @@ internal sealed class History
     public Dictionary<string, HashSet<string>> HadInHand { get; } = [];
 
     public static Gen<Step[]> Steps { get; } =
-        Gen.Select(Gen.Int[0, 2], Gen.Int[0, 99], Gen.Int[0, 999], Gen.Int[0, 999], (device, kind, first, second) => new Step(device, kind, first, second)).Array[1, 45];
+        Gen.Select(Gen.Int[0, 2], Gen.Int[0, 124], Gen.Int[0, 999], Gen.Int[0, 999], (device, kind, first, second) => new Step(device, kind, first, second)).Array[1, 45];
 
     public static History Of(Step[] steps, bool wildClocks = true, bool copies = false)
     {
@@ -71,7 +71,14 @@ internal sealed class History
             case < 68: Move(device, first, second); break;
             case < 74: Observe(device, first); break;
             case < 90: Withdraw(device, first); break;
-            default: Restore(device, first); break;
+            case < 100: Restore(device, first); break;
+            case < 104: Write(device, new EntryBody.PartAdded { Kind = PartKind.Wing, Name = $"Wing {minute}", Joins = Some(Standing<EntryBody.PartAdded>(device), first)?.Name }); break;
+            case < 108: PutInPart(device, first, second); break;
+            case < 112: PutTogether(device, first, second); break;
+            case < 115: Write(device, new EntryBody.ComponentAbsent { Kind = "window", Place = Some(Standing<EntryBody.PlaceAdded>(device), first)?.Name }); break;
+            case < 118: SettleNote(device, first, second); break;
+            case < 121: Propose(device, first); break;
+            default: Answer(device, first, second); break;
         }
     }
 
@@ -134,6 +141,54 @@ internal sealed class History
         if (Some(places, first) is not { } place) return;
         var seen = hands[device].Where(entry => entry.Body is EntryBody.PlacePlaced placed && placed.Place == place.Name).Select(entry => entry.Name).Distinct().Order().ToArray();
         Write(device, new EntryBody.PlacePlaced { Place = place.Name, Parent = Some(places, second)?.Name, Replaces = seen });
+    }
+
+    private void PutInPart(int device, int first, int second)
+    {
+        if (Some(Standing<EntryBody.PlaceAdded>(device), first) is not { } place || Some(Standing<EntryBody.PartAdded>(device), second) is not { } part) return;
+        var state = Folding.Fold(hands[device]);
+        Write(device, state.Replacing(new EntryBody.PlacePlaced { Place = place.Name, Part = part.Name, Level = second % 2 / 2.0 }));
+        Write(device, Folding.Fold(hands[device]).Replacing(new EntryBody.FactStated { Component = part.Name, Fact = "year", Value = FactValue.Of(1900 + minute), Basis = Basis.Told }));
+    }
+
+    /// <summary>Pieces of one another, in rings too.</summary>
+    private void PutTogether(int device, int first, int second)
+    {
+        var components = Standing<EntryBody.ComponentAdded>(device);
+        if (components.Count < 3) Write(device, new EntryBody.ComponentAdded { Kind = "panelboard", Of = Some(components, first)?.Name });
+        else Write(device, Folding.Fold(hands[device]).Replacing(new EntryBody.ComponentPlaced { Component = Some(components, first)!.Name, Of = Some(components, second)!.Name }));
+    }
+
+    private void SettleNote(int device, int first, int second)
+    {
+        var state = Folding.Fold(hands[device]);
+        if (state.Notes.Count == 0) return;
+        var fated = state.Notes[first % state.Notes.Count].Fated(second % 2 == 0 ? Fate.KeptOut : Fate.Matter);
+        Write(device, state.Replacing(fated with { Title = $"text {minute}", Weight = "put right", Reason = $"reason {minute}" }));
+    }
+
+    private void Propose(int device, int first)
+    {
+        if (Some(Standing<EntryBody.ComponentAdded>(device), first) is not { } component) return;
+        var offered = new EntryBody.FactStated { Component = component.Name, Fact = "capacity", Value = FactValue.Of(40), Unit = "gal", Basis = Basis.Nameplate };
+        Write(device, new EntryBody.ProposalMade
+        {
+            Entry = offered.Type, Body = System.Text.Json.JsonElement.Parse(BodyJson.Write(offered)), From = [new ReadFrom(component.Name)], Confidence = 0.5,
+        });
+    }
+
+    private void Answer(int device, int first, int second)
+    {
+        if (Some(Standing<EntryBody.ProposalMade>(device), first) is not { } proposal) return;
+        if (second % 3 == 0)
+        {
+            Write(device, new EntryBody.ProposalDropped { Proposal = proposal.Name });
+            return;
+        }
+
+        var offered = (EntryBody.FactStated)((EntryBody.ProposalMade)proposal.Body).Offered().OrThrow();
+        if (second % 3 == 1) offered = offered with { Value = FactValue.Of(50) };
+        Write(device, Folding.Fold(hands[device]).Replacing(offered with { Origin = proposal.Name }));
     }
 
     private void Observe(int device, int first)

@@ -13,8 +13,11 @@ internal static class Naming
         {
             var value = property.GetValue(body);
             if (value is EntryName name) names.Add(name);
-            if (value is not string and IEnumerable items) names.UnionWith(items.OfType<EntryName>());
+            if (value is not (string or EntryName) and IEnumerable items) names.UnionWith(items.OfType<EntryName>());
+            if (value is IEnumerable<ReadFrom> sources) names.UnionWith(sources.Select(source => source.Entry));
         }
+
+        if (body is EntryBody.ProposalMade made) names.UnionWith(In(made.Offered().OrThrow()));
 
         return names;
     }
