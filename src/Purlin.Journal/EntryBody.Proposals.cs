@@ -47,7 +47,7 @@ public abstract partial record EntryBody
             return this with
             {
                 Body = mapped.Names().SequenceEqual(offered.Names()) ? Body : JsonElement.Parse(BodyJson.Write(mapped)),
-                From = [.. From.Select(from => from with { Entry = map(from.Entry) })],
+                From = [.. From.Select(source => source with { Entry = map(source.Entry) })],
             };
         }
 
@@ -59,7 +59,7 @@ public abstract partial record EntryBody
             check.Must(Confidence is >= 0 and <= 1, "confidence", $"{Confidence:0.###}", "0 to 1");
             check.Must(From.Count is >= 1 and <= Most, "from", $"{From.Count} sources", $"1 to {Most}");
             check.AtMost("reader", Reader, 80);
-            foreach (var from in From.Take(Most)) from.Check(check);
+            foreach (var source in From.Take(Most)) source.Check(check);
         }
     }
 

@@ -13,6 +13,7 @@ internal sealed record View(IReadOnlySet<EntryName> Withdrawn, IReadOnlySet<Entr
         HashSet<EntryName> standing =
         [
             .. state.Components.SelectMany(component => component.Facts.Values).SelectMany(slot => slot.Standing).Select(value => value.By),
+            .. state.Parts.SelectMany(part => part.Facts.Values).SelectMany(slot => slot.Standing).Select(value => value.By),
             .. state.Notes.SelectMany(note => note.Text.Standing).Select(value => value.By),
         ];
         return new View(state.Withdrawn.ToHashSet(), standing);
