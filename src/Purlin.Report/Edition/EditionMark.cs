@@ -23,6 +23,9 @@ public abstract record EditionMark
     /// <param name="Root">Root of the record: <see cref="Purlin.Journal.Merge.Merkle.Root"/> of the lines it was made from.</param>
     public sealed record Sealed(int Number, string Root) : EditionMark
     {
+        /// <summary>Fingerprint of the key the office signs its receipts with; none where no office sealed it. Who has the paper can hold any archive against it.</summary>
+        public string? OfficeKey { get; init; }
+
         /// <summary>Seal of the edition before; none for the first.</summary>
         public string? Previous { get; init; }
 

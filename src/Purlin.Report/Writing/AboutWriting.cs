@@ -35,8 +35,18 @@ internal static class AboutWriting
             { Shares = [0.14, 0.26, 0.6] };
         yield return mark switch
         {
-            EditionMark.Sealed issued => new Block.Paragraph($"This is edition {issued.Number} of {Phrase.Day(new DateOnly(issued.At.Year, issued.At.Month, issued.At.Day))}. Root of the record it was made from: {Sealing.InGroups(issued.Root)}. With this root and the archive anyone can check, with no network, that neither the record nor this report was altered since."),
+            EditionMark.Sealed issued => new Block.Paragraph(Edition(issued)),
             _ => new Block.Paragraph("This is a working copy. It has not been issued and may still change. Do not rely on it."),
         };
+    }
+
+    private static string Edition(EditionMark.Sealed issued)
+    {
+        var day = Phrase.Day(new DateOnly(issued.At.Year, issued.At.Month, issued.At.Day));
+        var key = issued.OfficeKey is { } print
+            ? $" Fingerprint of the key the office signs with: {Sealing.InGroups(print)}. Hold an archive against it; a key that lies in the archive itself proves nothing."
+            : "";
+        return $"This is edition {issued.Number} of {day}. Root of the record it was made from: {Sealing.InGroups(issued.Root)}. "
+            + "With this root and the archive anyone can check, with no network, that neither the record nor this report was altered since." + key;
     }
 }
