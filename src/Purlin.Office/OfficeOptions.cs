@@ -12,6 +12,15 @@ public sealed record OfficeOptions
     /// <summary>Host names it answers to besides those of loopback: what stops a foreign page from reaching it under a name of its own.</summary>
     public IReadOnlyList<string> Hosts { get; init; } = [];
 
+    /// <summary>
+    /// The address people open, when something in front of the office ends the encryption (a proxy on this machine): its name is answered to, links name it, and
+    /// the proxy is believed when it says for whom it asks.
+    /// </summary>
+    public Uri? Public { get; init; }
+
+    /// <summary>Whether codes and links may be shown: not where what is shown ends in a log that is kept.</summary>
+    public bool ShowCodes { get; init; } = true;
+
     /// <summary>Archives to take in at start, a demo for instance. What is already here is passed over.</summary>
     public IReadOnlyList<Func<Stream>> Import { get; init; } = [];
 

@@ -1,5 +1,4 @@
 using System.Security.Cryptography;
-using Microsoft.EntityFrameworkCore;
 using Purlin.Journal;
 using Purlin.Journal.Merge;
 using Purlin.Judgement;
@@ -9,10 +8,10 @@ using Purlin.Report.Edition;
 namespace Purlin.Office.Issue;
 
 /// <summary>
-/// Seals editions. Nothing is sealed while something stands in the way of issue or a photograph is missing; page and PDF are kept before the line that names
-/// them is written; what was issued stays.
+/// Seals editions. Nothing is sealed while something stands in the way of issue, or a photograph is missing or no longer what it was; page and PDF are kept
+/// before the line that names them is written; what was issued stays.
 /// </summary>
-public sealed class Editions(OfficeOptions office, OfficeStore store, BlobFolder blobs, Issuing issuing) : IDisposable
+public sealed class Editions(OfficeOptions office, Desk desk, OfficeSettings settings, ReceiptChain receipts) : IDisposable
 {
     private const string DeviceSetting = "device";
     private readonly SemaphoreSlim turn = new(1);
@@ -21,15 +20,8 @@ public sealed class Editions(OfficeOptions office, OfficeStore store, BlobFolder
     public async Task<(IReadOnlyList<Obstacle> Obstacles, IReadOnlyList<string> MissingPhotos)> InTheWay(Standing standing, CancellationToken cancel)
     {
         ArgumentNullException.ThrowIfNull(standing);
-        var whole = await blobs.Whole(standing.Photos, cancel);
-        return (standing.Judged.Obstacles, [.. standing.Photos.Where(sha => !whole.Contains(sha))]);
-    }
-
-    /// <summary>Editions of an inspection, by number.</summary>
-    public async Task<IReadOnlyList<EditionRow>> Of(string inspection, CancellationToken cancel)
-    {
-        await using var db = store.Db();
-        return await db.Editions.AsNoTracking().Where(row => row.Tenant == OfficeDb.OnlyTenant && row.Insp == inspection).OrderBy(row => row.Number).ToListAsync(cancel);
+        var held = await desk.Blobs.Has(standing.Photos, cancel);
+        return (standing.Judged.Obstacles, [.. standing.Photos.Where(sha => !held.ContainsKey(sha))]);
     }
 
     /// <summary>Seals the next edition. Nothing must stand in the way.</summary>
@@ -38,14 +30,20 @@ public sealed class Editions(OfficeOptions office, OfficeStore store, BlobFolder
         await turn.WaitAsync(cancel);
         try
         {
-            if (await issuing.Judge(inspection, cancel) is not { } standing) return new Sealed.Unknown();
+            if (await desk.Issuing.Judge(inspection, cancel) is not { } standing) return new Sealed.Unknown();
             var (obstacles, missing) = await InTheWay(standing, cancel);
+            if (obstacles.Count == 0 && missing.Count == 0) missing = await Damaged(standing, cancel);
             if (obstacles.Count > 0 || missing.Count > 0) return new Sealed.Refused(obstacles, missing);
-            var before = await Of(inspection, cancel);
+            var before = await desk.Journals.Editions(inspection, cancel);
             var last = before is [.., var newest] ? newest : null;
             if (last is not null && Merkle.Root(standing.Entries.Select(entry => entry.Hash).Where(hash => hash != last.Seal)) == last.Root) return new Sealed.Unchanged(last);
             var root = Merkle.Root(standing.Entries.Select(entry => entry.Hash));
-            var mark = new EditionMark.Sealed(before.Count + 1, root) { At = DateTimeOffset.FromUnixTimeSeconds(office.Clock.GetUtcNow().ToUnixTimeSeconds()), Previous = last?.Seal };
+            var mark = new EditionMark.Sealed(before.Count + 1, root)
+            {
+                At = DateTimeOffset.FromUnixTimeSeconds(office.Clock.GetUtcNow().ToUnixTimeSeconds()),
+                Previous = last?.Seal,
+                OfficeKey = receipts.Fingerprint,
+            };
             return new Sealed.Done(await Issue(inspection, standing, mark));
         }
         finally
@@ -54,11 +52,26 @@ public sealed class Editions(OfficeOptions office, OfficeStore store, BlobFolder
         }
     }
 
-    private async Task<EditionRow> Issue(string inspection, Standing standing, EditionMark.Sealed mark)
+    public void Dispose() => turn.Dispose();
+
+    /// <summary>Photographs whose bytes, hashed anew, are others than those that were taken. An edition vouches for them, so a look at the file is not enough.</summary>
+    private async Task<IReadOnlyList<string>> Damaged(Standing standing, CancellationToken cancel)
     {
-        var issued = await issuing.Issue(standing, mark, CancellationToken.None);
-        await blobs.Keep(issued.PageHash, issued.Page.ToArray(), "text/html");
-        await blobs.Keep(issued.PdfHash, issued.Pdf.ToArray(), "application/pdf");
+        List<string> damaged = [];
+        foreach (var sha in standing.Photos)
+        {
+            await using var bytes = await desk.Blobs.Open(sha, cancel);
+            if (bytes is null) damaged.Add(sha);
+        }
+
+        return damaged;
+    }
+
+    private async Task<IssuedEdition> Issue(string inspection, Standing standing, EditionMark.Sealed mark)
+    {
+        var issued = await desk.Issuing.Issue(standing, mark, CancellationToken.None);
+        await desk.Blobs.Keep(issued.PageHash, issued.Page, "text/html");
+        await desk.Blobs.Keep(issued.PdfHash, issued.Pdf, "application/pdf");
         var device = await Device();
         var body = new EntryBody.EditionSealed
         {
@@ -72,36 +85,32 @@ public sealed class Editions(OfficeOptions office, OfficeStore store, BlobFolder
             PreviousEdition = mark.Previous,
             At = mark.At,
         };
-        EditionRow? row = null;
-        await store.Write(
+        IssuedEdition? edition = null;
+        await desk.Shelf.Write(
             inspection,
-            (journal, db) =>
+            lines =>
             {
-                var entry = Continue(journal, device, mark.At).Write(body, mark.At);
-                row = new EditionRow { Insp = inspection, Number = mark.Number, Seal = entry.Hash, Root = mark.Root, Page = body.Page, Pdf = body.Pdf, At = mark.At.ToUnixTimeMilliseconds() };
-                db.Editions.Add(row);
-                return entry;
+                var entry = Continue(lines, device, mark.At).Write(body, mark.At);
+                edition = new IssuedEdition(mark.Number, entry.Hash, mark.Root, body.Page, body.Pdf, mark.At);
+                return (entry, edition);
             },
             CancellationToken.None);
-        return row!;
+        return edition!;
     }
 
     /// <summary>The office's own pen, having seen all that the office holds, forks by their marks.</summary>
-    private static Pen Continue(EntrySet journal, string device, DateTimeOffset now)
+    private static Pen Continue(EntrySet lines, string device, DateTimeOffset now)
     {
-        var pen = Pen.After(journal.Inspection, device, journal.Entries.Where(entry => entry.Name.Device == device), now);
-        foreach (var (other, seq) in journal.Heads()) pen.Saw(other, seq);
+        var pen = Pen.After(lines.Inspection, device, lines.Entries.Where(entry => entry.Name.Device == device), now);
+        foreach (var (other, seq) in lines.Heads()) pen.Saw(other, seq);
         return pen;
     }
 
     private async Task<string> Device()
     {
-        await using var db = store.Db();
-        if (await db.Settings.AsNoTracking().SingleOrDefaultAsync(row => row.Name == DeviceSetting) is { } kept) return kept.Value;
+        if (await settings.Get(desk.Tenant, DeviceSetting, CancellationToken.None) is { } kept) return kept;
         var minted = "o" + RandomNumberGenerator.GetString("abcdefghijklmnopqrstuvwxyz0123456789", 9);
-        await store.Change(change => change.Settings.Add(new SettingRow { Name = DeviceSetting, Value = minted }), CancellationToken.None);
+        await settings.Keep(desk.Tenant, DeviceSetting, minted);
         return minted;
     }
-
-    public void Dispose() => turn.Dispose();
 }

@@ -1,4 +1,3 @@
-using Purlin.Journal;
 using Purlin.Journal.Archive;
 using Purlin.Journal.Merge;
 using Purlin.Office.Storage;
@@ -6,7 +5,7 @@ using Purlin.Office.Storage;
 namespace Purlin.Office.Issue;
 
 /// <summary>Takes archives in: a merge like any other delivery, so that it may be repeated.</summary>
-public sealed class Imports(OfficeStore store, BlobFolder blobs)
+public sealed class Imports(JournalShelf shelf, IBlobs blobs)
 {
     /// <summary>Takes one archive in and says what came of it.</summary>
     public async Task Take(Func<Stream> open, Action<string> say, CancellationToken cancel)
@@ -22,9 +21,15 @@ public sealed class Imports(OfficeStore store, BlobFolder blobs)
         }
 
         using var archive = read.OrThrow();
-        var arrival = await store.Take(archive.Manifest.Inspection, new LineBlock { Entries = archive.Entries, Held = archive.Held }, cancel);
-        var whole = await blobs.Whole(archive.Blobs, cancel);
-        foreach (var sha in archive.Blobs.Where(sha => !whole.Contains(sha)))
+        var arrival = await shelf.Take(archive.Manifest.Inspection, new LineBlock { Entries = archive.Entries, Held = archive.Held }, cancel);
+        if (arrival is null)
+        {
+            say($"An archive was not taken in: inspection {archive.Manifest.Inspection} was erased here after its time.");
+            return;
+        }
+
+        var held = await blobs.Has(archive.Blobs, cancel);
+        foreach (var sha in archive.Blobs.Where(sha => !held.ContainsKey(sha)))
         {
             var type = archive.Manifest.Files.First(file => file.Sha256 == sha).MediaType;
             await blobs.Keep(sha, archive.Photo(sha)!, type);

@@ -13,7 +13,7 @@ using Purlin.Report.Pdf;
 namespace Purlin.Office.Issue;
 
 /// <summary>Makes reports: the inspection folded and judged as it stands, rendered as page and PDF with re-encoded photographs.</summary>
-public sealed class Issuing(OfficeStore store, PictureViews views, OfficeOptions office) : IDisposable
+public sealed class Issuing(JournalShelf shelf, PictureViews views, OfficeOptions office) : IDisposable
 {
     // One report at a time: three hundred photographs in memory are enough.
     private readonly SemaphoreSlim turn = new(1);
@@ -21,9 +21,11 @@ public sealed class Issuing(OfficeStore store, PictureViews views, OfficeOptions
     /// <summary>The inspection as it stands, judged; none when the office holds nothing of it.</summary>
     public async Task<Standing?> Judge(string inspection, CancellationToken cancel)
     {
-        var (entries, heads) = await store.With(inspection, journal => (journal.Entries.ToArray(), journal.Heads()), cancel);
+        var (entries, heads, state) = await shelf.With(inspection, journal => (journal.Lines.Entries.ToArray(), journal.Lines.Heads(), journal.State), cancel);
         if (entries.Length == 0) return null;
-        return new Standing(entries, heads, Work.Of(entries, RuleBook.BuiltIn, office.Clock.GetUtcNow().Year));
+        // Judged beside the journal and not within its turn: what takes long holds up nobody who sends.
+        var work = await Task.Run(() => Work.Of(state, entries, RuleBook.BuiltIn, office.Clock.GetUtcNow().Year, new JudgingMemory()), cancel);
+        return new Standing(entries, heads, work);
     }
 
     /// <summary>The page of this issue, UTF-8.</summary>

@@ -5,10 +5,13 @@ namespace Purlin.Office.Pictures;
 /// <summary>A picture drawn anew as JPEG: upright, at most so long, and with nothing in it but pixels (no place, no device, no time).</summary>
 public static class Redrawing
 {
-    /// <summary>Draws a file anew; none when it cannot be shown.</summary>
-    public static byte[]? Of(string path, int edge)
+    /// <summary>Draws a picture that was looked at before anew; none when it cannot be shown.</summary>
+    /// <param name="original">Seekable, at its start.</param>
+    /// <param name="edge">Longest edge of what is drawn.</param>
+    public static byte[]? Of(Stream original, int edge)
     {
-        using var codec = SKCodec.Create(path);
+        using var stream = new SKManagedStream(original, disposeManagedStream: false);
+        using var codec = SKCodec.Create(stream);
         return codec is null ? null : Draw(codec, edge);
     }
 

@@ -1,50 +1,35 @@
 using System.Security.Cryptography;
-using Microsoft.EntityFrameworkCore;
 using Purlin.Journal;
-using Purlin.Office.Pictures;
 
 namespace Purlin.Office.Storage;
 
 /// <summary>
-/// Photographs, sounds and issued files by hash, in <c>blobs/own/ab/cdef...</c>. An upload grows under <c>blobs/own/part</c>; whole, it is hashed, forced to
-/// disk, renamed, its folder forced, and only then does a row speak of it.
+/// Bytes by hash in a folder: <c>ab/cdef...</c>, uploads under <c>part</c>. Whole, a file is forced to disk, renamed, its folder forced, and only then may a row
+/// speak of it. An object store would take this place; everything above asks in streams.
 /// </summary>
-public sealed class BlobFolder(OfficeOptions office, OfficeStore store)
+/// <param name="root">The folder.</param>
+/// <param name="damaged">Where bytes go that are not those of their name: they are put aside, not thrown away.</param>
+/// <param name="at">Called at each named step, so that a test can stop the office there.</param>
+internal sealed class BlobFolder(string root, string damaged, Action<string> at)
 {
-    private readonly string root = Path.Combine(office.Folder, "blobs", OfficeDb.OnlyTenant);
+    private static readonly TimeSpan PartLife = TimeSpan.FromDays(7);
 
-    /// <summary>The file of a blob, whole or not there.</summary>
-    public string PathOf(string sha) => Path.Combine(root, Safe(sha)[..2], sha[2..]);
+    private string Parts => Path.Combine(root, "part");
 
-    /// <summary>The bytes of a blob held whole; none otherwise.</summary>
-    public async Task<byte[]?> Bytes(string sha, CancellationToken cancel) => await Row(sha, cancel) is null ? null : await File.ReadAllBytesAsync(PathOf(sha), cancel);
+    /// <summary>Size, and the file's own time of change; none when it is not there.</summary>
+    public (long Size, long Stamp)? Look(string sha) => new FileInfo(PathOf(sha)) is { Exists: true } file ? (file.Length, file.LastWriteTimeUtc.Ticks) : null;
 
-    /// <summary>The row of a blob held whole.</summary>
-    public async Task<BlobRow?> Row(string sha, CancellationToken cancel)
-    {
-        await using var db = store.Db();
-        return await db.Blobs.AsNoTracking().SingleOrDefaultAsync(row => row.Tenant == OfficeDb.OnlyTenant && row.Sha == sha, cancel);
-    }
+    public FileStream Open(string sha) => new(PathOf(sha), FileMode.Open, FileAccess.Read, FileShare.Read | FileShare.Delete, 81920, FileOptions.Asynchronous | FileOptions.SequentialScan);
 
-    /// <summary>Those of these hashes that are held whole.</summary>
-    public async Task<IReadOnlySet<string>> Whole(IReadOnlyCollection<string> hashes, CancellationToken cancel)
-    {
-        HashSet<string> whole = [];
-        await using var db = store.Db();
-        foreach (var some in hashes.Chunk(500))
-            whole.UnionWith(await db.Blobs.AsNoTracking().Where(row => row.Tenant == OfficeDb.OnlyTenant && some.Contains(row.Sha)).Select(row => row.Sha).ToListAsync(cancel));
-        return whole;
-    }
+    /// <summary>Whether a stream's bytes have this hash; read to its end.</summary>
+    public static async Task<bool> Has(Stream bytes, string sha, CancellationToken cancel) => Convert.ToHexStringLower(await SHA256.HashDataAsync(bytes, cancel)) == sha;
 
-    /// <summary>Bytes of an upload that are here so far.</summary>
     public long Arrived(string sha) => new FileInfo(PartOf(sha)) is { Exists: true } part ? part.Length : 0;
 
-    /// <summary>Adds bytes to an upload. What arrived before a cut is kept.</summary>
     public async Task Append(string sha, Stream bytes, long atMost, CancellationToken cancel)
     {
-        ArgumentNullException.ThrowIfNull(bytes);
-        Directory.CreateDirectory(Path.Combine(root, "part"));
-        await using var part = new FileStream(PartOf(sha), FileMode.Append, FileAccess.Write, FileShare.None);
+        Disk.MakePrivateFolder(Parts);
+        await using var part = Disk.Write(PartOf(sha), FileMode.Append);
         var buffer = new byte[81920];
         try
         {
@@ -60,66 +45,67 @@ public sealed class BlobFolder(OfficeOptions office, OfficeStore store)
         }
     }
 
-    /// <summary>Ends an upload: the reason to refuse it, or none when it is held whole.</summary>
-    public async Task<(int Status, string Words)?> Finish(string sha, CancellationToken cancel)
+    /// <summary>The bytes of an upload so far.</summary>
+    public FileStream OpenPart(string sha) => File.OpenRead(PartOf(sha));
+
+    public void DropPart(string sha) => File.Delete(PartOf(sha));
+
+    /// <summary>Puts bytes into an upload of its own, whole.</summary>
+    public async Task Fill(string sha, ReadOnlyMemory<byte> bytes)
     {
-        var part = PartOf(sha);
-        string hash;
-        await using (var from = File.OpenRead(part)) hash = Convert.ToHexStringLower(await SHA256.HashDataAsync(from, cancel));
-        if (hash != sha)
-        {
-            File.Delete(part);
-            return (StatusCodes.Status422UnprocessableEntity, "The bytes that arrived are not those of this hash. Send the file again from the start.");
-        }
-
-        string? type;
-        await using (var from = File.OpenRead(part)) type = Picture.Kind(from);
-        if (type is null)
-        {
-            File.Delete(part);
-            return (StatusCodes.Status415UnsupportedMediaType, "This is not a picture or sound the office keeps, or it has more than 50 million pixels.");
-        }
-
-        await Place(part, sha, type);
-        return null;
+        Disk.MakePrivateFolder(Parts);
+        await using var part = Disk.Write(PartOf(sha), FileMode.Create);
+        await part.WriteAsync(bytes);
+        Disk.Force(part);
     }
 
-    /// <summary>Keeps bytes of our own: a page, a PDF, a photograph of an archive.</summary>
-    public async Task Keep(string sha, byte[] bytes, string mediaType)
-    {
-        Directory.CreateDirectory(Path.Combine(root, "part"));
-        var part = Path.Combine(root, "part", $"{Safe(sha)}.own");
-        await using (var stream = new FileStream(part, FileMode.Create, FileAccess.Write, FileShare.None))
-        {
-            await stream.WriteAsync(bytes);
-            Disk.Force(stream);
-        }
-
-        await Place(part, sha, mediaType);
-    }
-
-    private async Task Place(string part, string sha, string mediaType)
+    /// <summary>Gives an upload its name among the whole ones; what stood there is replaced.</summary>
+    public void Settle(string sha)
     {
         var path = PathOf(sha);
         var folder = Path.GetDirectoryName(path)!;
         var isNew = !Directory.Exists(folder);
-        Directory.CreateDirectory(folder);
-        var size = new FileInfo(part).Length;
-        office.At("before rename");
-        File.Move(part, path, overwrite: true);
+        Disk.MakePrivateFolder(folder);
+        at("before rename");
+        File.Move(PartOf(sha), path, overwrite: true);
         Disk.ForceFolder(folder);
         if (isNew) Disk.ForceFolder(root);
-        office.At("after rename");
-        var now = office.Clock.GetUtcNow().ToUnixTimeMilliseconds();
-        await store.Change(
-            db =>
-            {
-                if (!db.Blobs.Any(row => row.Tenant == OfficeDb.OnlyTenant && row.Sha == sha)) db.Blobs.Add(new BlobRow { Sha = sha, Size = size, MediaType = mediaType, ReceivedAt = now });
-            },
-            CancellationToken.None);
+        at("after rename");
     }
 
-    private string PartOf(string sha) => Path.Combine(root, "part", Safe(sha));
+    public void PutAside(string sha)
+    {
+        if (!File.Exists(PathOf(sha))) return;
+        Disk.MakePrivateFolder(damaged);
+        File.Move(PathOf(sha), Path.Combine(damaged, sha), overwrite: true);
+    }
+
+    public void Delete(string sha) => File.Delete(PathOf(sha));
+
+    /// <summary>Hashes of all files here, whether a row speaks of them or not.</summary>
+    public IEnumerable<string> All()
+    {
+        if (!Directory.Exists(root)) yield break;
+        foreach (var folder in Directory.EnumerateDirectories(root).Where(folder => Path.GetFileName(folder).Length == 2))
+        {
+            foreach (var file in Directory.EnumerateFiles(folder).Select(file => Path.GetFileName(folder) + Path.GetFileName(file)).Where(Sha.Is)) yield return file;
+        }
+    }
+
+    /// <summary>Clears uploads with nothing in them and those that nobody went on with for a week.</summary>
+    public void ClearParts(DateTimeOffset now)
+    {
+        if (!Directory.Exists(Parts)) return;
+        foreach (var part in new DirectoryInfo(Parts).EnumerateFiles())
+        {
+            var age = now - part.LastWriteTimeUtc;
+            if (age > PartLife || (part.Length == 0 && age > TimeSpan.FromHours(1))) part.Delete();
+        }
+    }
+
+    private string PathOf(string sha) => Path.Combine(root, Safe(sha)[..2], sha[2..]);
+
+    private string PartOf(string sha) => Path.Combine(Parts, Safe(sha));
 
     private static string Safe(string sha) => Sha.Is(sha) ? sha : throw new ArgumentException("not a hash", nameof(sha));
 }

@@ -1,4 +1,3 @@
-using System.Collections.Concurrent;
 using System.Globalization;
 using Microsoft.AspNetCore.Http.Features;
 using Microsoft.AspNetCore.Server.Kestrel.Core.Features;
@@ -22,73 +21,92 @@ internal static class BlobEndpoints
         routes.MapGet("/blobs/{sha}", Original);
     }
 
-    private static async Task<IResult> Missing(string[] hashes, HttpContext context, BlobFolder blobs)
+    private static async Task<IResult> Missing(string[] hashes, HttpContext context, Desk desk)
     {
-        if (hashes.Length > AskAtMost || !Array.TrueForAll(hashes, Sha.Is)) return Refusals.Json(StatusCodes.Status400BadRequest, $"Ask for at most {AskAtMost} hashes of 64 digits.");
-        var whole = await blobs.Whole(hashes, context.RequestAborted);
-        return Results.Json(hashes.Where(hash => !whole.Contains(hash)));
+        if (hashes.Length > AskAtMost || !Array.TrueForAll(hashes, Sha.Is))
+            return Refusals.Json(StatusCodes.Status400BadRequest, $"Ask for at most {AskAtMost} hashes of 64 digits.");
+        var held = await desk.Blobs.Has(hashes, context.RequestAborted);
+        return Results.Json(hashes.Where(hash => !held.ContainsKey(hash)));
     }
 
-    private static async Task<IResult> Head(string sha, HttpContext context, BlobFolder blobs)
+    private static async Task<IResult> Head(string sha, HttpContext context, Desk desk)
     {
         if (!Sha.Is(sha)) return Results.NotFound();
-        Say(context, await blobs.Row(sha, context.RequestAborted) is { } row ? row.Size : blobs.Arrived(sha), await blobs.Row(sha, context.RequestAborted) is not null);
+        var blob = await Find(desk, sha, context.RequestAborted);
+        Say(context, blob?.Size ?? await desk.Blobs.Arrived(sha, context.RequestAborted), whole: blob is not null);
         return Results.Ok();
     }
 
-    private static async Task<IResult> Original(string sha, HttpContext context, BlobFolder blobs) =>
-        Sha.Is(sha) && await blobs.Row(sha, context.RequestAborted) is { } row
-            ? Results.File(blobs.PathOf(sha), row.MediaType, enableRangeProcessing: true)
-            : Refusals.Json(StatusCodes.Status404NotFound, "This file is not at the office.");
+    private static async Task<IResult> Original(string sha, HttpContext context, Desk desk)
+    {
+        const string Gone = "This file is not at the office.";
+        if (!Sha.Is(sha) || await Find(desk, sha, context.RequestAborted) is not { } blob) return Refusals.Json(StatusCodes.Status404NotFound, Gone);
+        return await desk.Blobs.Open(sha, context.RequestAborted) is { } bytes
+            ? Results.Stream(bytes, blob.MediaType, enableRangeProcessing: true)
+            : Refusals.Json(StatusCodes.Status404NotFound, $"{Gone} The copy here was damaged; the device that took it is asked for it again.");
+    }
 
-    private static async Task<IResult> Patch(string sha, HttpContext context, BlobFolder blobs, UploadTurns turns)
+    private static async Task<IResult> Patch(string sha, HttpContext context, Desk desk)
     {
         if (!Sha.Is(sha)) return Refusals.Json(StatusCodes.Status404NotFound, "A file is named by its hash.");
-        if (context.Request.ContentType != "application/offset+octet-stream") return Refusals.Json(StatusCodes.Status415UnsupportedMediaType, "Bytes come as application/offset+octet-stream.");
-        if (!Number(context, "Upload-Offset", out var offset) || !Number(context, "Upload-Length", out var length) || offset > length) return Refusals.Json(StatusCodes.Status400BadRequest, "Say Upload-Offset and Upload-Length.");
-        if (length > Limits.PhotoBytes || context.Request.ContentLength > ChunkBytes) return Refusals.Json(StatusCodes.Status413PayloadTooLarge, $"A file has at most {Limits.PhotoBytes / 1024 / 1024} MiB and is sent in parts of at most {ChunkBytes / 1024 / 1024} MiB.");
+        if (context.Request.ContentType != "application/offset+octet-stream")
+            return Refusals.Json(StatusCodes.Status415UnsupportedMediaType, "Bytes come as application/offset+octet-stream.");
+        if (!Number(context, "Upload-Offset", out var offset) || !Number(context, "Upload-Length", out var length) || offset > length)
+            return Refusals.Json(StatusCodes.Status400BadRequest, "Say Upload-Offset and Upload-Length.");
+        if (length > Limits.PhotoBytes || context.Request.ContentLength > ChunkBytes)
+        {
+            var words = $"A file has at most {Limits.PhotoBytes / 1024 / 1024} MiB and is sent in parts of at most {ChunkBytes / 1024 / 1024} MiB.";
+            return Refusals.Json(StatusCodes.Status413PayloadTooLarge, words);
+        }
+
         SlowIsAllowed(context);
-        using var turn = await turns.Take(sha, context.RequestAborted);
+        using var turn = await desk.Uploads.Take(sha, context.RequestAborted);
         using var time = CancellationTokenSource.CreateLinkedTokenSource(turn.Newer, context.RequestAborted);
         time.CancelAfter(ChunkTime);
         try
         {
-            return await Take(sha, offset, length, context, blobs, time.Token);
+            return await Take(sha, offset, length, context, desk, time.Token);
         }
         catch (OperationCanceledException) when (!context.RequestAborted.IsCancellationRequested)
         {
-            Say(context, blobs.Arrived(sha), whole: false);
+            Say(context, await desk.Blobs.Arrived(sha, context.RequestAborted), whole: false);
             return Refusals.Json(StatusCodes.Status409Conflict, "A newer request for the same file, or its time, ended this one; go on from what is here.");
         }
     }
 
-    private static async Task<IResult> Take(string sha, long offset, long length, HttpContext context, BlobFolder blobs, CancellationToken cancel)
+    private static async Task<IResult> Take(string sha, long offset, long length, HttpContext context, Desk desk, CancellationToken cancel)
     {
-        if (await blobs.Row(sha, cancel) is { } row)
+        if (await Find(desk, sha, cancel) is { } blob)
         {
-            Say(context, row.Size, whole: true);
+            Say(context, blob.Size, whole: true);
             return Results.NoContent();
         }
 
-        var arrived = blobs.Arrived(sha);
+        var arrived = await desk.Blobs.Arrived(sha, cancel);
         if (arrived != offset)
         {
             Say(context, arrived, whole: false);
             return Refusals.Json(StatusCodes.Status409Conflict, $"{arrived} bytes are here; go on from there.");
         }
 
-        await blobs.Append(sha, context.Request.Body, Math.Min(length - offset, ChunkBytes), cancel);
-        arrived = blobs.Arrived(sha);
+        await desk.Blobs.Part(sha, context.Request.Body, Math.Min(length - offset, ChunkBytes), cancel);
+        arrived = await desk.Blobs.Arrived(sha, cancel);
         if (arrived < length)
         {
             Say(context, arrived, whole: false);
             return Results.NoContent();
         }
 
-        if (await blobs.Finish(sha, cancel) is var (status, words)) return Refusals.Json(status, words);
+        if (await desk.Blobs.Finish(sha, cancel) is { } refused) return Refuse(refused);
         Say(context, length, whole: true);
         return Results.NoContent();
     }
+
+    private static IResult Refuse(PartRefusal refused) => refused.OtherBytes
+        ? Refusals.Json(StatusCodes.Status422UnprocessableEntity, "The bytes that arrived are not those of this hash. Send the file again from the start.")
+        : Refusals.Json(StatusCodes.Status415UnsupportedMediaType, "This is not a picture or sound the office keeps, or it has more than 50 million pixels.");
+
+    private static async Task<Blob?> Find(Desk desk, string sha, CancellationToken cancel) => (await desk.Blobs.Has([sha], cancel)).GetValueOrDefault(sha);
 
     private static void Say(HttpContext context, long offset, bool whole)
     {
@@ -104,52 +122,5 @@ internal static class BlobEndpoints
     {
         if (context.Features.Get<IHttpMinRequestBodyDataRateFeature>() is { } floor) floor.MinDataRate = null;
         if (context.Features.Get<IHttpMaxRequestBodySizeFeature>() is { IsReadOnly: false } most) most.MaxRequestBodySize = ChunkBytes;
-    }
-}
-
-/// <summary>One upload of a file at a time; the newest request ends the one before it, which is most likely a connection already dead.</summary>
-internal sealed class UploadTurns
-{
-    private readonly ConcurrentDictionary<string, (SemaphoreSlim Gate, CancellationTokenSource Latest)> open = new();
-    private readonly Lock turn = new();
-
-    public async Task<Held> Take(string sha, CancellationToken cancel)
-    {
-        SemaphoreSlim gate;
-        var mine = new CancellationTokenSource();
-        lock (turn)
-        {
-            if (open.TryGetValue(sha, out var before))
-            {
-                before.Latest.Cancel();
-                gate = before.Gate;
-            }
-            else
-            {
-                gate = new SemaphoreSlim(1);
-            }
-
-            open[sha] = (gate, mine);
-        }
-
-        await gate.WaitAsync(cancel);
-        return new Held(this, sha, gate, mine);
-    }
-
-    internal sealed class Held(UploadTurns turns, string sha, SemaphoreSlim gate, CancellationTokenSource mine) : IDisposable
-    {
-        /// <summary>Cancelled when a newer request for the same file arrives.</summary>
-        public CancellationToken Newer => mine.Token;
-
-        public void Dispose()
-        {
-            lock (turns.turn)
-            {
-                if (turns.open.TryGetValue(sha, out var latest) && latest.Latest == mine) turns.open.TryRemove(sha, out _);
-            }
-
-            gate.Release();
-            mine.Dispose();
-        }
     }
 }

@@ -13,6 +13,7 @@ public sealed class DoorTests
 {
     private static IEnumerable<(string Method, string Path, RouteEndpoint Endpoint)> Routes(RunningOffice office) =>
         from endpoint in office.App.Services.GetRequiredService<EndpointDataSource>().Endpoints.OfType<RouteEndpoint>()
+        where !endpoint.RoutePattern.RawText!.Contains("{area", StringComparison.Ordinal)
         let path = "/" + endpoint.RoutePattern.RawText!.TrimStart('/').Replace("{insp}", "visit1", StringComparison.Ordinal).Replace("{sha}", new string('a', 64), StringComparison.Ordinal).Replace("{number:int}", "1", StringComparison.Ordinal)
         from method in endpoint.Metadata.GetMetadata<HttpMethodMetadata>()?.HttpMethods ?? ["GET"]
         select (method, path, endpoint);
@@ -24,7 +25,7 @@ public sealed class DoorTests
         using var stranger = office.NewClient();
         string[] open = ["GET /office/session", "POST /office/session", "GET /office/enter", "GET /office/enter.js"];
         var routes = Routes(office).ToList();
-        Assert.True(routes.Count >= 14);
+        Assert.True(routes.Count >= 17);
         foreach (var (method, path, endpoint) in routes)
         {
             var isOpen = endpoint.Metadata.GetMetadata<OpenToAll>() is not null;
@@ -70,7 +71,7 @@ public sealed class DoorTests
         Assert.Equal(HttpStatusCode.MethodNotAllowed, posted.StatusCode);
         await office.Client.GetAsync("/sync/visit1/heads");
         await office.Client.GetAsync("/sync/visit1/entries");
-        await using var db = office.App.Services.GetRequiredService<Storage.OfficeStore>().Db();
+        await using var db = office.Db();
         Assert.Empty(db.Entries);
         Assert.Empty(db.Receipts);
     }
@@ -85,17 +86,76 @@ public sealed class DoorTests
     }
 
     [Fact]
-    public async Task Five_wrong_codes_and_then_a_minute_of_patience()
+    public async Task After_five_wrong_codes_a_minute_of_patience_for_wrong_ones_and_none_for_the_right_one()
     {
         var clock = new FakeTimeProvider(new DateTimeOffset(2026, 11, 25, 9, 0, 0, TimeSpan.Zero));
         await using var office = await RunningOffice.Start(with: options => options with { Clock = clock });
         using var stranger = office.NewClient();
-        for (var guess = 0; guess < 5; guess++) Assert.Equal(HttpStatusCode.Unauthorized, (await stranger.PostAsJsonAsync("/office/session", new { code = $"guess {guess}" })).StatusCode);
-        var waiting = await stranger.PostAsJsonAsync("/office/session", new { code = RunningOffice.Code });
+        async Task<HttpResponseMessage> Try(string code) => await stranger.PostAsJsonAsync("/office/session", new { code });
+        for (var guess = 0; guess < 5; guess++) Assert.Equal(HttpStatusCode.Unauthorized, (await Try($"guess {guess}")).StatusCode);
+        var waiting = await Try("guess 5");
         Assert.Equal(HttpStatusCode.TooManyRequests, waiting.StatusCode);
         Assert.Contains("60 seconds", await RunningOffice.Words(waiting), StringComparison.Ordinal);
+        Assert.Equal(HttpStatusCode.NoContent, (await Try(RunningOffice.Code.ToUpperInvariant())).StatusCode);
+        var link = office.App.Services.GetRequiredService<OwnerAccount>().NewLinkCode();
+        Assert.Equal(HttpStatusCode.NoContent, (await Try(link)).StatusCode);
         clock.Advance(TimeSpan.FromSeconds(61));
-        Assert.Equal(HttpStatusCode.NoContent, (await stranger.PostAsJsonAsync("/office/session", new { code = RunningOffice.Code.ToUpperInvariant() })).StatusCode);
+        Assert.Equal(HttpStatusCode.Unauthorized, (await Try("guess 6")).StatusCode);
+    }
+
+    [Fact]
+    public void Wrong_codes_are_counted_by_address_and_a_household_is_one()
+    {
+        var clock = new FakeTimeProvider();
+        SignInLimits limits = new(new OfficeOptions { Folder = "", Clock = clock });
+        var here = System.Net.IPAddress.Parse("2001:db8:1:2::3");
+        for (var guess = 0; guess < 5; guess++) Assert.Null(limits.Wrong(here));
+        Assert.NotNull(limits.Wrong(System.Net.IPAddress.Parse("2001:db8:1:2:ffff::9")));
+        Assert.Null(limits.Wrong(System.Net.IPAddress.Parse("2001:db8:1:3::3")));
+        Assert.Null(limits.Wrong(System.Net.IPAddress.Parse("192.0.2.7")));
+    }
+
+    [Fact]
+    public async Task A_thousand_silent_connections_shut_nobody_out()
+    {
+        await using var office = await RunningOffice.Start();
+        List<System.Net.Sockets.TcpClient> silent = [];
+        try
+        {
+            for (var one = 0; one < Purlin.Office.Door.Callers.Most + 100; one++)
+            {
+                System.Net.Sockets.TcpClient socket = new();
+                await socket.ConnectAsync(office.Address.Host, office.Address.Port);
+                silent.Add(socket);
+            }
+
+            using var owner = office.NewClient();
+            Assert.Equal(HttpStatusCode.NoContent, (await owner.PostAsJsonAsync("/office/session", new { code = RunningOffice.Code })).StatusCode);
+            Assert.Equal(HttpStatusCode.OK, (await owner.GetAsync("/office/inspections")).StatusCode);
+        }
+        finally
+        {
+            foreach (var socket in silent) socket.Dispose();
+        }
+    }
+
+    [Fact]
+    public async Task What_is_kept_of_an_earlier_version_as_the_owners_code_is_taken_and_kept_anew()
+    {
+        await using var office = await RunningOffice.Start();
+        await using (var db = office.Db())
+        {
+            var salt = new byte[16];
+            var stretched = Convert.ToHexStringLower(System.Security.Cryptography.Rfc2898DeriveBytes.Pbkdf2("oldcode", salt, 100_000, System.Security.Cryptography.HashAlgorithmName.SHA256, 32));
+            db.Settings.Single(row => row.Name == "owner code").Value = $"{Convert.ToHexStringLower(salt)}:{stretched}";
+            await db.SaveChangesAsync(TestContext.Current.CancellationToken);
+        }
+
+        using var client = office.NewClient();
+        Assert.Equal(HttpStatusCode.Unauthorized, (await client.PostAsJsonAsync("/office/session", new { code = RunningOffice.Code })).StatusCode);
+        for (var time = 0; time < 2; time++) Assert.Equal(HttpStatusCode.NoContent, (await client.PostAsJsonAsync("/office/session", new { code = "OLD-code" })).StatusCode);
+        await using var after = office.Db();
+        Assert.StartsWith("sha256:", after.Settings.Single(row => row.Name == "owner code").Value, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -119,9 +179,15 @@ public sealed class DoorTests
     {
         var folder = RunningOffice.NewFolder();
         List<string> said = [];
-        await using (OfficeHost.Build(new OfficeOptions { Folder = folder, Address = "http://127.0.0.1:0", Say = said.Add })) { }
+        async Task Once()
+        {
+            await using var office = OfficeHost.Build(new OfficeOptions { Folder = folder, Address = "http://127.0.0.1:0", Say = said.Add });
+            await office.StartAsync();
+        }
+
+        await Once();
         var code = Assert.Single(said, line => line.StartsWith("Owner's code", StringComparison.Ordinal)).Split(": ")[1];
-        await using (OfficeHost.Build(new OfficeOptions { Folder = folder, Address = "http://127.0.0.1:0", Say = said.Add })) { }
+        await Once();
         Assert.Single(said, line => line.StartsWith("Owner's code", StringComparison.Ordinal));
         Assert.True(code.Replace("-", "", StringComparison.Ordinal).Length == 20);
         foreach (var file in Directory.EnumerateFiles(folder)) Assert.DoesNotContain(code, Encoding.Latin1.GetString(File.ReadAllBytes(file)), StringComparison.Ordinal);

@@ -128,8 +128,8 @@ public sealed class EditionTests
     [Fact]
     public async Task A_visit_of_December_sealed_in_January_says_what_the_command_line_says_of_it()
     {
-        clock.SetUtcNow(new(2026, 1, 2, 9, 0, 0, TimeSpan.Zero));
-        await using var office = await Start();
+        FakeTimeProvider january = new(new(2026, 1, 2, 9, 0, 0, TimeSpan.Zero));
+        await using var office = await RunningOffice.Start(with: options => options with { Clock = january });
         var visit = new DateTimeOffset(2025, 12, 30, 10, 0, 0, TimeSpan.Zero);
         List<Entry> lines = [pen.Write(new EntryBody.InspectionOpened { Property = new Property { Address = "3 Invented Close", YearBuilt = 1998 }, Date = new DateOnly(2025, 12, 30) }, visit)];
         lines.Add(pen.Write(new EntryBody.PlaceAdded { Kind = PlaceKind.Room, Name = "Hall" }, visit));

@@ -31,6 +31,12 @@ internal sealed class RunningOffice : IAsyncDisposable
     /// <summary>Signed in, and says that it is the app.</summary>
     public HttpClient Client { get; }
 
+    /// <summary>The database, to look at.</summary>
+    public Purlin.Office.Storage.OfficeDb Db() => App.Services.GetRequiredService<Purlin.Office.Storage.Sqlite.SqliteFile>().Db(Purlin.Office.Storage.Tenant.Own);
+
+    /// <summary>Where a file of this hash lies, whole or not there.</summary>
+    public string FileOf(string sha) => Path.Combine(Folder, "blobs", "own", sha[..2], sha[2..]);
+
     public static string NewFolder() => Directory.CreateTempSubdirectory("purlin-office-").FullName;
 
     public static async Task<RunningOffice> Start(string? folder = null, Func<OfficeOptions, OfficeOptions>? with = null)

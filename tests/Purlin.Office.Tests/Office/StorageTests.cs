@@ -24,8 +24,8 @@ public sealed class StorageTests
     {
         await using var office = await RunningOffice.Start();
         await office.Push(Visit, Lines.Notes(Visit, "aaa", 2));
-        await using var db = office.App.Services.GetRequiredService<OfficeStore>().Db();
-        db.Editions.Add(new EditionRow { Insp = Visit, Number = 1, Seal = "s", Root = "r", Page = "p", Pdf = "f", At = 1 });
+        await using var db = office.Db();
+        db.Editions.Add(new EditionRow { Tenant = "own", Insp = Visit, Number = 1, Seal = "s", Root = "r", Page = "p", Pdf = "f", At = 1 });
         await db.SaveChangesAsync(TestContext.Current.CancellationToken);
         var refused = await Assert.ThrowsAsync<SqliteException>(() => db.Database.ExecuteSqlRawAsync(command, TestContext.Current.CancellationToken));
         Assert.Contains("append-only", refused.Message, StringComparison.Ordinal);
@@ -35,7 +35,7 @@ public sealed class StorageTests
     public async Task Every_connection_forces_commits_to_disk_and_writes_ahead()
     {
         await using var office = await RunningOffice.Start();
-        await using var db = office.App.Services.GetRequiredService<OfficeStore>().Db();
+        await using var db = office.Db();
         Assert.Equal("2", await Scalar(db, "PRAGMA synchronous"));
         Assert.Equal("wal", await Scalar(db, "PRAGMA journal_mode"));
     }
@@ -83,6 +83,13 @@ public sealed class StorageTests
             var photo = Pictures.Jpeg(2000, 1500, 100);
             var upload = await office.Patch(Sha.Of(photo), photo, 0, photo.Length);
             Assert.Equal(HttpStatusCode.InsufficientStorage, upload.StatusCode);
+            // Nobody is kept out for it, and what is kept can be had.
+            using var phone = office.NewClient();
+            Assert.Equal(HttpStatusCode.NoContent, (await System.Net.Http.Json.HttpClientJsonExtensions.PostAsJsonAsync(phone, "/office/session", new { code = RunningOffice.Code })).StatusCode);
+            Assert.Equal(HttpStatusCode.OK, (await phone.GetAsync("/office/inspections")).StatusCode);
+            Assert.True(ArchiveReader.Open(new MemoryStream(await phone.GetByteArrayAsync($"/office/inspections/{Visit}/archive"))).IsAccepted);
+            Assert.Equal(HttpStatusCode.NoContent, (await phone.DeleteAsync("/office/session")).StatusCode);
+            Assert.Equal(HttpStatusCode.Unauthorized, (await phone.GetAsync("/office/inspections")).StatusCode);
             File.Delete(filler);
             Assert.Equal(4_000, RunningOffice.HeadsOf(await office.Push(Visit, Lines.Notes(Visit, "aaa", 4_000)))["aaa"]);
         }

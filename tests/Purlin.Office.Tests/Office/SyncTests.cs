@@ -61,7 +61,7 @@ public sealed class SyncTests
         Assert.Contains("note.written", (string)answer["held"]![0]!["why"]!, StringComparison.Ordinal);
         Assert.Equal(3, RunningOffice.HeadsOf(answer)["aaa"]);
         Assert.Equal(1, (int)(await office.Get($"/sync/{Visit}/heads"))["held"]!);
-        await using var db = office.App.Services.GetRequiredService<OfficeStore>().Db();
+        await using var db = office.Db();
         Assert.Equal(spoiled, db.Held.Single().Raw);
         Assert.Equal(2, (await Pull(office, Visit)).Count);
     }
@@ -129,7 +129,7 @@ public sealed class SyncTests
         await office.Push(Visit, lines[..3]);
         var latest = (await office.Push(Visit, lines))["receipt"]!;
         var key = await office.Client.GetStringAsync("/office/key");
-        await using var db = office.App.Services.GetRequiredService<OfficeStore>().Db();
+        await using var db = office.Db();
         var chain = db.Receipts.OrderBy(row => row.N).Select(row => row.Raw).ToList();
         Assert.Equal(2, chain.Count);
         Assert.All(chain, receipt => Assert.True(ReceiptChain.Verifies(receipt, key)));
@@ -179,7 +179,12 @@ public sealed class SyncTests
         await using (var before = await RunningOffice.Start(folder))
         {
             await before.Push(Visit, lines[0]);
-            await before.App.Services.GetRequiredService<OfficeStore>().Change(db => db.Held.Add(new HeldRow { Insp = Visit, Hash = lines[1].Hash, Name = "aaa.2", Raw = lines[1].Line.ToArray(), Why = "body: too new", ReceivedAt = 1 }), TestContext.Current.CancellationToken);
+            await using var db = before.Db();
+            db.Held.Add(new HeldRow { Tenant = "own", Insp = Visit, Hash = lines[1].Hash, Name = "aaa.2", Raw = lines[1].Line.ToArray(), Why = "body: too new", ReceivedAt = 1, Position = 2 });
+            // What an older program worked out with that line held.
+            var shown = db.Inspections.Single();
+            (shown.Held, shown.Position, shown.Root) = (1, 2, Merkle.Root([lines[0].Hash, lines[1].Hash]));
+            await db.SaveChangesAsync(TestContext.Current.CancellationToken);
         }
 
         await using var office = await RunningOffice.Start(folder);
