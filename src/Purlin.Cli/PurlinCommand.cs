@@ -20,7 +20,7 @@ public static class PurlinCommand
             }
             return await parsed.InvokeAsync(new InvocationConfiguration { Output = terminal.Out, Error = terminal.Error, EnableDefaultExceptionHandler = false });
         }
-        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
+        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException or Office.OfficeRefused)
         {
             terminal.Refuse(failure.Message);
             return ExitStatus.BadInput;
@@ -36,6 +36,10 @@ public static class PurlinCommand
     {
         RootCommand root = new("Purlin: record the evidence once, on site; the program reckons, follows up, judges and writes; the inspector decides.");
         root.Add(ServeCommand.Build(terminal));
+        root.Add(LinkCommand.Build(terminal, clock));
+        root.Add(CopyCommands.Backup(terminal));
+        root.Add(CopyCommands.Restore(terminal));
+        root.Add(CopyCommands.Verifying(terminal));
         root.Add(DemoCommand.Build(terminal));
         root.Add(JudgeCommand.Build(terminal, clock));
         root.Add(LookCommand.Build(terminal, clock));

@@ -16,7 +16,7 @@ public sealed class FileCommandTests : IDisposable
         var file = await DemoAsync();
         var (status, output, _) = await Typed.RunAsync(["check", file]);
         Assert.Equal(0, status);
-        Assert.EndsWith("whole\n", output, StringComparison.Ordinal);
+        Assert.EndsWith("whole in itself\n", output, StringComparison.Ordinal);
 
         var (judged, json, _) = await Typed.RunAsync(["judge", file, "--json"]);
         Assert.Equal(0, judged);
