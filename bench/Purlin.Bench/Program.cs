@@ -8,6 +8,7 @@ Dictionary<string, (string Title, Action<Results> Run)> all = new(StringComparer
     ["browser-judgement"] = ("Judging again after one act, in the browser", BrowserJudgementBench.Run),
     ["report"] = ("Writing the report", ReportBench.Run),
     ["reckonings"] = ("Reckoning", ReckoningBench.Run),
+    ["spoken"] = ("Finding conditions by words", SpokenBench.Run),
     ["cold-start"] = ("Cold start with the server stopped", ColdStartBench.Run),
 };
 if (args.Length == 0 || args.Any(name => !all.ContainsKey(name)))

@@ -55,6 +55,10 @@ internal sealed class BookDraft
 
     public Dictionary<string, string> SameWords { get; } = new(StringComparer.Ordinal);
 
+    public Dictionary<string, string> Misheard { get; } = new(StringComparer.Ordinal);
+
+    public HashSet<string> FillerWords { get; } = new(StringComparer.Ordinal);
+
     public HashSet<string> ToldApart { get; } = new(StringComparer.Ordinal);
 
     public void Refuse(string what, string given, string allowed) => refused.Add(new Refusal(what, given, allowed));
@@ -99,6 +103,8 @@ internal sealed class BookDraft
         Words = Sentences.Count == 0 ? Tongue.BuiltIn(Tongue.Standard) : Tongue.BuiltIn(Tongue.Standard).Under(Sentences),
         Cautions = Cautions.ToFrozenDictionary(StringComparer.Ordinal),
         SameWords = SameWords.ToFrozenDictionary(StringComparer.Ordinal),
+        Misheard = Misheard.ToFrozenDictionary(StringComparer.Ordinal),
+        FillerWords = FillerWords.ToFrozenSet(StringComparer.Ordinal),
         ToldApart = ToldApart.ToFrozenSet(StringComparer.Ordinal),
         Refused = [.. refused],
     };

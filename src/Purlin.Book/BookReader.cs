@@ -126,6 +126,9 @@ public static class BookReader
             draft.ToldApart.UnionWith(JsonSerializer.Deserialize(file.Bytes.Span, BookJson.Default.StringArray)!);
         else if (file.Path.StartsWith($"rulebook/words/{Tongue.Standard}/", StringComparison.Ordinal)) Fill(draft.Sentences);
         else if (file.Path.EndsWith("/spoken.json", StringComparison.Ordinal)) Fill(draft.SameWords);
+        else if (file.Path.EndsWith("/misheard.json", StringComparison.Ordinal)) Fill(draft.Misheard);
+        else if (file.Path.EndsWith("/filler.json", StringComparison.Ordinal))
+            draft.FillerWords.UnionWith(JsonSerializer.Deserialize(file.Bytes.Span, BookJson.Default.StringArray)!);
 
         void Fill(Dictionary<string, string> into)
         {

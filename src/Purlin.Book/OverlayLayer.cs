@@ -10,6 +10,7 @@ internal sealed class OverlayLayer(RuleBook book)
     private Dictionary<string, LimitationRule>? limitations;
     private Dictionary<string, string>? words;
     private Dictionary<string, string>? cautions;
+    private Dictionary<string, string>? heard;
     private Dictionary<string, CoreDuty>? core;
     private Dictionary<string, Standard>? standards;
     private Dictionary<string, ReadingKind>? readings;
@@ -30,6 +31,7 @@ internal sealed class OverlayLayer(RuleBook book)
         var (head, rest) = (key[..slash], key[(slash + 1)..]);
         if (book.Conditions.ContainsKey(head)) Put(ref conditions, book.Conditions, head, condition => Put(condition, rest, now));
         else if (book.Limitations.ContainsKey(head)) Put(ref limitations, book.Limitations, head, rule => Put(rule, rest, now));
+        else if (head == Sentences.Heard) (heard ??= new Dictionary<string, string>(book.SameWords, StringComparer.Ordinal))[rest] = now;
         else if (head == "words" && book.Words.Find(rest) is not null) (words ??= new Dictionary<string, string>(StringComparer.Ordinal))[rest] = now;
         else if (head == "cautions") Put(ref cautions, book.Cautions, rest, _ => now);
         else if (rest.LastIndexOf('/') is > 0 and var at) Say(head, rest, rest[..at], rest[(at + 1)..], now);
@@ -41,6 +43,7 @@ internal sealed class OverlayLayer(RuleBook book)
         Limitations = Frozen(limitations, book.Limitations),
         Words = words is null ? book.Words : book.Words.Under(words),
         Cautions = Frozen(cautions, book.Cautions),
+        SameWords = heard?.ToFrozenDictionary(StringComparer.Ordinal) ?? book.SameWords,
         Core = Frozen(core, book.Core),
         Standards = Frozen(standards, book.Standards),
         ReadingKinds = Frozen(readings, book.ReadingKinds),

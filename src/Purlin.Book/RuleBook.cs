@@ -89,6 +89,12 @@ public sealed record RuleBook
     /// <summary>Words and short phrases that mean the same as others when an inspector speaks: <c>gfi</c> is <c>gfci</c>.</summary>
     public FrozenDictionary<string, string> SameWords { get; init; } = FrozenDictionary<string, string>.Empty;
 
+    /// <summary>What dictation and hurried fingers make of words, and the words that were meant: <c>soft it</c> is <c>soffit</c>.</summary>
+    public FrozenDictionary<string, string> Misheard { get; init; } = FrozenDictionary<string, string>.Empty;
+
+    /// <summary>Words that tell nothing about a defect: "the", "looks", "kind of".</summary>
+    public FrozenSet<string> FillerWords { get; init; } = FrozenSet<string>.Empty;
+
     /// <summary>Lines that were refused, each with file and id; empty for a sound book.</summary>
     public ImmutableArray<Refusal> Refused { get; init; } = [];
 

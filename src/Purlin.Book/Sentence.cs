@@ -35,6 +35,7 @@ public sealed record Sentence(string Key, string Group, string About, string Par
         var (first, last) = (Before(rest, rest.IndexOf('/', StringComparison.Ordinal)), Before(rest, rest.LastIndexOf('/')));
         return head switch
         {
+            Sentences.Heard => Sentences.OfHeard(book, rest),
             "words" => book.Words.Find(rest) is { } sentence ? Sentences.OfWords(rest, sentence) : null,
             "cautions" => book.Cautions.TryGetValue(rest, out var caution) ? Sentences.OfCaution(rest, caution) : null,
             "core" => book.Core.TryGetValue(last, out var core) ? Find(Sentences.Of(core), key) : null,
@@ -57,6 +58,7 @@ public sealed record Sentence(string Key, string Group, string About, string Par
         ArgumentNullException.ThrowIfNull(key);
         ArgumentNullException.ThrowIfNull(now);
         if (now.Length > Journal.Limits.SentenceCharacters) return $"A sentence has at most {Journal.Limits.SentenceCharacters} characters.";
+        if (Sentences.IsHeard(key)) return Sentences.RefusesHeard(key, now);
         if (!key.EndsWith("/trade", StringComparison.Ordinal) || Trades.All.Contains(now)) return null;
         return $"Who deals with it must be one of the trades: {string.Join(", ", Trades.All)}.";
     }

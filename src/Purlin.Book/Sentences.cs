@@ -1,7 +1,7 @@
 namespace Purlin.Book;
 
 /// <summary>Every sentence of a book that reaches a person: the inspector on site, or whoever reads the report.</summary>
-public static class Sentences
+public static partial class Sentences
 {
     private const string Wordings = "how things are said";
 

@@ -1,5 +1,6 @@
 using System.Runtime.CompilerServices;
 using Purlin.Book;
+using Purlin.Book.Search;
 
 namespace Purlin.Field.Here;
 
@@ -8,6 +9,5 @@ public static class Recognised
 {
     private static readonly ConditionalWeakTable<RuleBook, Spoken> Indexes = [];
 
-    public static IReadOnlyList<Condition> In(RuleBook book, string placeKind, string typed, int most) =>
-        Indexes.GetValue(book, known => new Spoken(known)).Find(typed, placeKind.Length == 0 ? null : placeKind, most);
+    public static IReadOnlyList<Condition> In(RuleBook book, Standpoint from, string typed, int most) => Indexes.GetValue(book, known => new Spoken(known)).Find(typed, from, most);
 }
