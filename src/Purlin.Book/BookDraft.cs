@@ -59,28 +59,24 @@ internal sealed class BookDraft
 
     public HashSet<string> FillerWords { get; } = new(StringComparer.Ordinal);
 
+    /// <summary>Rows of the table of eras; empty where the table is not among the files.</summary>
+    public HashSet<string> Eras { get; } = new(StringComparer.Ordinal);
+
     public HashSet<string> ToldApart { get; } = new(StringComparer.Ordinal);
 
-    public void Refuse(string what, string given, string allowed) => refused.Add(new Refusal(what, given, allowed));
-
-    /// <summary>Takes a line in; a line that rests on nothing is left out.</summary>
-    public void Add<T>(Dictionary<string, (T Rule, string Path)> into, string id, T rule, BookFile file, IReadOnlyList<string>? sources)
-    {
-        if (sources is { Count: 0 }) Refuse($"{file.Path}: {id}", "no source", "at least one id of a source, or \"common practice\"");
-        else if (into.TryGetValue(id, out var first)) Refuse($"{file.Path}: {id}", "an id that is taken", $"an id of its own; {first.Path} has this one");
-        else into.Add(id, (rule, file.Path));
-    }
+    public void Refuse(string what, string given, string allowed) => refused.Add(new Refusal(what, Said.Verbatim(given), Said.Verbatim(allowed)));
 
     /// <summary>The same document may stand in several files of sources, as long as it is the same.</summary>
-    public void AddSource(string id, SourceLine source, BookFile file)
+    public void AddSource(string id, SourceLine source, BookLines file)
     {
         if (Sources.TryGetValue(id, out var first) && (first.Rule.Document, first.Rule.Section, first.Rule.Edition) == (source.Document, source.Section, source.Edition)) return;
-        Add(Sources, id, source, file, null);
+        file.Add(Sources, id, source, null);
     }
 
-    public RuleBook ToBook(string edition) => new()
+    public RuleBook ToBook(BookEdition edition, Lazy<string> hash) => new()
     {
-        Edition = edition,
+        Edition = edition.Number,
+        HashOfFiles = hash,
         Conditions = Frozen(Conditions),
         Limitations = Frozen(Limitations),
         Profiles = [.. Profiles.Values.Select(line => line.Rule).OrderByDescending(profile => profile.Rank).ThenBy(profile => profile.Id, StringComparer.Ordinal)],

@@ -4,8 +4,16 @@ using Purlin.Book.Looking;
 
 namespace Purlin.Book;
 
+/// <summary>What every file may say of itself.</summary>
+internal abstract record BookFileForm
+{
+    /// <summary>The schema by which an editor checks and completes the file; it means nothing to the book.</summary>
+    [JsonPropertyName(BookLines.Schema)]
+    public string? Schema { get; init; }
+}
+
 /// <summary>A file of conditions: one kind of component.</summary>
-internal sealed record ConditionFile
+internal sealed record ConditionFile : BookFileForm
 {
     public required string Component { get; init; }
 
@@ -15,7 +23,7 @@ internal sealed record ConditionFile
 }
 
 /// <summary>A file of reading kinds, feeds, facts, fact sheets and aliases.</summary>
-internal sealed record ReadingFile
+internal sealed record ReadingFile : BookFileForm
 {
     public IReadOnlyList<JsonElement> Kinds { get => field ?? []; init; }
 
@@ -29,7 +37,7 @@ internal sealed record ReadingFile
 }
 
 /// <summary>A file of causes and escalations.</summary>
-internal sealed record CauseFile
+internal sealed record CauseFile : BookFileForm
 {
     public IReadOnlyList<JsonElement> Causes { get => field ?? []; init; }
 
@@ -37,19 +45,19 @@ internal sealed record CauseFile
 }
 
 /// <summary>The file of the common core.</summary>
-internal sealed record CoreFile
+internal sealed record CoreFile : BookFileForm
 {
     public required IReadOnlyList<JsonElement> Core { get; init; }
 }
 
 /// <summary>The file of the duties around the visit.</summary>
-internal sealed record VisitFile
+internal sealed record VisitFile : BookFileForm
 {
     public required IReadOnlyList<JsonElement> Visit { get; init; }
 }
 
 /// <summary>The file of the settings that standards may have.</summary>
-internal sealed record SettingFile
+internal sealed record SettingFile : BookFileForm
 {
     public required IReadOnlyList<JsonElement> Settings { get; init; }
 }
@@ -63,6 +71,8 @@ internal sealed record SettingFile
     RespectRequiredConstructorParameters = true,
     ReadCommentHandling = JsonCommentHandling.Skip,
     AllowTrailingCommas = true)]
+[JsonSerializable(typeof(BookEdition))]
+[JsonSerializable(typeof(string))]
 [JsonSerializable(typeof(ConditionFile))]
 [JsonSerializable(typeof(Condition))]
 [JsonSerializable(typeof(LimitationRule))]

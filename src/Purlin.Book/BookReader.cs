@@ -1,5 +1,4 @@
 using System.Text.Json;
-using System.Text.Json.Serialization.Metadata;
 using Purlin.Journal;
 
 namespace Purlin.Book;
@@ -10,157 +9,133 @@ namespace Purlin.Book;
 /// </summary>
 public static class BookReader
 {
-    /// <summary>Edition of the built-in book.</summary>
-    public const string Edition = "2026.11.1";
-
     /// <summary>Reads all files; what was refused is in <see cref="RuleBook.Refused"/>.</summary>
-    public static RuleBook Read(IReadOnlyList<BookFile> files)
+    public static RuleBook Read(IReadOnlyList<BookFile> files) => Read(files, () => files);
+
+    /// <summary>Reads the lines, and takes the hash over all files when it is first asked for.</summary>
+    internal static RuleBook Read(IReadOnlyList<BookFile> files, Func<IReadOnlyList<BookFile>> whole)
     {
         ArgumentNullException.ThrowIfNull(files);
         var draft = new BookDraft();
-        foreach (var file in files.OrderBy(file => file.Path, StringComparer.Ordinal)) ReadFile(file, draft);
+        foreach (var file in files.OrderBy(file => file.Path, StringComparer.Ordinal)) ReadFile(new BookLines(file, draft), draft);
         BookCheck.References(draft);
-        return draft.ToBook(Edition);
+        return draft.ToBook(BookEdition.In(files), new Lazy<string>(() => BookEdition.HashOf(whole())));
     }
 
-    private static void ReadFile(BookFile file, BookDraft draft)
+    private static void ReadFile(BookLines file, BookDraft draft)
     {
         try
         {
-            var folder = Folder(file.Path);
-            if (folder == "conditions") ReadConditions(file, draft);
-            else if (folder == "limitations") EachElement(file, draft, BookJson.Default.LimitationRule, rule => draft.Add(draft.Limitations, rule.Id, rule, file, rule.Sources));
-            else if (folder == "profiles") EachElement(file, draft, BookJson.Default.Profile, rule => draft.Add(draft.Profiles, rule.Id, rule, file, rule.Sources));
-            else if (folder == "sources") EachMember(file, draft, BookJson.Default.SourceLine, (id, source) => draft.AddSource(id, source, file));
-            else if (folder == "words") ReadWords(file, draft);
-            else if (folder == "readings") ReadReadings(file, draft);
-            else if (folder == "causes") ReadCauses(file, draft);
-            else if (folder == "looking") ReadLooking(file, draft);
-            else if (folder == "duties") ReadDuties(file, draft);
-            else if (folder == "by-when") EachElement(file, draft, BookJson.Default.ByWhenRule, rule => draft.Add(draft.ByWhen, rule.Id, rule, file, rule.Sources));
+            Read(file, draft);
         }
         catch (JsonException refused)
         {
-            draft.Refuse(file.Path, Short(refused.Message), "JSON of the form described in docs/adding-a-condition.md");
+            draft.Refuse(file.Path, refused.LineNumber is { } line ? $"no JSON at line {line + 1}, character {refused.BytePositionInLine + 1}" : "no JSON", "JSON of the form that docs/adding-a-condition.md describes");
         }
     }
 
-    private static string Folder(string path)
+    private static void Read(BookLines file, BookDraft draft)
     {
-        var parts = path.Split('/');
-        return parts.Length > 2 ? parts[1] : "";
-    }
-
-    private static void ReadConditions(BookFile file, BookDraft draft)
-    {
-        var read = JsonSerializer.Deserialize(file.Bytes.Span, BookJson.Default.ConditionFile)!;
-        foreach (var element in read.Conditions)
+        switch (file.Folder)
         {
-            if (TryRead(file, draft, element, BookJson.Default.Condition) is not { } condition) continue;
-            var whole = condition with { Component = read.Component, System = read.System };
-            draft.Add(draft.Conditions, whole.Id, whole, file, whole.Sources);
-            BookCheck.Words(file.Path, whole, draft.Refuse);
+            case "": file.Whole(BookJson.Default.BookEdition); break;
+            case "conditions": ReadConditions(file, draft); break;
+            case "limitations": file.Each(BookJson.Default.LimitationRule, rule => file.Add(draft.Limitations, rule.Id, rule, rule.Sources)); break;
+            case "profiles": file.Each(BookJson.Default.Profile, rule => file.Add(draft.Profiles, rule.Id, rule, rule.Sources)); break;
+            case "sources": file.EachMember(BookJson.Default.SourceLine, (id, source) => draft.AddSource(id, source, file)); break;
+            case "words": ReadWords(file, draft); break;
+            case "readings": ReadReadings(file, draft); break;
+            case "causes": ReadCauses(file, draft); break;
+            case "duties": ReadDuties(file, draft); break;
+            case "looking": ReadLooking(file, draft); break;
+            case "by-when": file.Each(BookJson.Default.ByWhenRule, rule => file.Add(draft.ByWhen, rule.Id, rule, rule.Sources)); break;
+            case "tables": ReadTable(file, draft); break;
+            default: draft.Refuse(file.Path, file.Folder, Nearest.InWords(file.Folder, Folders, "folder")); break;
         }
     }
 
-    private static void ReadReadings(BookFile file, BookDraft draft)
+    /// <summary>The folders of a rule book.</summary>
+    public static IReadOnlyList<string> Folders { get; } = ["by-when", "causes", "conditions", "duties", "limitations", "looking", "profiles", "readings", "sources", "tables", "words"];
+
+    private static void ReadConditions(BookLines file, BookDraft draft)
     {
-        var read = JsonSerializer.Deserialize(file.Bytes.Span, BookJson.Default.ReadingFile)!;
-        foreach (var element in read.Kinds)
-            if (TryRead(file, draft, element, BookJson.Default.ReadingKind) is { } kind) draft.Add(draft.ReadingKinds, kind.Kind, kind, file, kind.Sources);
-        foreach (var element in read.Feeds)
-            if (TryRead(file, draft, element, BookJson.Default.Feed) is { } feed) draft.Add(draft.Feeds, feed.Id, feed, file, feed.Sources);
-        foreach (var element in read.Facts)
-            if (TryRead(file, draft, element, BookJson.Default.FactRule) is { } rule) draft.Add(draft.FactRules, $"{rule.Component}/{rule.Fact} {rule.Raise.Condition}", rule, file, rule.Sources);
-        foreach (var element in read.Sheets)
-            if (TryRead(file, draft, element, BookJson.Default.FactSheet) is { } sheet) draft.Add(draft.Sheets, sheet.Component, sheet, file, sheet.Sources);
+        if (file.Whole(BookJson.Default.ConditionFile) is not { } read) return;
+        file.Each(read.Conditions, BookJson.Default.Condition, condition =>
+        {
+            var whole = condition with { Component = read.Component, System = read.System };
+            file.Add(draft.Conditions, whole.Id, whole, whole.Sources);
+            BookCheck.Words(file.Path, whole, draft.Refuse);
+        });
+    }
+
+    private static void ReadReadings(BookLines file, BookDraft draft)
+    {
+        if (file.Whole(BookJson.Default.ReadingFile) is not { } read) return;
+        file.Each(read.Kinds, BookJson.Default.ReadingKind, kind => file.Add(draft.ReadingKinds, kind.Kind, kind, kind.Sources));
+        file.Each(read.Feeds, BookJson.Default.Feed, feed => file.Add(draft.Feeds, feed.Id, feed, feed.Sources));
+        file.Each(read.Facts, BookJson.Default.FactRule, rule => file.Add(draft.FactRules, $"{rule.Component}/{rule.Fact} {rule.Raise.Condition}", rule, rule.Sources));
+        file.Each(read.Sheets, BookJson.Default.FactSheet, sheet => file.Add(draft.Sheets, sheet.Component, sheet, sheet.Sources));
         foreach (var (name, alias) in read.Aliases) draft.Aliases[name] = alias;
     }
 
-    private static void ReadLooking(BookFile file, BookDraft draft)
+    private static void ReadLooking(BookLines file, BookDraft draft)
     {
-        var read = JsonSerializer.Deserialize(file.Bytes.Span, BookJson.Default.LookingFile)!;
-        foreach (var usual in read.Usual) draft.Add(draft.Usual, usual.Place, usual, file, usual.Sources);
-        foreach (var often in read.Often) draft.Add(draft.Often, often.Condition, often, file, null);
+        if (file.Whole(BookJson.Default.LookingFile) is not { } read) return;
+        foreach (var usual in read.Usual) file.Add(draft.Usual, usual.Place, usual, usual.Sources);
+        foreach (var often in read.Often) file.Add(draft.Often, often.Condition, often, null);
         foreach (var fit in read.Fits) draft.Fits.Add((fit, file.Path));
     }
 
-    private static void ReadCauses(BookFile file, BookDraft draft)
+    private static void ReadCauses(BookLines file, BookDraft draft)
     {
-        var read = JsonSerializer.Deserialize(file.Bytes.Span, BookJson.Default.CauseFile)!;
-        foreach (var element in read.Causes)
-            if (TryRead(file, draft, element, BookJson.Default.CauseRule) is { } cause) draft.Add(draft.Causes, cause.Id, cause, file, cause.Sources);
-        foreach (var element in read.Escalations)
-            if (TryRead(file, draft, element, BookJson.Default.Escalation) is { } rule) draft.Add(draft.Escalations, rule.Id, rule, file, rule.Sources);
+        if (file.Whole(BookJson.Default.CauseFile) is not { } read) return;
+        file.Each(read.Causes, BookJson.Default.CauseRule, cause => file.Add(draft.Causes, cause.Id, cause, cause.Sources));
+        file.Each(read.Escalations, BookJson.Default.Escalation, rule => file.Add(draft.Escalations, rule.Id, rule, rule.Sources));
     }
 
     /// <summary>A standard is its own source: document, section and edition stand in it.</summary>
-    private static void ReadDuties(BookFile file, BookDraft draft)
+    private static void ReadDuties(BookLines file, BookDraft draft)
     {
-        if (file.Path.EndsWith("/core.json", StringComparison.Ordinal))
+        switch (file.Name)
         {
-            foreach (var element in JsonSerializer.Deserialize(file.Bytes.Span, BookJson.Default.CoreFile)!.Core)
-                if (TryRead(file, draft, element, BookJson.Default.CoreDuty) is { } core) draft.Add(draft.Core, core.Id, core, file, null);
-            return;
+            case "core.json": file.Each(file.Whole(BookJson.Default.CoreFile)?.Core, BookJson.Default.CoreDuty, core => file.Add(draft.Core, core.Id, core, null)); break;
+            case "visit.json": file.Each(file.Whole(BookJson.Default.VisitFile)?.Visit, BookJson.Default.VisitRule, rule => file.Add(draft.Visit, rule.Id, rule, null)); break;
+            case "settings.json": file.Each(file.Whole(BookJson.Default.SettingFile)?.Settings, BookJson.Default.SettingRule, rule => file.Add(draft.Settings, rule.Id, rule, null)); break;
+            default:
+                if (file.Whole(BookJson.Default.Standard) is { } standard) file.Add(draft.Standards, standard.Id, standard, null);
+                break;
         }
-        if (file.Path.EndsWith("/visit.json", StringComparison.Ordinal))
-        {
-            foreach (var element in JsonSerializer.Deserialize(file.Bytes.Span, BookJson.Default.VisitFile)!.Visit)
-                if (TryRead(file, draft, element, BookJson.Default.VisitRule) is { } rule) draft.Add(draft.Visit, rule.Id, rule, file, null);
-            return;
-        }
-        if (file.Path.EndsWith("/settings.json", StringComparison.Ordinal))
-        {
-            foreach (var element in JsonSerializer.Deserialize(file.Bytes.Span, BookJson.Default.SettingFile)!.Settings)
-                if (TryRead(file, draft, element, BookJson.Default.SettingRule) is { } rule) draft.Add(draft.Settings, rule.Id, rule, file, null);
-            return;
-        }
-        var standard = JsonSerializer.Deserialize(file.Bytes.Span, BookJson.Default.Standard)!;
-        draft.Add(draft.Standards, standard.Id, standard, file, null);
     }
 
-    private static void ReadWords(BookFile file, BookDraft draft)
+    /// <summary>Sentences of a language stand in a folder of its own; the standard one is the one that is read by.</summary>
+    private static void ReadWords(BookLines file, BookDraft draft)
     {
-        if (file.Path.EndsWith("/cautions.json", StringComparison.Ordinal)) Fill(draft.Cautions);
-        else if (file.Path.EndsWith("/told-apart.json", StringComparison.Ordinal))
-            draft.ToldApart.UnionWith(JsonSerializer.Deserialize(file.Bytes.Span, BookJson.Default.StringArray)!);
-        else if (file.Path.StartsWith($"rulebook/words/{Tongue.Standard}/", StringComparison.Ordinal)) Fill(draft.Sentences);
-        else if (file.Path.EndsWith("/spoken.json", StringComparison.Ordinal)) Fill(draft.SameWords);
-        else if (file.Path.EndsWith("/misheard.json", StringComparison.Ordinal)) Fill(draft.Misheard);
-        else if (file.Path.EndsWith("/filler.json", StringComparison.Ordinal))
-            draft.FillerWords.UnionWith(JsonSerializer.Deserialize(file.Bytes.Span, BookJson.Default.StringArray)!);
+        if (file.Language is { } language)
+        {
+            Fill(language == Tongue.Standard ? draft.Sentences : []);
+            return;
+        }
+        switch (file.Name)
+        {
+            case "cautions.json": Fill(draft.Cautions); break;
+            case "told-apart.json": draft.ToldApart.UnionWith(file.Whole(BookJson.Default.StringArray) ?? []); break;
+            case "spoken.json": Fill(draft.SameWords); break;
+            case "misheard.json": Fill(draft.Misheard); break;
+            case "filler.json": draft.FillerWords.UnionWith(file.Whole(BookJson.Default.StringArray) ?? []); break;
+            default: draft.Refuse(file.Path, file.Name, "one of cautions.json, filler.json, misheard.json, spoken.json, told-apart.json, or a folder of a language"); break;
+        }
 
         void Fill(Dictionary<string, string> into)
         {
-            foreach (var (key, sentence) in JsonSerializer.Deserialize(file.Bytes.Span, BookJson.Default.DictionaryStringString)!) into[key] = sentence;
+            foreach (var (key, sentence) in file.Whole(BookJson.Default.DictionaryStringString) ?? [])
+                if (key != BookLines.Schema) into[key] = sentence;
         }
     }
 
-    private static void EachElement<T>(BookFile file, BookDraft draft, JsonTypeInfo<T> type, Action<T> take) where T : class
+    /// <summary>Of the tables only the names of the eras are pointed to; what stands in them belongs to the reckonings.</summary>
+    private static void ReadTable(BookLines file, BookDraft draft)
     {
-        foreach (var element in JsonSerializer.Deserialize(file.Bytes.Span, BookJson.Default.JsonElementArray)!)
-            if (TryRead(file, draft, element, type) is { } rule) take(rule);
+        if (file.Name != "eras.csv") return;
+        foreach (var line in file.Text().Split('\n').Where(line => line.Length > 0 && line[0] != '#').Skip(1)) draft.Eras.Add(line.Split(',')[0].Trim());
     }
-
-    private static void EachMember<T>(BookFile file, BookDraft draft, JsonTypeInfo<T> type, Action<string, T> take) where T : class
-    {
-        foreach (var (id, element) in JsonSerializer.Deserialize(file.Bytes.Span, BookJson.Default.DictionaryStringJsonElement)!)
-            if (TryRead(file, draft, element, type) is { } rule) take(id, rule);
-    }
-
-    private static T? TryRead<T>(BookFile file, BookDraft draft, JsonElement element, JsonTypeInfo<T> type) where T : class
-    {
-        try
-        {
-            return element.Deserialize(type);
-        }
-        catch (JsonException refused)
-        {
-            var id = element.ValueKind == JsonValueKind.Object && element.TryGetProperty("id", out var name) ? name.ToString() : "a line";
-            draft.Refuse($"{file.Path}: {id}", Short(refused.Message), "the members described in docs/adding-a-condition.md");
-            return null;
-        }
-    }
-
-    private static string Short(string text) => text.Length <= 160 ? text : text[..157] + "...";
 }

@@ -20,6 +20,12 @@ public sealed record RuleBook
     /// <summary>Edition, year and month and a counter: <c>2026.11.1</c>.</summary>
     public required string Edition { get; init; }
 
+    /// <summary>SHA-256 over the files this book was read from, see <see cref="BookEdition.HashOf"/>; own wording laid over it changes nothing of it,
+    /// since that stands in the journal. Worked out when first asked for.</summary>
+    public string Hash => HashOfFiles.Value;
+
+    internal Lazy<string> HashOfFiles { get; init; } = new(() => "");
+
     /// <summary>Conditions by id.</summary>
     public FrozenDictionary<string, Condition> Conditions { get; init; } = FrozenDictionary<string, Condition>.Empty;
 
@@ -101,7 +107,7 @@ public sealed record RuleBook
     /// <summary>The rule book built into this program. Read once, when first asked for.</summary>
     public static RuleBook BuiltIn => BuiltInBook.Value;
 
-    private static readonly Lazy<RuleBook> BuiltInBook = new(() => BookReader.Read(BookFiles.Embedded()));
+    private static readonly Lazy<RuleBook> BuiltInBook = new(() => BookReader.Read(BookFiles.Embedded(), BookFiles.Whole));
 
     /// <summary>Kinds of component that the conditions and fact sheets know, in alphabetical order.</summary>
     public ImmutableArray<string> ComponentKinds() => [.. Conditions.Values.Select(condition => condition.Component).Concat(Sheets.Keys).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)];

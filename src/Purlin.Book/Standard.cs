@@ -1,3 +1,5 @@
+using System.Text.Json.Serialization;
+
 namespace Purlin.Book;
 
 /// <summary>A standard of practice or state rule, in our own words.</summary>
@@ -29,6 +31,10 @@ public sealed record Standard
 
     /// <summary>Every duty and exclusion.</summary>
     public required IReadOnlyList<Duty> Duties { get; init; }
+
+    /// <summary>The schema by which an editor checks and completes the file; it means nothing to the book.</summary>
+    [JsonPropertyName(BookLines.Schema)]
+    public string? Schema { get; init; }
 
     /// <summary>The id that a journal means: <c>new-york</c>, also where it says <c>new_york</c> or <c>New York</c>.</summary>
     public static string IdOf(string chosen) => chosen.Trim().ToLowerInvariant().Replace('_', '-').Replace(' ', '-');

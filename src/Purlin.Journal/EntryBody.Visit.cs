@@ -113,6 +113,9 @@ public abstract partial record EntryBody
         /// <summary>Edition of the rule book.</summary>
         public required string RuleBook { get; init; }
 
+        /// <summary>SHA-256 over the files of that rule book; none in editions sealed before it was told.</summary>
+        public string? RuleBookHash { get; init; }
+
         /// <summary>Seal of the edition before; none for the first.</summary>
         public string? PreviousEdition { get; init; }
 
@@ -133,6 +136,7 @@ public abstract partial record EntryBody
         internal override void Check(BodyCheck check)
         {
             foreach (var sha in (string[])[EntriesRoot, Page, Pdf, .. Photos]) check.Hash(sha);
+            if (RuleBookHash is { } book) check.Hash(book);
         }
     }
 }

@@ -39,7 +39,7 @@ internal sealed class House
             Inspector = "A. Sample, licence 0000 (invented)",
             Date = new DateOnly(2026, 10, 14),
             Standards = ["washington"],
-            RuleBook = "2026.11.1",
+            RuleBook = Purlin.Book.RuleBook.BuiltIn.Edition,
             Weather = "Dry, 71 °F; rain two days ago",
             Present = "Client and seller's agent, last half hour",
             Demo = true,

@@ -1,7 +1,7 @@
 namespace Purlin.Book.Looking;
 
 /// <summary>A file that says what to look at first.</summary>
-internal sealed record LookingFile
+internal sealed record LookingFile : BookFileForm
 {
     public IReadOnlyList<Usual> Usual { get => field ?? []; init; }
 

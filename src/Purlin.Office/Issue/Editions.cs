@@ -82,6 +82,7 @@ public sealed class Editions(OfficeOptions office, Desk desk, OfficeSettings set
             Page = issued.PageHash,
             Pdf = issued.PdfHash,
             RuleBook = standing.Judged.RuleBook,
+            RuleBookHash = Book.RuleBook.BuiltIn.Hash,
             PreviousEdition = mark.Previous,
             At = mark.At,
         };

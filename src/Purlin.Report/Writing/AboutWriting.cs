@@ -23,7 +23,7 @@ internal static class AboutWriting
         if (record.Inspection.Opening?.Body.Demo == true) blocks.Insert(0, new Block.Paragraph(CoverWriting.Invented + ". House, people, readings and pictures were made up to show how the program works."));
         blocks.Add(new Block.Heading("Issues of this report"));
         blocks.AddRange(Issues(record, mark));
-        blocks.Add(new Block.Paragraph($"Rule book {record.Judged.RuleBook}. Record of {Phrase.Many(record.Inspection.Entries, "entry", "entries")}, inspection {record.Inspection.Id}.") { Aside = true });
+        blocks.Add(new Block.Paragraph($"Rule book {record.Judged.RuleBook}, hash {Sealing.InGroups(record.Book.Hash)}. Record of {Phrase.Many(record.Inspection.Entries, "entry", "entries")}, inspection {record.Inspection.Id}.") { Aside = true });
         yield return new Chapter("about", "What this report is, and is not", "", blocks);
     }
 

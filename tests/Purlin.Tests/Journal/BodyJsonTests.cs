@@ -42,7 +42,7 @@ public sealed class BodyJsonTests
         new EntryBody.FactStated { Component = EntryName.Parse("aaa.3"), Fact = "year", Value = FactValue.Of(1994), Basis = Basis.Nameplate, Replaces = [EntryName.Parse("bbb.7"), EntryName.Parse("ccc~2.1")] },
         new EntryBody.FactStated { Component = EntryName.Parse("aaa.3"), Fact = "vented", Value = FactValue.Of(true), Basis = Basis.Seen },
         new EntryBody.ClockChecked { Office = Noon, AheadMilliseconds = -5 },
-        new EntryBody.EditionSealed { Number = 2, Heads = new Dictionary<string, int> { ["aaa"] = 9 }, EntriesRoot = new string('a', 64), Page = new string('b', 64), Pdf = new string('c', 64), RuleBook = "1", PreviousEdition = new string('d', 64), At = Noon, Photos = [new string('e', 64)] },
+        new EntryBody.EditionSealed { Number = 2, Heads = new Dictionary<string, int> { ["aaa"] = 9 }, EntriesRoot = new string('a', 64), Page = new string('b', 64), Pdf = new string('c', 64), RuleBook = "1", RuleBookHash = new string('f', 64), PreviousEdition = new string('d', 64), At = Noon, Photos = [new string('e', 64)] },
         new EntryBody.JudgementOverruled { Finding = "x", Part = "weight", Value = "keep up", Reason = "dry for years" },
         new EntryBody.WordingSaid { Key = "water-heater.too-hot/do", Was = "Turn it down.", Now = "Set it to 120 °F.", Replaces = [EntryName.Parse("aaa.4")] },
         new EntryBody.ConditionWritten { Id = "own.bats", Condition = JsonElement.Parse("""{"id":"own.bats","places":["attic"]}""") },

@@ -164,7 +164,7 @@ internal sealed class SmallHouse
         EntriesRoot = new string('c', 64),
         Page = new string('d', 64),
         Pdf = new string('e', 64),
-        RuleBook = "2026.11.1",
+        RuleBook = Purlin.Book.RuleBook.BuiltIn.Edition,
         At = new DateTimeOffset(day, new TimeOnly(18, 0), TimeSpan.Zero),
     };
 

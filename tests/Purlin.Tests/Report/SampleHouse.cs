@@ -56,7 +56,7 @@ internal static class SampleHouse
     /// <summary>A judgement with these findings and loose ends and nothing else.</summary>
     public static JudgedInspection Judged(IReadOnlyList<Finding> findings, IReadOnlyList<LooseEnd>? ends = null) => new()
     {
-        RuleBook = "2026.11.1",
+        RuleBook = Purlin.Book.RuleBook.BuiltIn.Edition,
         Year = 2026,
         Findings = findings,
         LooseEnds = ends ?? [],
