@@ -31,7 +31,7 @@ public sealed class Access(Browser browser) : IAsyncLifetime
 
     private IReadOnlyList<(string Name, string Url, string Wait)> Screens =>
     [
-        ("inspections", "/", ".visit"), ("new", "/new", "text=Draw the house"), ("house", seed.Url(), ".places a"), ("place", seed.PlaceUrl(seed.Kitchen), ".look"),
+        ("inspections", "/", ".visit"), ("new", "/new", "text=Draw the house"), ("house", seed.Url(), ".places a"), ("place", seed.DrawnUrl(seed.Kitchen), ".place-drawing"), ("place as a list", seed.PlaceUrl(seed.Kitchen), ".look"),
         ("open", seed.Url("/walk"), ".part"), ("before issue", seed.Url("/issue"), ".part"), ("report", seed.Url("/report"), "h1"), ("acts", seed.Url("/acts"), ".acts li"),
         ("settings", "/settings", ".choice"), ("my wording", "/wording", ".bring"), ("a condition of my own", "/wording/condition", ".choice"), ("sentences", seed.Url("/wording/water-heater,relief-pipe-missing"), ".sentence"), ("sign in", "/sign-in", "form"), ("camera", "/capture.html", "#capture .shutter"),
     ];

@@ -52,15 +52,15 @@ public sealed class EndToEnd(Browser browser) : IAsyncLifetime
     private async Task<IReadOnlyList<string>> WalkAsync(string inspection)
     {
         await Page.Locator(".drawing svg [data-place][aria-label^='Mech']").TapAsync();
-        await Page.Locator(".chips .add").TapAsync();
-        await Page.Locator(".slip .pick button", new() { HasText = "Water heater" }).First.TapAsync();
-        var row = Page.Locator("[data-condition='water-heater.relief-pipe-missing']");
-        var title = (await row.Locator("h4").InnerTextAsync()).Trim();
-        await row.Locator(".out.seen").TapAsync();
+        await Page.Locator(".place-drawing svg [data-place][aria-label^='water heater']").TapAsync();
+        var sign = Page.Locator(".sign[data-condition='water-heater.relief-pipe-missing']");
+        var title = (await sign.Locator("span").InnerTextAsync()).Trim();
+        await sign.TapAsync();
         await Page.Locator(".aim").WaitForAsync();
         await Page.Locator(".thumb .shutter").TapAsync();
         await phone.UntilAsync(inspection, "photo.taken", 1);
 
+        await Page.Locator(".thumb .act", new() { HasText = "measure" }).TapAsync();
         await Page.Locator("[data-reading='hot water temperature']").TapAsync();
         foreach (var figure in (string[])["1", "4", "8"]) await Page.Locator(".pad-keys button", new() { HasText = figure }).First.TapAsync();
         await Page.Locator(".pad .done").TapAsync();

@@ -37,7 +37,7 @@ public static class LookList
         var asked = OpenHere(judged, place.Id).SelectMany(end => end.Answers.Select(answer => (answer, end)))
             .GroupBy(pair => pair.answer, StringComparer.Ordinal).ToDictionary(group => group.Key, group => group.First().end, StringComparer.Ordinal);
         var here = inspection.Components.Where(component => component.Place == place.Id).Select(component => component.Kind).ToHashSet(StringComparer.Ordinal);
-        var absent = inspection.Notes.Where(note => note.About == place.Id && note.Part?.StartsWith(AbsentPart, StringComparison.Ordinal) == true).Select(note => note.Part![AbsentPart.Length..]).ToHashSet(StringComparer.Ordinal);
+        var absent = AbsentIn(inspection, place.Id);
         var conditions = book.ConditionsIn(place.Kind).Concat(asked.Keys.Select(book.Conditions.GetValueOrDefault).OfType<Condition>()).DistinctBy(condition => condition.Id);
         return
         [
@@ -47,6 +47,11 @@ public static class LookList
                 .OrderByDescending(group => group.IsAsked).ThenByDescending(group => group.IsHere).ThenBy(group => group.Component, StringComparer.Ordinal),
         ];
     }
+
+    /// <summary>Kinds of component that were said not to be in a place.</summary>
+    public static IReadOnlySet<string> AbsentIn(Inspection inspection, EntryName place) =>
+        inspection.Notes.Where(note => note.About == place && note.Part?.StartsWith(AbsentPart, StringComparison.Ordinal) == true)
+            .Select(note => note.Part![AbsentPart.Length..]).ToHashSet(StringComparer.Ordinal);
 
     /// <summary>Loose ends that can be answered in this place and are not yet.</summary>
     public static IEnumerable<LooseEnd> OpenHere(JudgedInspection? judged, EntryName place) =>
