@@ -23,10 +23,8 @@ public sealed record LookGroup(string Component, IReadOnlyList<Look> Looks, bool
 /// <summary>What the rule book says to look for here: first what loose ends ask for, then what is known to be here, then the rest.</summary>
 public static class LookList
 {
-    private const string AbsentPart = "absent ";
-
-    /// <summary>The note that says a kind of component is not in a place, so that it is not asked for there again.</summary>
-    public static EntryBody.NoteWritten Absent(EntryName place, string component) => new() { About = place, Part = AbsentPart + component, Text = $"No {component} here." };
+    /// <summary>What says that a kind of component is not in a place, so that it is not asked for there again.</summary>
+    public static EntryBody.ComponentAbsent Absent(EntryName place, string component) => new() { Kind = component, Place = place };
 
     public static IReadOnlyList<LookGroup> Of(Inspection inspection, JudgedInspection? judged, RuleBook book, Journal.Fold.Place place, Component? chosen)
     {
@@ -50,8 +48,7 @@ public static class LookList
 
     /// <summary>Kinds of component that were said not to be in a place.</summary>
     public static IReadOnlySet<string> AbsentIn(Inspection inspection, EntryName place) =>
-        inspection.Notes.Where(note => note.About == place && note.Part?.StartsWith(AbsentPart, StringComparison.Ordinal) == true)
-            .Select(note => note.Part![AbsentPart.Length..]).ToHashSet(StringComparer.Ordinal);
+        inspection.Absences.Where(absence => absence.Place == place || (absence.Place is null && absence.Part is null)).Select(absence => absence.Kind).ToHashSet(StringComparer.Ordinal);
 
     /// <summary>Loose ends that can be answered in this place and are not yet.</summary>
     public static IEnumerable<LooseEnd> OpenHere(JudgedInspection? judged, EntryName place) =>
