@@ -17,6 +17,7 @@ internal static class ThingMarks
         {
             yield return new Mark.Area(placed.Outline, Ink.Paper);
             yield return new Mark.Stroke(placed.Outline, LineClass.Hidden, Ink.Faint);
+            yield return new Mark.Stroke(placed.Detail, LineClass.Fine, Ink.Faint);
             yield break;
         }
         yield return new Mark.Area(placed.Outline, thing.State == ThingState.Sound || thing.InHand ? Ink.Wash : Ink.Paper);
