@@ -116,6 +116,15 @@ public sealed record WeightRule
     /// <summary><c>raise</c> when it matters more throughout, else <c>same</c>.</summary>
     public string Throughout { get => field ?? "same"; init; }
 
+    /// <summary>True for what is done before anything else of the same weight: leave the house, shut it off, let nobody near.</summary>
+    public bool First { get; init; }
+
+    /// <summary>In what order matters of one weight are dealt with: 0 first of all, then what is under way, soon, later.</summary>
+    public int Urgency() => First ? 0 : Timing switch { "now" => 1, "soon" => 2, _ => 3 };
+
+    /// <summary>Where the place of the house makes it matter more: earthquake or storm country.</summary>
+    public IReadOnlyList<WeightThere> Where { get => field ?? []; init; }
+
     /// <summary>The weight where it is seen in one place and nothing else speaks.</summary>
     public Weight InOnePlace() => At(Timing);
 
@@ -128,9 +137,26 @@ public sealed record WeightRule
         ("injury", _) => Weight.MakeSafe,
         ("damage", "later") => Weight.PutRight,
         ("damage", _) => Weight.ActNow,
+        ("function", "now") => Weight.ActNow,
         ("function", "later") => Weight.KeepUp,
         ("function", _) => Weight.PutRight,
         ("upkeep", _) => Weight.KeepUp,
         _ => Weight.KnowAbout,
     };
+}
+
+/// <summary>Another consequence where a fact of the house says so.</summary>
+public sealed record WeightThere
+{
+    /// <summary>Name of a fact of the house: <c>seismic design category</c>.</summary>
+    public required string Fact { get; init; }
+
+    /// <summary>It holds for one of these words.</summary>
+    public IReadOnlyList<string> Is { get => field ?? []; init; }
+
+    /// <summary>It holds above this number.</summary>
+    public double? Above { get; init; }
+
+    /// <summary>The consequence there.</summary>
+    public required string Consequence { get; init; }
 }

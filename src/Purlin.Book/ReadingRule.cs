@@ -72,7 +72,10 @@ public sealed record Raise
     /// <summary>Kinds of place where it is raised; empty for anywhere.</summary>
     public IReadOnlyList<string> In { get => field ?? []; init; }
 
-    /// <summary>It neither raises nor clears unless each of these inputs or results is one of the words: shingles on a flat roof, not tiles.</summary>
+    /// <summary>
+    /// It neither raises nor clears unless each of these is one of the words: inputs or results of a reckoning (shingles on a flat roof, not
+    /// tiles); for a number alone, facts of its component, or of those in its place: the draft of a burner.
+    /// </summary>
     public IReadOnlyDictionary<string, IReadOnlyList<string>> For { get => field ?? new Dictionary<string, IReadOnlyList<string>>(); init; }
 
     /// <summary>Whether the contrary counts as a look that found nothing.</summary>

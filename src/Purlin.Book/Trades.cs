@@ -10,6 +10,7 @@ public static class Trades
         "general contractor", "carpenter", "mason", "chimney specialist", "pest control firm", "landscape contractor", "insulation contractor",
         "window contractor", "garage door specialist", "fire protection specialist", "septic contractor", "well contractor", "pool contractor",
         "environmental testing firm", "appliance technician", "gas utility", "electric utility", "water utility", "painter", "paving contractor",
+        "stucco contractor", "foundation contractor", "solar contractor", "low-voltage contractor", "elevator contractor",
         "handy person", "the owner",
     ];
 }

@@ -39,7 +39,7 @@ public static class Judging
             RuleBook = book.Edition,
             Year = year,
             Words = book.Words,
-            Findings = InOrder(evidence, findings),
+            Findings = InOrder(evidence, book, findings),
             LooseEnds = new FollowingUp(evidence, looks, new Measured(evidence, memory), recall).Follow(matters.Where(matter => !leftOut.Contains(matter.Id))),
             Coverage = new Covering(evidence, new CoreCovering(evidence, looks, recall), recall).Cover(),
             Limitations = recall.Once("limitations", "", null, () => new LimitationWriting(evidence, looks).Write()),
@@ -70,10 +70,14 @@ public static class Judging
         return [.. grouped.Select(finding => Dating.Apply(evidence.Book, finding))];
     }
 
-    private static List<Finding> InOrder(EvidenceIndex evidence, IEnumerable<Finding> findings) =>
+    private static List<Finding> InOrder(EvidenceIndex evidence, RuleBook book, IEnumerable<Finding> findings) =>
     [
-        .. findings.OrderByDescending(finding => finding.Weight)
+        .. findings.OrderByDescending(finding => finding.Weight).ThenBy(finding => Urgency(book, finding))
             .ThenBy(finding => finding.Places.Count == 0 ? int.MaxValue : finding.Places.Min(place => evidence.Walk(place)))
             .ThenBy(finding => finding.Id, StringComparer.Ordinal),
     ];
+
+    /// <summary>What is dealt with first among matters of one weight; a group by the most urgent of its members.</summary>
+    private static int Urgency(RuleBook book, Finding finding) => finding.Grouped.Append(finding.Condition)
+        .Select(id => book.Conditions.GetValueOrDefault(id)?.Weight).OfType<WeightRule>().Select(rule => rule.Urgency()).DefaultIfEmpty(3).Min();
 }

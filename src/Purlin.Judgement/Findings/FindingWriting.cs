@@ -13,7 +13,7 @@ internal sealed class FindingWriting(EvidenceIndex evidence)
         var condition = matter.Condition;
         var book = evidence.Book;
         var spread = matter.Spread;
-        var why = Weighing.Contributions(condition.Weight, spread, book.Words);
+        var why = Weighing.Contributions(Weighing.Here(condition.Weight, evidence), spread, book.Words);
         Finding finding = new()
         {
             Id = matter.Id,

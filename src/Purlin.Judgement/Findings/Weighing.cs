@@ -1,5 +1,6 @@
 using Purlin.Book;
 using Purlin.Journal;
+using Purlin.Judgement.Evidence;
 
 namespace Purlin.Judgement.Findings;
 
@@ -17,6 +18,17 @@ internal static class Weighing
             new Contribution("timing", words.Say("weight.timing." + rule.Timing), timed),
             new Contribution("spread", words.Say(SpreadKey(spread) + (spreads == timed ? "" : ".raise")), spreads),
         ];
+    }
+
+    /// <summary>The rule as it holds where the house stands: short walls without bracing in earthquake country.</summary>
+    public static WeightRule Here(WeightRule rule, EvidenceIndex evidence)
+    {
+        foreach (var there in rule.Where)
+        {
+            if (evidence.Component(evidence.House)?.Fact(there.Fact)?.Value is not { } known) continue;
+            if (there.Is.Contains(known.Text, StringComparer.OrdinalIgnoreCase) || known.Number > there.Above) return rule with { Consequence = there.Consequence };
+        }
+        return rule;
     }
 
     /// <summary>One step up, never above <see cref="Weight.ActNow"/>: only a consequence makes a matter one of injury.</summary>

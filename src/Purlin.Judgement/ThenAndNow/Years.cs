@@ -4,6 +4,7 @@ using Purlin.Journal.Fold;
 using Purlin.Judgement.Evidence;
 using Purlin.Judgement.Findings;
 using Purlin.Reckoning;
+using Eras = Purlin.Reckoning.Years.Eras;
 
 namespace Purlin.Judgement.ThenAndNow;
 
@@ -47,8 +48,11 @@ internal sealed class Years(EvidenceIndex evidence, JudgingMemory memory)
     private IEnumerable<string> RulesOf(Matter matter)
     {
         var byPlace = matter.Places.Select(place => matter.Condition.Eras.GetValueOrDefault(evidence.Place(place)?.Kind ?? "") ?? matter.Condition.Era);
-        return byPlace.DefaultIfEmpty(matter.Condition.Era).OfType<string>().Distinct();
+        return byPlace.DefaultIfEmpty(matter.Condition.Era).OfType<string>().Select(rule => Eras.In(rule, State())).Distinct();
     }
+
+    /// <summary>The state the house stands in, where it is on record.</summary>
+    private string? State() => evidence.Component(evidence.House)?.Fact("state")?.Value.Text;
 
     /// <summary>
     /// The year of what was looked at: its own, else that of the structure its place is, else that of the house. The year of another thing is

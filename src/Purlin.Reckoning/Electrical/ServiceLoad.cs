@@ -116,6 +116,8 @@ internal static class ServiceLoad
             return sheet.CannotSay("service-load.because.calculated-load-rating-service", ("amps", amps, "A"));
         sheet.Result("share_used", sheet.Step("service-load.step.share-service-used", 100 * amps / rating, "%"), "%");
         if (amps > rating) return sheet.Outside("service-load.because.calculated-load-more-service", ("amps", amps, "A"), ("rating", rating, "A"));
+        if (rating >= least && given.List("fixed_appliances").IsEmpty)
+            return sheet.CannotSay("service-load.because.no-appliance-counted", ("amps", amps, "A"), ("rating", rating, "A"));
         return rating < least
             ? sheet.Outside("service-load.because.calculated-load-fits-service", ("amps", amps, "A"), ("rating", rating, "A"), ("least", least, "A"))
             : sheet.Within("service-load.because.calculated-load-uses-service", ("amps", amps, "A"), ("amps-b", 100 * amps / rating, "%"), ("rating", rating, "A"));

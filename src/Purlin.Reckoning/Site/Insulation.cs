@@ -47,7 +47,8 @@ public static class Insulation
             if (total > 0) (cavity, continuous, total) = (cavity * whole / total, continuous * whole / total, whole);
         }
         sheet.Result("r_effective", total);
-        var row = Required.Rows.Single(row => row["edition"] == edition && row["zone"] == given.Text("climate_zone") && row["assembly"] == given.Text("assembly"));
+        if (Required.Rows.FirstOrDefault(row => row["edition"] == edition && row["zone"] == given.Text("climate_zone") && row["assembly"] == given.Text("assembly")) is not { } row)
+            return new Refusal("edition", Said.Verbatim(edition), "insulation.allowed.edition-with-part");
         sheet.From(row.Source);
         sheet.Caution("insulation.caution.depth-times-inch-estimate");
         sheet.Caution("insulation.caution.less-newer-code-asks");

@@ -64,7 +64,12 @@ public static class Guard
         {
             return new Judged("within", null, null, $"a drop of {drop:0.##} in needs no guard");
         }
-        if (given.Has("present") && !given.Flag("present")) return new Judged("outside", "outside", "outside", "a guard is needed and there is none");
+        if (given.Has("present") && !given.Flag("present"))
+        {
+            return needed.NumberOrNone("loose") is null
+                ? new Judged("cannot say", null, null, "the codes of that year were not read, so whether a guard was asked for is not known")
+                : new Judged("outside", "outside", "outside", "a guard is needed and there is none");
+        }
         var height = Hold(sheet, "Height", given.NumberOrNone("height"), Row(stair ? "stair-height" : "height", year), when, (found, limit) => found >= limit - Slack);
         // A ball of exactly the size must not pass: 4 in fails where less than 4 in is asked.
         var opening = Hold(sheet, "Opening", given.NumberOrNone("opening"), Row(stair ? "stair-opening" : "opening", year), when, (found, limit) => found < limit - Slack);
@@ -75,15 +80,16 @@ public static class Guard
     private static string Hold(Worksheet sheet, string name, double? found, TableRow row, string when, Func<double, double, bool> holds)
     {
         sheet.From(row.Source);
-        var (strict, loose) = (row.Number("strict"), row.Number("loose"));
-        var limit = strict == loose ? $"{strict:0.###}" : $"{strict:0.###} to {loose:0.###}, by the code of the place";
+        // Where the codes of a year were not read, what keeps to a later limit kept to them too, and of the rest nothing is known.
+        var (strict, loose) = (row.Number("strict"), row.NumberOrNone("loose"));
+        var limit = loose is not { } other ? $"at most {strict:0.###}" : strict == other ? $"{strict:0.###}" : $"{strict:0.###} to {other:0.###}, by the code of the place";
         if (found is not { } value)
         {
             sheet.Say("guard.step.not-measured-limit", ("name", name), ("when", when), ("limit", limit));
             return "cannot say";
         }
         sheet.Step("guard.step.limit", value, "in", ("name", name), ("when", when), ("limit", limit));
-        var (first, second) = (holds(value, strict), holds(value, loose));
+        var (first, second) = (holds(value, strict), loose is not { } known || holds(value, known));
         return first && second ? "within" : first || second ? "cannot say" : "outside";
     }
 

@@ -37,17 +37,37 @@ public static class JoistSpan
         if (given.Text("size").Contains('-', StringComparison.Ordinal) != (member == "deck beam")) return new Refusal("size", Said.Verbatim(given.Text("size")), member == "deck beam" ? new Said("joist-span.allowed.built-up-size-such") : new Said("joist-span.allowed.single-size-such"));
         var sheet = new Worksheet(Calculation, given);
         if (given.Text("grade") != "No. 2" || given.Text("species") == "not known") return Unknown(sheet, "Its species and grade are not known to be in the tables, so its span could not be verified.");
-        var row = member == "deck beam" ? Beam(sheet, given) : Member(sheet, given, member);
-        if (row is null) return Unknown(sheet, "No published row at hand fits this species, size, spacing and load.");
+        var found = member == "deck beam" ? new Found(Beam(sheet, given), false, false, null) : Member(sheet, given, member);
+        if (found.Row is not { } row) return Unknown(sheet, "No published row at hand fits this species, size, spacing and load.");
         sheet.From(row.Source);
         var longest = sheet.Result("allowed", sheet.Step("joist-span.step.longest-span-table-no", row.Number("span_in") / 12, "ft", ("size", given.Text("size")), ("species", given.Text("species"))), "ft");
         sheet.Caution("joist-span.caution.table-sound-uncut-wood");
         if (given.NumberOrNone("span") is not { } span) return sheet.CannotSay("joist-span.because.no-span-given-compare", ("longest", Feet(longest)));
         sheet.Result("share", sheet.Step("joist-span.step.share-longest-span-used", span / longest));
-        return span <= longest + 1e-9
-            ? sheet.Within("joist-span.because.spans-table-allows", ("span", Feet(span)), ("longest", Feet(longest)))
-            : sheet.Outside("joist-span.because.spans-table-allows-only", ("span", Feet(span)), ("longest", Feet(longest)));
+        return Judge(sheet, found, span, longest);
     }
+
+    /// <summary>What stands in for a row that is not there speaks one way only: the lightest load cannot clear, a heavier row cannot condemn.</summary>
+    private static Checked<Working> Judge(Worksheet sheet, Found found, double span, double longest)
+    {
+        if (span <= longest + 1e-9)
+        {
+            return found.Lightest
+                ? sheet.CannotSay("joist-span.because.lightest-load-clears-nothing", ("span", Feet(span)), ("longest", Feet(longest)))
+                : sheet.Within("joist-span.because.spans-table-allows", ("span", Feet(span)), ("longest", Feet(longest)));
+        }
+        if (!found.Heavier) return sheet.Outside("joist-span.because.spans-table-allows-only", ("span", Feet(span)), ("longest", Feet(longest)));
+        return found.Light?.Number("span_in") / 12 is { } most && span > most + 1e-9
+            ? sheet.Outside("joist-span.because.more-than-lightest-load", ("span", Feet(span)), ("longest", Feet(most)))
+            : sheet.CannotSay("joist-span.because.heavier-row-condemns-nothing", ("span", Feet(span)), ("longest", Feet(longest)));
+    }
+
+    /// <summary>The row to hold it against.</summary>
+    /// <param name="Row">None where no table has it.</param>
+    /// <param name="Lightest">The load is not known, and this is the lightest.</param>
+    /// <param name="Heavier">The row is for a heavier load or a wider spacing than the one at hand.</param>
+    /// <param name="Light">The row of the lightest load that it can have, where that is known.</param>
+    private sealed record Found(TableRow? Row, bool Lightest, bool Heavier, TableRow? Light);
 
     private static Checked<Working> Unknown(Worksheet sheet, string because)
     {
@@ -56,7 +76,7 @@ public static class JoistSpan
         return sheet.CannotSay(because);
     }
 
-    private static TableRow? Member(Worksheet sheet, Given given, string member)
+    private static Found Member(Worksheet sheet, Given given, string member)
     {
         var rows = Spans.Rows.Where(row => row["member"] == member && row["species"] == given.Text("species") && row["size"] == given.Text("size")).ToArray();
         if (rows.Any(row => row["edition"] != "any"))
@@ -64,18 +84,46 @@ public static class JoistSpan
             var edition = sheet.WordOr("edition", "from 2013", "joist-span.why.newer-shorter-spans-older");
             rows = [.. rows.Where(row => row["edition"] == edition)];
         }
-        if (rows.Length == 0) return null;
-        var live = sheet.Or("live", rows.Min(row => row.Number("live_psf")), "psf", "joist-span.why.lightest-load-tables-member");
-        var dead = sheet.Or("dead", rows.Min(row => row.Number("dead_psf")), "psf", "joist-span.why.lightest-load-tables-member");
+        if (rows.Length == 0) return new Found(null, false, false, null);
+        var (live, open) = Live(sheet, given, member, rows);
+        TableRow[] under = [.. rows.Where(row => row.Number("live_psf") >= live - 1e-9)];
+        if (under.Length == 0) return new Found(null, false, false, null);
+        var nearest = under.Min(row => row.Number("live_psf"));
+        under = [.. under.Where(row => row.Number("live_psf") <= nearest + 1e-9)];
+        var openDead = !given.Has("dead") && under.Select(row => row.Number("dead_psf")).Distinct().Skip(1).Any();
+        var dead = sheet.Or("dead", under.Min(row => row.Number("dead_psf")), "psf", "joist-span.why.lightest-load-tables-member");
         // A heavier table, or the next wider spacing, is on the careful side; nothing is interpolated.
         var spacing = given.Number("spacing");
-        var row = rows.Where(row => row.Number("spacing_in") >= spacing - 1e-9 && row.Number("live_psf") >= live - 1e-9 && row.Number("dead_psf") >= dead - 1e-9)
-            .OrderBy(row => row.Number("live_psf")).ThenBy(row => row.Number("dead_psf")).ThenBy(row => row.Number("spacing_in")).FirstOrDefault();
-        if (row is null) return null;
+        var row = under.Where(row => row.Number("spacing_in") >= spacing - 1e-9 && row.Number("dead_psf") >= dead - 1e-9)
+            .OrderBy(row => row.Number("dead_psf")).ThenBy(row => row.Number("spacing_in")).FirstOrDefault();
+        if (row is null) return new Found(null, false, false, null);
+        WriteRow(sheet, row, spacing, live, dead);
+        var heaviest = open && member != "rafter";
+        var heavier = heaviest || row.Number("spacing_in") > spacing + 1e-9 || row.Number("live_psf") > live + 1e-9 || row.Number("dead_psf") > dead + 1e-9;
+        var light = heaviest ? rows.Where(other => Math.Abs(other.Number("spacing_in") - spacing) < 1e-9).MaxBy(other => other.Number("span_in")) : null;
+        return new Found(row, (open && !heaviest) || openDead, heavier, light);
+    }
+
+    private static void WriteRow(Worksheet sheet, TableRow row, double spacing, double live, double dead)
+    {
         if (row.Number("spacing_in") > spacing) sheet.Step("joist-span.step.no-row-spacing-next", row.Number("spacing_in"), "in");
         if (row.Number("live_psf") > live || row.Number("dead_psf") > dead) sheet.Say("joist-span.step.no-row-load-next", ("live-psf", row.Number("live_psf")), ("dead-psf", row.Number("dead_psf"), "psf"));
         sheet.Say("joist-span.step.live-load-dead-load", ("live-psf", row.Number("live_psf"), "psf"), ("dead-psf", row.Number("dead_psf"), "psf"), ("deflection", row.Number("deflection")));
-        return row;
+    }
+
+    /// <summary>The load: as given; of floors and ceilings else the heaviest that their tables know, of rafters the lightest, since snow has no upper end.</summary>
+    private static (double Live, bool Open) Live(Worksheet sheet, Given given, string member, TableRow[] rows)
+    {
+        double[] loads = [.. rows.Select(row => row.Number("live_psf")).Distinct()];
+        if (given.NumberOrNone("live") is { } known)
+        {
+            if (member != "rafter" || known >= loads.Min()) return (known, false);
+            return (sheet.Step("joist-span.step.roof-made-for-least", loads.Min(), "psf"), false);
+        }
+        var live = member == "rafter"
+            ? sheet.Or("live", loads.Min(), "psf", "joist-span.why.lightest-load-tables-member")
+            : sheet.Or("live", loads.Max(), "psf", "joist-span.why.heaviest-load-tables-member");
+        return (live, loads.Length > 1);
     }
 
     private static TableRow? Beam(Worksheet sheet, Given given)

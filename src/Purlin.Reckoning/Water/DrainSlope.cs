@@ -21,8 +21,9 @@ public static class DrainSlope
             new Input.Quantity("fall", "drain-slope.input.fall", "in", -240, 1200) { Required = true },
             new Input.Quantity("diameter", "drain-slope.input.diameter", "in", 1, 12) { Required = true },
             new Input.Flag("trap_arm", "drain-slope.input.trap-arm"),
+            new Input.Choice("code", "drain-slope.input.code", ["IRC", "UPC"]),
         ],
-        Sources = [Slopes.Source, TrapArms.Source],
+        Sources = [Slopes.Source, .. TrapArms.Rows.Select(row => row.Source).Distinct()],
         Work = Work,
     };
 
@@ -38,23 +39,28 @@ public static class DrainSlope
         sheet.Result("slope_percent", 100 * slope / 12, "%");
         if (fall < 0) return sheet.Outside("drain-slope.because.runs-backwards-water-waste", ("fall", -fall, "in"));
         if (slope < least - Slack) return sheet.Outside("drain-slope.because.falls-foot-less-more", ("slope", slope, "in"), ("least", least), ("least-b", least * run - fall, "in"));
-        return given.Flag("trap_arm") ? TrapArm(sheet, run, fall, diameter, least) : sheet.Within("drain-slope.because.falls-foot-least", ("slope", slope, "in"), ("least", least));
+        return given.Flag("trap_arm") ? TrapArm(sheet, run, fall, diameter, least, given.TextOrNone("code")) : sheet.Within("drain-slope.because.falls-foot-least", ("slope", slope, "in"), ("least", least));
     }
 
-    private static Checked<Working> TrapArm(Worksheet sheet, double run, double fall, double diameter, double least)
+    private static Checked<Working> TrapArm(Worksheet sheet, double run, double fall, double diameter, double least, string? code)
     {
-        sheet.From(TrapArms.Source);
         sheet.Result("most_fall", sheet.Step("drain-slope.step.greatest-fall-trap-arm", diameter, "in"), "in");
-        var row = TrapArms.Rows.FirstOrDefault(row => Math.Abs(row.Number("diameter_in") - diameter) < 0.01);
-        if (row is not null)
+        // Where the code of the place is not known, only what is too long by both of them is outside, and only what fits both is within.
+        var rows = TrapArms.Rows.Where(row => Math.Abs(row.Number("diameter_in") - diameter) < 0.01 && (code is null || row["code"] == code))
+            .OrderByDescending(row => row.Number("feet_most")).ToArray();
+        foreach (var known in rows)
         {
-            sheet.From(row.Source);
-            sheet.Result("most_run", sheet.Step("drain-slope.step.longest-trap-arm", row.Number("feet_most"), "ft", ("diameter", diameter, "in")), "ft");
+            sheet.From(known.Source);
+            sheet.Step("drain-slope.step.longest-trap-arm", known.Number("feet_most"), "ft", ("diameter", diameter, "in"), ("code", known["code"]));
         }
+        var row = rows.FirstOrDefault();
+        if (row is not null) sheet.Result("most_run", row.Number("feet_most"), "ft");
         if (fall > diameter + Slack) return sheet.Outside("drain-slope.because.trap-arm-falls-more", ("fall", fall, "in"));
         if (row is not null && run > row.Number("feet_most") + Slack) return sheet.Outside("drain-slope.because.trap-arm-long-more", ("run", run, "ft"), ("feet-most", row.Number("feet_most"), "ft"));
-        return row is null
-            ? sheet.CannotSay("drain-slope.because.no-longest-trap-arm")
+        if (row is null) return sheet.CannotSay("drain-slope.because.no-longest-trap-arm");
+        var shortest = rows[^1];
+        return run > shortest.Number("feet_most") + Slack
+            ? sheet.CannotSay("drain-slope.because.trap-arm-codes-differ", ("run", run, "ft"), ("longer", row.Number("feet_most"), "ft"), ("longer-code", row["code"]), ("shorter", shortest.Number("feet_most"), "ft"), ("shorter-code", shortest["code"]))
             : sheet.Within("drain-slope.because.trap-arm-falls-least", ("least", least, "in"));
     }
 }

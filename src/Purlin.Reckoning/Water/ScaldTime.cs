@@ -2,7 +2,7 @@ using Purlin.Journal;
 
 namespace Purlin.Reckoning.Water;
 
-/// <summary>How soon hot water burns. Between published temperatures the time of the hotter one is taken: nothing is interpolated.</summary>
+/// <summary>How soon hot water burns. Between published temperatures the time falls by the same share with each degree.</summary>
 public static class ScaldTime
 {
     private static readonly Table Burns = Tables.Read("water/scald.csv");
@@ -20,15 +20,16 @@ public static class ScaldTime
     private static Checked<Working> Work(Given given)
     {
         var (sheet, temperature) = (new Worksheet(Calculation, given), given.Number("temperature"));
-        var row = Burns.Rows.FirstOrDefault(row => row.Number("fahrenheit") >= temperature) ?? Burns.Rows[^1];
+        var at = Burns.Rows.TakeWhile(row => row.Number("fahrenheit") < temperature).Count();
+        var row = Burns.Rows[Math.Min(at, Burns.Rows.Length - 1)];
         var most = Limit(sheet, "most");
         sheet.Step("scald-time.step.temperature-tap", temperature, "°F");
         sheet.Caution("scald-time.caution.children-older-people-people");
         if (temperature < Burns.Rows[0].Number("fahrenheit")) return Mild(sheet, temperature);
         sheet.From(row.Source);
-        var seconds = row.Number("seconds");
+        var seconds = Seconds(at, row, temperature);
         if (temperature > row.Number("fahrenheit")) sheet.Say("scald-time.step.hotter-last-published-temperature", ("fahrenheit", row.Number("fahrenheit"), "°F"));
-        else if (temperature < row.Number("fahrenheit")) sheet.Say("scald-time.step.between-published-temperatures", ("fahrenheit", row.Number("fahrenheit"), "°F"));
+        else if (temperature < row.Number("fahrenheit")) sheet.Say("scald-time.step.between-two-published", ("cooler", Burns.Rows[at - 1].Number("fahrenheit"), "°F"), ("hotter", row.Number("fahrenheit"), "°F"));
         sheet.Result("time", sheet.Step("scald-time.step.time-serious-burn", seconds, "s"), "s");
         var meaning = temperature <= most ? "usual limit" : temperature < Limit(sheet, "danger") ? "hot" : "scalding";
         sheet.Result("meaning", meaning);
@@ -45,6 +46,15 @@ public static class ScaldTime
         sheet.Result("meaning", low ? "lukewarm" : "warm");
         if (low) sheet.Say("scald-time.step.too-cool-washing-heater");
         return sheet.Within("scald-time.because.cooler-temperature-burn-time", ("temperature", temperature, "°F"), ("low", low ? "; it is lukewarm for washing" : ""));
+    }
+
+    // Burn times fall by about the same share with each degree, so one reads between their logarithms.
+    private static double Seconds(int at, TableRow row, double temperature)
+    {
+        if (at == 0 || at >= Burns.Rows.Length) return row.Number("seconds");
+        var cooler = Burns.Rows[at - 1];
+        var share = (temperature - cooler.Number("fahrenheit")) / (row.Number("fahrenheit") - cooler.Number("fahrenheit"));
+        return cooler.Number("seconds") * Math.Pow(row.Number("seconds") / cooler.Number("seconds"), share);
     }
 
     private static double Limit(Worksheet sheet, string name)

@@ -15,6 +15,9 @@ public sealed class Era
         UsualLagYears = lag[^1].Length == 0 ? null : int.Parse(lag[^1], System.Globalization.CultureInfo.InvariantCulture);
         RequiredNow = row["required_now"];
         Hazard = row["hazard"].Length == 0 ? null : row["hazard"];
+        EarlierOpen = row["earlier"] == "open";
+        State = row["state"].Length == 0 ? null : row["state"];
+        StandsFor = row["stands_for"].Length == 0 ? null : row["stands_for"];
         Source = row["sources"] + row["mark"] switch
         {
             "from memory" => " (from memory)",
@@ -49,6 +52,15 @@ public sealed class Era
 
     /// <summary>What can go wrong whatever the rule; none where the matter is no hazard.</summary>
     public string? Hazard { get; }
+
+    /// <summary>True where editions before the first year were not read: of older things nothing is said.</summary>
+    public bool EarlierOpen { get; }
+
+    /// <summary>The state whose law it is; none for a rule of all states.</summary>
+    public string? State { get; }
+
+    /// <summary>The row in whose place it stands in that state; none where it stands by itself.</summary>
+    public string? StandsFor { get; }
 
     /// <summary>What the years rest on, with its mark.</summary>
     public string Source { get; }

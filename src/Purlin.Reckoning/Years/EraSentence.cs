@@ -20,6 +20,7 @@ internal sealed class EraSentence(Era era, int year, string? built)
         if (era.RequiredNow == "no longer used") return Write($"then-and-now.material.{word}");
         if (adopted is { } here) return Write($"then-and-now.adopted.{(then == true ? "yes" : "no")}", ("adopted", here));
         if (era.FirstYear is null) return Write("then-and-now.undated");
+        if (then is null && era.UsualLagYears != 0 && year < era.FirstYear) return Write("then-and-now.code.earlier");
         return Write(era.UsualLagYears == 0 ? $"then-and-now.law.{word}" : $"then-and-now.code.{word}");
     }
 

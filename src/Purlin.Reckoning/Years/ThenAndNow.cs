@@ -41,7 +41,7 @@ public static class ThenAndNow
         sheet.Step("then-and-now.step.installed", year, "years");
         var then = adopted is { } here ? year >= here ? Then.Yes : Then.No
             : era.FirstYear is not { } first ? Then.Open
-            : year < first ? Then.No
+            : year < first ? era.EarlierOpen ? Then.Open : Then.No
             : usual is { } until && year > until ? Then.Yes
             : Then.Open;
         var because = new EraSentence(era, year, given.TextOrNone("built")).Then(adopted, then switch { Then.Yes => true, Then.No => false, _ => null });

@@ -61,7 +61,7 @@ public sealed class FindingTests
         house.Seen("pipe.crust", kitchen);
         house.Overrule("pipe.crust", "weight", "make safe", "It drips on the panel.");
         Assert.Equal(
-            [("consequence", Weight.PutRight), ("timing", Weight.PutRight), ("spread", Weight.ActNow), ("overruled", Weight.MakeSafe)],
+            [("consequence", Weight.ActNow), ("timing", Weight.PutRight), ("spread", Weight.ActNow), ("overruled", Weight.MakeSafe)],
             Finding("pipe.crust").Why.Select(step => (step.What, step.Weight)));
     }
 

@@ -9,7 +9,7 @@ internal static class SmallBook
     public const string Conditions = """
         { "component": "pipe", "system": "plumbing", "conditions": [
           { "id": "pipe.crust", "name": "Crust at a joint", "places": ["garage", "kitchen", "attic"], "means": "Water has been getting out.", "leads": "It can drip.",
-            "weight": { "consequence": "function", "timing": "now", "several": "raise", "throughout": "raise" }, "do": "Repair the joint.", "trade": "licensed plumber",
+            "weight": { "consequence": "function", "timing": "soon", "several": "raise", "throughout": "raise" }, "do": "Repair the joint.", "trade": "licensed plumber",
             "look": [ { "id": "others", "ask": "Look at the other joints.", "in": ["garage", "kitchen", "attic"], "answers": ["pipe.crust"], "need": "any", "refer": "Have the plumber look at the others.", "trade": "licensed plumber" },
                       { "id": "pressure", "ask": "Measure the pressure.", "readings": ["static water pressure"], "block": true, "refer": "Have it measured.", "trade": "licensed plumber" } ],
             "sources": ["common practice"] },

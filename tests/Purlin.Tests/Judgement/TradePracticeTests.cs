@@ -42,8 +42,16 @@ public sealed class TradePracticeTests
     [Fact]
     public void A_missing_bond_goes_to_an_electrician()
     {
+        house.Seen("panelboard.bonding-missing", house.Place(PlaceKind.Garage));
+        Assert.Equal((Weight.MakeSafe, "licensed electrician"), (Finding("panelboard.bonding-missing").Weight, Finding("panelboard.bonding-missing").Trade));
+    }
+
+    // common practice: what was not seen may be in the meter cabinet outdoors; it is looked for, and weighs less than what is missing.
+    [Fact]
+    public void A_bond_not_seen_weighs_less_than_one_that_is_missing()
+    {
         house.Seen("panelboard.bonding-not-seen", house.Place(PlaceKind.Garage));
-        Assert.Equal((Weight.MakeSafe, "licensed electrician"), (Finding("panelboard.bonding-not-seen").Weight, Finding("panelboard.bonding-not-seen").Trade));
+        Assert.Equal((Weight.PutRight, "licensed electrician"), (Finding("panelboard.bonding-not-seen").Weight, Finding("panelboard.bonding-not-seen").Trade));
     }
 
     // common practice: the house is examined with its circuits on; with the power off the limitation is offered.

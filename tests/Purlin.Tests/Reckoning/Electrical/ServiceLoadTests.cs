@@ -239,7 +239,7 @@ public sealed class ServiceLoadTests
     }
 
     [Theory]
-    [InlineData(100, "within")]
+    [InlineData(100, "cannot say")]
     [InlineData(77, "outside")]
     [InlineData(80, "outside")]
     public void Service_is_held_against_load_and_least(double rating, string verdict)
@@ -247,6 +247,15 @@ public sealed class ServiceLoadTests
         var working = Load($$"""{"method": "standard", "edition": 2023, "floor_area": 1500, "ranges": [12], "dryers": [5500], "service_rating": {{rating}}}""");
         Assert.Equal(verdict, working.Verdict.Word);
         Worked.Near(7750 / rating, working.Value("share_used", "%"), 1e-9);
+    }
+
+    // NEC 220.53: appliances fastened in place are part of the load. A sum without any of them is a least load and clears nothing.
+    [Fact]
+    public void A_load_without_any_appliance_clears_nothing()
+    {
+        const string Some = """{"method": "standard", "edition": 2023, "floor_area": 1500, "ranges": [12], "dryers": [5500], "service_rating": 100, "fixed_appliances": [{"name": "dishwasher", "VA": 1200}]}""";
+        Assert.Equal("within", Load(Some).Verdict.Word);
+        Assert.Equal("cannot say", Load(Some.Replace("""[{"name": "dishwasher", "VA": 1200}]""", "[]", StringComparison.Ordinal)).Verdict.Word);
     }
 
     [Fact]

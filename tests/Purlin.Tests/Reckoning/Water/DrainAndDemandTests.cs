@@ -5,8 +5,8 @@ namespace Purlin.Tests.Reckoning.Water;
 /// <summary>Slope of drains and demand of fixtures against the code's tables.</summary>
 public sealed class DrainAndDemandTests
 {
-    private static Reckoned Drain(double run, double fall, double diameter, bool trapArm = false) =>
-        Reckoned.Of("drain-slope", FormattableString.Invariant($$"""{"run":{{run:R}},"fall":{{fall:R}},"diameter":{{diameter:R}},"trap_arm":{{(trapArm ? "true" : "false")}}}"""));
+    private static Reckoned Drain(double run, double fall, double diameter, bool trapArm = false, string? code = null) =>
+        Reckoned.Of("drain-slope", FormattableString.Invariant($$"""{"run":{{run:R}},"fall":{{fall:R}},"diameter":{{diameter:R}},"trap_arm":{{(trapArm ? "true" : "false")}}{{(code is null ? "" : $",\"code\":\"{code}\"")}}}"""));
 
     // IRC P3005.3: 1/4 in a foot to 2-1/2 in, 1/8 from 3 to 6 in; IPC 704.1: 1/16 from 8 in. 10 ft of 2 in pipe must fall 2.5 in,
     // 24 ft of 4 in pipe 3.0 in.
@@ -36,7 +36,18 @@ public sealed class DrainAndDemandTests
     [InlineData(9, 2.25, 2, "outside")]
     [InlineData(4, 1, 2, "within")]
     [InlineData(4, 0.9, 2, "outside")]
-    public void A_trap_arm_falls_no_more_than_its_diameter(double run, double fall, double diameter, string verdict) => Assert.Equal(verdict, Drain(run, fall, diameter, trapArm: true).Verdict);
+    public void A_trap_arm_falls_no_more_than_its_diameter(double run, double fall, double diameter, string verdict) => Assert.Equal(verdict, Drain(run, fall, diameter, trapArm: true, "IRC").Verdict);
+
+    // UPC Table 1002.2 (from memory): 2 in 5 ft, 1-1/2 in 3 ft 6 in, about half of the other code's 8 ft and 6 ft; unknown, the place decides between them.
+    [Theory]
+    [InlineData(6, 1.5, 2, "UPC", "outside")]
+    [InlineData(5, 1.25, 2, "UPC", "within")]
+    [InlineData(4, 1, 1.5, "UPC", "outside")]
+    [InlineData(6, 1.5, 2, null, "cannot say")]
+    [InlineData(9, 1.9, 2, null, "outside")]
+    [InlineData(5, 1.25, 2, null, "within")]
+    public void The_longest_trap_arm_is_that_of_the_code_of_the_place(double run, double fall, double diameter, string? code, string verdict) =>
+        Assert.Equal(verdict, Drain(run, fall, diameter, trapArm: true, code).Verdict);
 
     [Fact]
     public void More_slope_never_worsens_a_drain() => Gen.Select(Gen.Double[1, 60], Gen.Double[-5, 20], Gen.Double[1, 12], Gen.Double[0, 10]).Sample((run, fall, diameter, more) =>
