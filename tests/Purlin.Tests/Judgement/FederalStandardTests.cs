@@ -50,6 +50,7 @@ public sealed class FederalStandardTests
         ["water heater: gas shut-off missing"] = "put right: the main valve still shuts the gas off",
         ["food preparation area: counter missing or damaged"] = "a matter of looks where the room can be used",
         ["leak, gas or oil: any leak of oil"] = "act now: the soil is spoiled, nobody is hurt at once",
+        ["clothes dryer exhaust: missing"] = "put right by a duct outdoors; a duct that is off or blocked is made safe",
         ["toilet: the only one missing or out of use"] = "put right before moving in: a buyer does not yet live there",
     };
 
