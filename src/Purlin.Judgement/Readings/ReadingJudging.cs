@@ -129,7 +129,7 @@ internal sealed class ReadingJudging(EvidenceIndex evidence, JudgingMemory memor
         foreach (var raise in kind.Raises)
         {
             if (!InPlace(raise, evidence.PlaceOf(reading)) || !Number(reading.Body.Amount, raise.Unit.Length > 0 ? raise.Unit : kind.Unit, out var number)) continue;
-            if (!raise.For.All(only => Known(reading, only.Key) is { Count: > 0 } known && known.All(word => only.Value.Contains(word, StringComparer.OrdinalIgnoreCase)))) continue;
+            if (!raise.For.All(only => Known(reading, only.Key, only.Value))) continue;
             var raised = Beyond(raise, number);
             if (!raised && !raise.Clears) continue;
             var words = evidence.Book.Words.Say("observed.reading", ("kind", kind.Kind), ("amount", reading.Body.Amount.ToString()));
@@ -137,17 +137,19 @@ internal sealed class ReadingJudging(EvidenceIndex evidence, JudgingMemory memor
         }
     }
 
-    /// <summary>What is on record under that name for the component read on, else for everything in the same place.</summary>
-    private List<string> Known(Reading reading, string fact)
+    /// <summary>Whether what is on record under that name is one of the words: of the component read on, else of everything in the same place.</summary>
+    private bool Known(Reading reading, string fact, IReadOnlyList<string> words)
     {
-        if (evidence.Component(reading.Body.Component)?.Fact(fact) is { } own) return [own.Value.Text];
-        if (evidence.PlaceOf(reading) is not { } place) return [];
-        return
+        bool IsOne(Fact known) => words.Contains(known.Value.Text, StringComparer.OrdinalIgnoreCase);
+        if (evidence.Component(reading.Body.Component)?.Fact(fact) is { } own) return IsOne(own);
+        if (evidence.PlaceOf(reading) is not { } place) return false;
+        List<Fact> there =
         [
             .. evidence.Book.Sheets.Values.Where(sheet => sheet.Facts.Any(kind => kind.Fact == fact)).OrderBy(sheet => sheet.Component, StringComparer.Ordinal)
                 .SelectMany(sheet => evidence.ComponentsOf(sheet.Component)).Where(component => component.Place == place)
-                .Select(component => component.Fact(fact)).OfType<Fact>().Select(known => known.Value.Text),
+                .Select(component => component.Fact(fact)).OfType<Fact>(),
         ];
+        return there.Count > 0 && there.TrueForAll(IsOne);
     }
 
     private IEnumerable<Sighting> ByFact(FactRule rule, Component component)

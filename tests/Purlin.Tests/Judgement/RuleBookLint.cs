@@ -44,6 +44,16 @@ public sealed class RuleBookLint
         .Where(condition => WordingRules.IsOnlyWatching(condition.Do))
         .Select(condition => $"{condition.Id}: {condition.Do}"));
 
+    // Advice to keep away, or not to use a thing, contradicts a weight that says it can wait.
+    private static readonly Regex Away = new(
+        @"(^|[.,;] |and )(do not (use|run|light|sleep|walk|drive)|keep (people|children|everyone|off|out|away|clear of|crowds|loads)|stay (off|out|away)|turn [a-z ]*off\b|shut [a-z ]*off\b|leave the house|leave\.|prop )",
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    [Fact]
+    public void What_one_is_told_to_keep_away_from_is_to_be_made_safe() => Nothing(Book.Conditions.Values
+        .Where(condition => condition.Weight.InOnePlace() < Weight.MakeSafe && Away.IsMatch(condition.Do))
+        .Select(condition => $"{condition.Id}: {condition.Do}"));
+
     [Fact]
     public void No_text_speaks_of_violated_codes() => Nothing(Texts().Where(text => WordingRules.Accuses(text.Text)).Select(text => $"{text.Where}: {text.Text}"));
 
