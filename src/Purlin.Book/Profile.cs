@@ -18,6 +18,12 @@ public sealed record Profile
     /// <summary>Last year built that it is about; none for any.</summary>
     public int? To { get; init; }
 
+    /// <summary>It is about houses older than this many years, so that it ages with the calendar; none for any.</summary>
+    public int? OlderThan { get; init; }
+
+    /// <summary>States it is about; empty for all. Where the state of a house is not on record, only what is about all of them speaks.</summary>
+    public IReadOnlyList<string> States { get => field ?? []; init; }
+
     /// <summary>Foundation it is about: <c>slab</c>, <c>crawl space</c>, <c>basement</c>, <c>piers</c>; none for any.</summary>
     public string? Foundation { get; init; }
 

@@ -23,12 +23,15 @@ internal sealed class LookGround
         Things = inspection.Components.ToLookup(component => component.Kind, StringComparer.Ordinal);
         Seen = inspection.Observations.Where(seen => seen.Body.Condition is not null && seen.Body.Outcome == Outcome.Seen)
             .ToLookup(seen => seen.Body.Condition!, StringComparer.Ordinal);
-        foreach (var profile in Alerting.Expected(book, Property, Things))
+        foreach (var profile in Alerting.Expected(book, Property, State(inspection), judged.Year, Things))
             foreach (var condition in profile.Conditions) expected.TryAdd(condition, profile);
         foreach (var cause in book.Causes.Where(cause => cause.Conditions.Any(Seen.Contains)))
             foreach (var condition in cause.Conditions) together.TryAdd(condition, [.. cause.Conditions]);
         fits = book.Fits.SelectMany(fit => fit.Conditions.Select(id => (id, fit))).ToLookup(pair => pair.id, pair => pair.fit, StringComparer.Ordinal);
     }
+
+    private static string? State(Inspection inspection) =>
+        inspection.Components.FirstOrDefault(component => component.Id == inspection.Opening?.Id)?.Fact("state")?.Value.Text;
 
     public Inspection Inspection { get; }
 
