@@ -8,7 +8,7 @@ public sealed class AmericanEnglishLint
 {
     // Spellings and words of Britain, as whole words; those after which a letter may follow end in \w*.
     private static readonly Regex British = new(
-        @"\b(mould\w*|aluminium|\w*galvanised|fibres?|fibre\w+|grey\w*|taps?|mend(s|ed|ing)?|storeys?|vapours?|\w*colour\w*|honour\w*|labour\w*|neighbour\w*|plough\w*|earth(ed|ing)?" +
+        @"\b(mould\w*|aluminium|\w*galvanised|fibres?|fibre\w+|grey\w*|(?<!feeder-)taps?|mend(s|ed|ing)?|storeys?|vapours?|\w*colour\w*|honour\w*|labour\w*|neighbour\w*|plough\w*|earth(ed|ing)?" +
         @"|fitted|rubbish|dear|pails?|whilst|centres?|centred|licence\w*|cupboards?|dustbin|kerb|tyres?|ageing|draughts?|programmes?|travell\w+|favour\w*|odours?|anew" +
         @"|\w+(organ|recogn|winter|crystall|real|util|summar)ised?|judgement\w*|renew(s|ed|ing|al)?|armoured|louvres?|levelled|labelled|metres?|sulphur|spanner|pavement|cheque|gaol" +
         @"|clean-out|relief pipe|half way|made good|round (the|it|its|a|that|their))\b",
