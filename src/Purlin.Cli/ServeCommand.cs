@@ -5,6 +5,7 @@ using Purlin.Demo;
 using Purlin.Journal;
 using Purlin.Journal.Archive;
 using Purlin.Office;
+using Purlin.Office.Certificates;
 using Purlin.Office.Door;
 using Purlin.Office.Owner;
 using Purlin.Office.Storage;
@@ -19,22 +20,26 @@ internal static class ServeCommand
         Option<DirectoryInfo> data = new("--data") { Description = "Folder of database, photographs and keys; made when absent", DefaultValueFactory = _ => new DirectoryInfo("office") };
         Option<string> address = new("--address") { Description = "Where to listen; loopback unless you decide otherwise", DefaultValueFactory = _ => "http://127.0.0.1:5225" };
         Option<string?> open = new("--public") { Description = "The address people open, https://NAME, when a proxy on this machine ends the encryption" };
+        Option<bool> own = new("--own-certificate") { Description = "Get and renew the certificate for the name of --public by itself, on ports 80 and 443. Agrees to the terms of the certificate authority" };
+        Option<Uri> authority = new("--acme-directory") { Description = "The directory of another certificate authority (RFC 8555)", DefaultValueFactory = _ => CertificateOptions.PublicDirectory };
         Option<string[]> hosts = new("--host") { Description = "A host name to answer to besides those of loopback and --public" };
         Option<bool> demo = new("--demo") { Description = "Take in the demo inspection, an invented house" };
         Option<bool> browser = new("--open") { Description = "Open a browser where there is a desktop" };
         Option<bool> code = new("--new-owner-code") { Description = "Make a new owner's code, shown once; the old one and all sessions end" };
-        Command command = new("serve", "Run the office: the app, sync, storage, reports") { data, address, open, hosts, demo, browser, code };
+        Command command = new("serve", "Run the office: the app, sync, storage, reports") { data, address, open, own, authority, hosts, demo, browser, code };
         command.SetAction(async (parsed, cancel) =>
         {
             var checkedAddress = Listening(parsed.GetRequiredValue(address));
             var checkedPublic = Public(parsed.GetValue(open));
             if (!checkedAddress.IsAccepted) return terminal.Refuse(checkedAddress.Refusals);
             if (!checkedPublic.IsAccepted) return terminal.Refuse(checkedPublic.Refusals);
+            if (parsed.GetValue(own) && checkedPublic.OrThrow() is null) return terminal.Refuse([new Refusal("--own-certificate", "no --public", "the name it is for: --public https://NAME")]);
             OfficeOptions options = new()
             {
                 Folder = parsed.GetRequiredValue(data).FullName,
                 Address = parsed.GetRequiredValue(address),
                 Public = checkedPublic.OrThrow(),
+                Certificate = parsed.GetValue(own) ? new CertificateOptions { Name = checkedPublic.OrThrow()!.Host, Directory = parsed.GetRequiredValue(authority) } : null,
                 Hosts = parsed.GetValue(hosts) ?? [],
                 NewOwnerCode = parsed.GetValue(code),
                 Import = parsed.GetValue(demo) ? [DemoArchive] : [],

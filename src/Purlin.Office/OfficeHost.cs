@@ -1,4 +1,7 @@
 using Microsoft.AspNetCore.Http.Json;
+using Microsoft.AspNetCore.Server.Kestrel.Core;
+using Microsoft.AspNetCore.Server.Kestrel.Https;
+using Purlin.Office.Certificates;
 using Purlin.Office.Door;
 using Purlin.Office.Issue;
 using Purlin.Office.Owner;
@@ -31,7 +34,9 @@ public static class OfficeHost
     {
         var builder = WebApplication.CreateBuilder(new WebApplicationOptions { ContentRootPath = AppContext.BaseDirectory });
         Callers callers = new(options.Clock);
-        builder.WebHost.UseUrls(options.Address);
+        var certificate = options.Certificate is { } own ? new KeptCertificate(Path.Combine(options.Folder, "certificate"), own.Name) : null;
+        certificate?.Load();
+        if (certificate is null) builder.WebHost.UseUrls(options.Address);
         builder.WebHost.ConfigureKestrel(kestrel =>
         {
             kestrel.AddServerHeader = false;
@@ -41,6 +46,7 @@ public static class OfficeHost
             kestrel.Limits.KeepAliveTimeout = TimeSpan.FromSeconds(60);
             kestrel.Limits.RequestHeadersTimeout = TimeSpan.FromSeconds(15);
             kestrel.ConfigureEndpointDefaults(listen => listen.Use(callers.Welcome));
+            if (certificate is not null) Listen(kestrel, options.Certificate!, certificate);
         });
         // Without a launch profile the environment is Production, and then the app's files are only found when asked for.
         builder.WebHost.UseStaticWebAssets();
@@ -50,6 +56,7 @@ public static class OfficeHost
         // That an address is taken is said in a sentence by whoever starts the office.
         builder.Logging.AddFilter("Microsoft.Extensions.Hosting.Internal.Host", LogLevel.None);
         AddParts(builder.Services, options, folder, callers);
+        if (certificate is not null) AddCertificate(builder.Services, certificate);
         var app = builder.Build();
         // Made here, so that closing the office lets go of them.
         app.Services.GetRequiredService<OfficeFolder>();
@@ -61,6 +68,21 @@ public static class OfficeHost
         app.MapIssue();
         app.MapApp(options);
         return app;
+    }
+
+    private static void Listen(KestrelServerOptions kestrel, CertificateOptions own, KeptCertificate certificate)
+    {
+        kestrel.ListenAnyIP(own.HttpPort);
+        // Asked at each connection, so that a renewed certificate is used without a restart, and sent with those above it.
+        kestrel.ListenAnyIP(own.HttpsPort, listen => listen.UseHttps(new TlsHandshakeCallbackOptions { OnConnection = _ => ValueTask.FromResult(certificate.Offer()) }));
+    }
+
+    private static void AddCertificate(IServiceCollection services, KeptCertificate certificate)
+    {
+        services.AddSingleton(_ => certificate);
+        services.AddSingleton<ChallengeAnswers>();
+        services.AddSingleton<Renewal>();
+        services.AddHostedService(parts => parts.GetRequiredService<Renewal>());
     }
 
     private static void AddParts(IServiceCollection services, OfficeOptions options, OfficeFolder folder, Callers callers)

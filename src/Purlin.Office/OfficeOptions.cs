@@ -18,6 +18,9 @@ public sealed record OfficeOptions
     /// </summary>
     public Uri? Public { get; init; }
 
+    /// <summary>How the office gets a certificate for its public name by itself; none when something in front of it ends the encryption, or nothing does.</summary>
+    public Certificates.CertificateOptions? Certificate { get; init; }
+
     /// <summary>Whether codes and links may be shown: not where what is shown ends in a log that is kept.</summary>
     public bool ShowCodes { get; init; } = true;
 

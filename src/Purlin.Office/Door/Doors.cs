@@ -1,4 +1,5 @@
 using Microsoft.AspNetCore.HttpOverrides;
+using Purlin.Office.Certificates;
 using Purlin.Office.Owner;
 using Purlin.Office.Storage;
 
@@ -21,11 +22,13 @@ internal static class Doors
     {
         var options = app.Services.GetRequiredService<OfficeOptions>();
         app.Use(app.Services.GetRequiredService<Callers>().Answer);
-        if (options.Public is not null) app.UseForwardedHeaders(BehindProxy());
+        // An office that ends the encryption itself has nobody in front of it who could say for whom it asks.
+        if (options.Public is not null && options.Certificate is null) app.UseForwardedHeaders(BehindProxy());
         app.Use((context, next) => Headers(context, next, options));
         app.Use(StatusWords.Say);
         app.Use(InWords);
         app.Use(HostNames.Refuse);
+        if (options.Certificate is not null) app.Use(app.Services.GetRequiredService<ChallengeAnswers>().Answer);
         app.Use(PlainAddress.Refuse);
         app.UseRouting();
         app.Use(SameSite);

@@ -13,9 +13,10 @@ public static class PlainAddress
 
     internal static Task Refuse(HttpContext context, RequestDelegate next)
     {
-        if (context.Request.IsHttps || IsThisMachine(context.Request.Host.Host) || IsChallenge(context.Request.Path)) return next(context);
-        if (Doors.IsOffice(context.Request.Path)) return Refusals.Write(context, StatusCodes.Status403Forbidden, Words);
+        if (context.Request.IsHttps || IsThisMachine(context.Request.Host.Host)) return next(context);
         var options = context.RequestServices.GetRequiredService<OfficeOptions>();
+        if (options.Certificate is { } own) return SendOn(context, own.Name);
+        if (Doors.IsOffice(context.Request.Path)) return Refusals.Write(context, StatusCodes.Status403Forbidden, Words);
         var link = options.Public is { Scheme: "https" } open ? $"""<p><a href="{WebUtility.HtmlEncode(open.ToString())}">{WebUtility.HtmlEncode(open.ToString())}</a></p>""" : "";
         context.Response.StatusCode = StatusCodes.Status403Forbidden;
         context.Response.ContentType = "text/html; charset=utf-8";
@@ -27,5 +28,11 @@ public static class PlainAddress
     public static bool IsThisMachine(string host) =>
         host is "localhost" || host.EndsWith(".localhost", StringComparison.OrdinalIgnoreCase) || (IPAddress.TryParse(host.Trim('[', ']'), out var address) && IPAddress.IsLoopback(address));
 
-    private static bool IsChallenge(PathString path) => path.StartsWithSegments("/.well-known/acme-challenge");
+    /// <summary>To the encrypted address of the same page; 308, so that nothing is asked again in another way.</summary>
+    private static Task SendOn(HttpContext context, string name)
+    {
+        context.Response.StatusCode = StatusCodes.Status308PermanentRedirect;
+        context.Response.Headers.Location = $"https://{name}{context.Request.Path.ToUriComponent()}{context.Request.QueryString}";
+        return Task.CompletedTask;
+    }
 }
