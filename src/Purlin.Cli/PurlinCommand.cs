@@ -36,6 +36,7 @@ public static class PurlinCommand
     {
         RootCommand root = new("Purlin: record the evidence once, on site; the program reckons, follows up, judges and writes; the inspector decides.");
         root.Add(ServeCommand.Build(terminal));
+        root.Add(SetupCommand.Build(terminal));
         root.Add(LinkCommand.Build(terminal, clock));
         root.Add(CopyCommands.Backup(terminal));
         root.Add(CopyCommands.Restore(terminal));
