@@ -14,7 +14,7 @@ internal sealed class ChallengeAnswers
     /// <summary>Answers at the address that RFC 8555, section 8.3, names; everything else passes.</summary>
     public Task Answer(HttpContext context, RequestDelegate next)
     {
-        if (!context.Request.Path.StartsWithSegments("/.well-known/acme-challenge", out var rest)) return next(context);
+        if (!context.Request.Path.StartsWithSegments("/.well-known/acme-challenge", StringComparison.Ordinal, out var rest)) return next(context);
         if (!answers.TryGetValue(rest.Value?.TrimStart('/') ?? "", out var answer)) return Refusals.Write(context, StatusCodes.Status404NotFound, "There is nothing at this address.");
         context.Response.ContentType = "application/octet-stream";
         return context.Response.WriteAsync(answer);

@@ -71,7 +71,7 @@ internal sealed class KeptCertificate(string folder, string name) : IDisposable
         all.ImportFromPem(chain);
         // Offline: who made the chain is the authority's word, and nobody else is asked at each start.
         context = SslStreamCertificateContext.Create(leaf, all, offline: true);
-        Life = (leaf.NotBefore.ToUniversalTime(), leaf.NotAfter.ToUniversalTime());
+        Life = (new DateTimeOffset(leaf.NotBefore), new DateTimeOffset(leaf.NotAfter));
     }
 
     private void Write(string file, string pem)
