@@ -64,5 +64,10 @@ internal sealed class Walk(string inspection, string device, DateTimeOffset star
     public EntryName Limit(EntryName place, string what, string? cause, string? next, string? rule = null, EntryName? component = null) =>
         Write(new EntryBody.LimitationRecorded { What = what, Cause = cause, Next = next, Place = place, Component = component, Rule = rule });
 
-    public void Note(EntryName? about, string text) => Write(new EntryBody.NoteWritten { About = about, Text = text });
+    /// <summary>A note, and the thing or place under which its words stand in the report.</summary>
+    public void Note(EntryName? about, string text, EntryName under)
+    {
+        var note = Write(new EntryBody.NoteWritten { About = about, Text = text });
+        Write(new EntryBody.NoteFated { Note = note, About = about, How = Fate.Under, Under = under });
+    }
 }

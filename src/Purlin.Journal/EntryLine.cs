@@ -14,6 +14,13 @@ public static class EntryLine
 
     private static readonly JsonDocumentOptions Options = new() { MaxDepth = Limits.JsonDepth, AllowDuplicateProperties = false };
 
+    /// <summary>Whether the text can name an inspection: 1 to 64 letters, digits, - or _.</summary>
+    public static bool IsInspection(string text)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        return text.Length is > 0 and <= 64 && text.All(letter => char.IsAsciiLetterOrDigit(letter) || letter is '-' or '_');
+    }
+
     /// <summary>Reads one line without its line end.</summary>
     public static Checked<Entry> Read(ReadOnlyMemory<byte> line)
     {

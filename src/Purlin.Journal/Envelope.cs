@@ -41,7 +41,7 @@ internal sealed class Envelope
     private void Members(JsonElement root)
     {
         Version = Number(root, "v", 1, 1_000_000);
-        Inspection = Text(root, "insp", IsInspection, "1 to 64 letters, digits, - or _");
+        Inspection = Text(root, "insp", EntryLine.IsInspection, "1 to 64 letters, digits, - or _");
         Device = Text(root, "dev", text => EntryName.IsDevice(text) && !text.Contains('~', StringComparison.Ordinal), "1 to 20 of a-z and 0-9");
         Seq = Number(root, "seq", 1, Limits.Sequence);
         var hlc = default(Hlc);
@@ -54,9 +54,6 @@ internal sealed class Envelope
         if (root.TryGetProperty("body", out var body) && body.ValueKind == JsonValueKind.Object) Body = body;
         else Refuse("body", "no object", "an object");
     }
-
-    private static bool IsInspection(string text) =>
-        text.Length is > 0 and <= 64 && text.All(c => c is (>= 'a' and <= 'z') or (>= 'A' and <= 'Z') or (>= '0' and <= '9') or '-' or '_');
 
     private void ReadSeen(JsonElement seen)
     {

@@ -34,12 +34,25 @@ public static class JudgementJson
             ["refused"] = List(judged.Refused, refused => new JsonObject { ["reckoning"] = refused.Reckoning, ["reasons"] = Texts(refused.Reasons), ["evidence"] = Names(refused.Evidence), ["place"] = refused.Place?.ToString() }),
             ["asks"] = List(judged.Asks, ask => new JsonObject { ["reckoning"] = ask.Reckoning, ["words"] = ask.Words, ["reading"] = ask.Reading, ["fact"] = ask.Fact, ["component"] = ask.Component?.ToString(), ["place"] = ask.Place?.ToString() }),
             ["photos"] = List(judged.Photos, photo => new JsonObject { ["id"] = photo.Id.ToString(), ["use"] = photo.Use, ["finding"] = photo.Finding, ["caption"] = photo.Caption }),
+            ["notes"] = List(judged.Notes, Note),
             ["alerts"] = List(judged.Alerts, alert => new JsonObject { ["title"] = alert.Title, ["reason"] = alert.Reason, ["look"] = alert.Look, ["sources"] = Texts(alert.Sources) }),
             ["offers"] = List(judged.Offers, offer => new JsonObject { ["rule"] = offer.Rule, ["what"] = offer.What, ["cause"] = offer.Cause, ["next"] = offer.Next, ["because"] = Names(offer.Because) }),
             ["wording_conflicts"] = List(judged.WordingConflicts, conflict => new JsonObject { ["key"] = conflict.Key, ["was"] = conflict.Was, ["book"] = conflict.Book, ["own"] = conflict.Own, ["words"] = conflict.Words }),
             ["obstacles"] = List(judged.Obstacles, Obstacle),
         };
     }
+
+    private static JsonObject Note(SpokenNote note) => new()
+    {
+        ["id"] = note.Id.ToString(),
+        ["sound"] = note.IsSound,
+        ["text"] = note.Text,
+        ["fate"] = note.Fate,
+        ["finding"] = note.Finding,
+        ["under"] = note.Under?.ToString(),
+        ["reason"] = note.Reason,
+        ["place"] = note.Place?.ToString(),
+    };
 
     private static JsonObject Finding(Finding finding, Dictionary<EntryName, string> places) => new()
     {
@@ -166,6 +179,7 @@ public static class JudgementJson
             Judgement.Obstacle.DutyOpen => "duty",
             Judgement.Obstacle.VisitOpen => "around the visit",
             Judgement.Obstacle.PhotoUnspoken => "photograph",
+            Judgement.Obstacle.NoteUnspoken => "note",
             Judgement.Obstacle.LimitationIncomplete => "limitation",
             Judgement.Obstacle.Unsettled => "unsettled",
             Judgement.Obstacle.UnknownEntries => "unknown entries",
@@ -177,6 +191,7 @@ public static class JudgementJson
             Judgement.Obstacle.DutyOpen duty => duty.Duty,
             Judgement.Obstacle.VisitOpen duty => duty.Duty,
             Judgement.Obstacle.PhotoUnspoken photo => photo.Photo.ToString(),
+            Judgement.Obstacle.NoteUnspoken note => note.Note.ToString(),
             Judgement.Obstacle.LimitationIncomplete limitation => limitation.Limitation.ToString(),
             _ => null,
         },

@@ -32,7 +32,9 @@ public static class Judging
         looks.Update([.. memory.Observing.Look(inspection, evidence), .. readings.Judge()]);
 
         var matters = new Gathering(evidence, looks, recall).Matters();
-        var findings = Find(inspection, evidence, memory, matters, readings.Workings);
+        NoteSpeaking speaking = new(inspection, evidence);
+        var notes = speaking.Speak();
+        var findings = Find(inspection, evidence, memory, matters, readings.Workings).Concat(OfNotes(inspection, book, speaking.Matters(notes))).ToList();
         var leftOut = findings.Where(finding => finding.LeftOut).Select(finding => finding.Id).ToHashSet(StringComparer.Ordinal);
         var judged = new JudgedInspection
         {
@@ -46,6 +48,7 @@ public static class Judging
             Workings = readings.Workings,
             Refused = readings.Refused,
             Asks = [.. readings.Asks.DistinctBy(ask => (ask.Reading, ask.Fact, ask.Component, ask.Place))],
+            Notes = notes,
             Photos = PhotoSpeaking.Speak(inspection, evidence, looks, findings),
             Alerts = recall.Once("alerts", "", null, () => Alerting.List(evidence)),
             Offers = recall.Once("offers", "", null, () => Offering.List(evidence, index.Offered)),
@@ -69,6 +72,9 @@ public static class Judging
         var grouped = new Grouping(memory.Book, matters, writing, memory.Recall).Apply(single).Select(finding => finding.Grouped.Count == 0 ? finding : Overruled.ApplyToGroup(inspection, evidence, finding));
         return [.. grouped.Select(finding => Dating.Apply(evidence.Book, finding))];
     }
+
+    private static IEnumerable<Finding> OfNotes(Inspection inspection, RuleBook book, IEnumerable<Finding> matters) =>
+        matters.Select(finding => Dating.Apply(book, Overruled.Apply(inspection, book.Words, finding)));
 
     private static List<Finding> InOrder(EvidenceIndex evidence, RuleBook book, IEnumerable<Finding> findings) =>
     [

@@ -48,6 +48,14 @@ public abstract record Obstacle
         public override string Kind => "PhotoUnspoken";
     }
 
+    /// <summary>A note or sound note of which nobody has said what becomes of it.</summary>
+    /// <param name="Note">The note, by the entry that first wrote it, or the sound.</param>
+    public sealed record NoteUnspoken(EntryName Note) : Obstacle
+    {
+        /// <inheritdoc/>
+        public override string Kind => "NoteUnspoken";
+    }
+
     /// <summary>A limitation without cause or next step.</summary>
     /// <param name="Limitation">The limitation.</param>
     /// <param name="Missing"><c>cause</c>, <c>next</c> or <c>cause and next</c>.</param>

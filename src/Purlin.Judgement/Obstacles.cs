@@ -20,6 +20,8 @@ internal static class Obstacles
         // Photographs are spoken for in their own order.
         for (var at = 0; at < judged.Photos.Count; at++)
             if (judged.Photos[at].Use is null) all.Add(new Obstacle.PhotoUnspoken(judged.Photos[at].Id) { Words = words.Say("obstacle.photo"), Place = inspection.Photos[at].Place });
+        foreach (var note in judged.Notes.Where(note => note.IsSilent))
+            all.Add(new Obstacle.NoteUnspoken(note.Id) { Words = words.Say(note.Text.Length == 0 ? "obstacle.sound" : "obstacle.note", ("text", Short(note.Text))), Place = note.Place });
         foreach (var limitation in judged.Limitations)
             if (Missing(limitation) is { } missing)
                 all.Add(new Obstacle.LimitationIncomplete(limitation.Id, missing) { Words = words.Say("obstacle.limitation." + missing, ("what", limitation.What)), Place = limitation.Place });
@@ -29,6 +31,8 @@ internal static class Obstacles
             all.Add(new Obstacle.UnknownEntries(inspection.Unknown.Count) { Words = words.Say("obstacle.unknown", ("count", $"{inspection.Unknown.Count}")) });
         return all;
     }
+
+    private static string Short(string text) => text.Length <= 120 ? text : text[..117] + "...";
 
     private static string? Missing(JudgedLimitation limitation) => (limitation.Cause, limitation.Next) switch
     {

@@ -47,7 +47,7 @@ internal static class Rooms
     private static void Leaving(House house)
     {
         var walk = house.Walk;
-        walk.Note(null, "Thermostat back at 68, breakers as found, oven and taps off, doors locked 12:40.");
+        walk.Note(null, "Thermostat back at 68, breakers as found, oven and taps off, doors locked 12:40.", house.Opening);
         walk.Limit(house["Laundry"], "The washing machine was not run", "The machine was full of the seller's laundry.", null);
     }
 }

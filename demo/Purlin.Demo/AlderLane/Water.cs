@@ -27,7 +27,7 @@ internal static class Water
         var (walk, garage) = (house.Walk, house["Garage"]);
         var heater = walk.Component("water heater", garage);
         walk.Photo("heater", garage, use: PhotoUse.Context, caption: "Gas water heater in the garage.", component: heater);
-        walk.Photo("heater-plate", garage, use: PhotoUse.Context, caption: "Nameplate: made June 2008.", component: heater);
+        walk.Photo("heater-plate", garage, use: PhotoUse.Nameplate, caption: "Nameplate: made June 2008.", component: heater);
         walk.Fact(heater, "fuel", FactValue.Of("natural gas"), Basis.Nameplate);
         walk.Fact(heater, "capacity", FactValue.Of(40), Basis.Nameplate, "gal");
         walk.Fact(heater, "year", FactValue.Of(2008), Basis.Nameplate);

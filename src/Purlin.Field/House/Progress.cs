@@ -16,6 +16,7 @@ public static class Progress
         foreach (var limitation in inspection.Limitations) if (limitation.Body.Place is { } place) looked.Add(place);
         foreach (var photo in inspection.Photos) if (photo.Place is { } place) looked.Add(place);
         foreach (var component in inspection.Components) if (component.Place is { } place) looked.Add(place);
+        foreach (var absence in inspection.Absences) if (absence.Place is { } place) looked.Add(place);
         foreach (var note in inspection.Notes) if (note.About is { } about) looked.Add(about);
         looked.IntersectWith(known);
         return looked;

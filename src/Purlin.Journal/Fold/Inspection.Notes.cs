@@ -43,6 +43,7 @@ internal sealed partial class Gathered
         var part = slot.Key.Which.Length == 0 ? null : slot.Key.Which;
         return new Note(slot.Key.Of, part, slot.As(TextOf))
         {
+            Id = slot.FirstLine!.Name,
             Fate = state.Slots.Slot(EntryBody.NoteFated.SlotOf(slot.Key.Of, part), fate => (EntryBody.NoteFated)fate),
         };
     }
@@ -54,6 +55,9 @@ internal sealed partial class Gathered
 /// <param name="Text">Every text that stands.</param>
 public sealed record Note(EntryName? About, string? Part, Slot<string> Text)
 {
+    /// <summary>The entry that first wrote it, by which it is named however often its text is written again.</summary>
+    public EntryName Id { get; init; } = Text.Standing[0].By;
+
     /// <summary>What becomes of it; none yet.</summary>
     public Slot<EntryBody.NoteFated>? Fate { get; init; }
 

@@ -17,6 +17,9 @@ internal sealed class SlotLines(SlotKey key)
     /// <summary>Position of the first line that is not withdrawn, replaced or not: where the slot came up.</summary>
     public int First { get; private set; } = int.MaxValue;
 
+    /// <summary>The first line that is not withdrawn, replaced or not; none when all are.</summary>
+    public Line? FirstLine { get; private set; }
+
     /// <summary>
     /// A value stands while its line stands and no later standing line of the same slot names it in <c>replaces</c>. A replacer that is
     /// withdrawn replaces nothing, so undo brings back what was there.
@@ -25,6 +28,7 @@ internal sealed class SlotLines(SlotKey key)
     {
         Standing = Stated.FindAll(line => line.Stands);
         First = Standing.Count == 0 ? int.MaxValue : Standing[0].Position;
+        FirstLine = Standing.Count == 0 ? null : Standing[0];
         if (Standing.Count < 2) return;
         Dictionary<EntryName, int> positions = [];
         foreach (var line in Standing) positions[line.Name] = line.Position;

@@ -13,7 +13,7 @@ internal sealed class Presence(EvidenceIndex evidence)
     /// <summary>Why it is not there, in words; none when it is or when nobody knows.</summary>
     public string? WhyAbsent(CoreDuty core)
     {
-        return ByProperty(core) ?? ByFact(core);
+        return ByProperty(core) ?? ByFact(core) ?? ByLooking(core);
     }
 
     private string? ByFact(CoreDuty core)
@@ -23,6 +23,15 @@ internal sealed class Presence(EvidenceIndex evidence)
             if (evidence.Component(evidence.House)?.Fact(kind) is { } fact && (fact.Value.Flag == false || None.Contains(fact.Value.Text)))
                 return evidence.Book.Words.Say("duty.absent.fact", ("what", kind));
         return null;
+    }
+
+    /// <summary>It was looked for wherever it could be, and each time said not to be there.</summary>
+    private string? ByLooking(CoreDuty core)
+    {
+        if (core.Components.Count == 0 || core.Components.Any(kind => evidence.ComponentsOf(kind).Any())) return null;
+        foreach (var kind in core.Components)
+            if (!evidence.IsAbsent(kind, core.Places)) return null;
+        return evidence.Book.Words.Say("duty.absent.looked", ("what", string.Join(", ", core.Components)));
     }
 
     private string? ByProperty(CoreDuty core)

@@ -23,7 +23,6 @@ internal sealed class EvidenceIndex
     private readonly Dictionary<EntryName, List<EntryName>> photosFor;
     private readonly HashSet<EntryName> withdrawn;
     private readonly Dictionary<IReadOnlyList<string>, WalkedPlaces> placesIn = new(ReferenceEqualityComparer.Instance);
-    private Dictionary<EntryName, DateTimeOffset>? moments;
 
     /// <summary>Lays out an inspection.</summary>
     /// <param name="inspection">The evidence.</param>
@@ -104,6 +103,17 @@ internal sealed class EvidenceIndex
     /// <summary>How the inspector closed a duty.</summary>
     public Slot<EntryBody.DutyMet>? DutyMet(string duty) => Asked(Topic.Of(Subject.Duty, duty), inspection.DutiesMet.GetValueOrDefault(duty));
 
+    /// <summary>Whether it was looked for and is not there: said for the whole house, or for each place of these kinds that the house has.</summary>
+    public bool IsAbsent(string component, IReadOnlyList<string> kinds)
+    {
+        recall.Ask(Topic.Of(Subject.Absent, component));
+        var absences = inspection.Absences.Where(absence => absence.Kind == component).ToList();
+        if (absences.Count == 0) return false;
+        if (absences.Exists(absence => absence.Place is null && absence.Part is null)) return true;
+        var places = PlacesIn(kinds).InOrder;
+        return places.Count > 0 && places.TrueForAll(place => absences.Exists(absence => absence.Place == place));
+    }
+
     /// <summary>Where a reading was taken: its own place, else that of what it was taken on.</summary>
     public EntryName? PlaceOf(Reading reading) => reading.Body.Place ?? Component(reading.Body.Component)?.Place;
 
@@ -123,14 +133,6 @@ internal sealed class EvidenceIndex
         if (Component(component) is not { } known || !Book.ToldApart.Contains(known.Kind)) return null;
         recall.Ask(Topic.Of(Subject.ComponentsOf, known.Kind));
         return firstOfKind[known.Kind] == known.Id ? null : known.Id;
-    }
-
-    /// <summary>When an observation or reading was made, as its device believed; the earliest moment for anything else. Not noted.</summary>
-    public DateTimeOffset At(EntryName entry)
-    {
-        moments ??= inspection.Observations.Select(observation => (observation.Id, observation.At)).Concat(inspection.Readings.Select(reading => (reading.Id, reading.At)))
-            .ToDictionary(moment => moment.Id, moment => moment.At);
-        return moments.GetValueOrDefault(entry, DateTimeOffset.MinValue);
     }
 
     private T Asked<T>(Topic topic, T answer)

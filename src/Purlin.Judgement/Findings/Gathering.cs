@@ -42,7 +42,7 @@ internal sealed class Gathering(EvidenceIndex evidence, Looks looks, Recall reca
             Id = id,
             Name = look.Words ?? id,
             Component = kind,
-            System = SystemOf(kind, look.Place),
+            System = SystemOf(evidence, kind, look.Place),
             Means = words.Say("own.means"),
             Weight = new WeightRule { Consequence = "function" },
             Do = words.Say("own.do"),
@@ -51,7 +51,8 @@ internal sealed class Gathering(EvidenceIndex evidence, Looks looks, Recall reca
         };
     }
 
-    private string SystemOf(string kind, EntryName? place)
+    /// <summary>The building system of what the book has no condition for: that of its kind of component, else that of where it is.</summary>
+    public static string SystemOf(EvidenceIndex evidence, string kind, EntryName? place)
     {
         var known = evidence.Book.Conditions.Values.Where(condition => condition.Component == kind).Select(condition => condition.System).Order(StringComparer.Ordinal).FirstOrDefault();
         return known ?? evidence.Place(place)?.Kind switch

@@ -20,8 +20,8 @@ internal static class Overruled
     }
 
     /// <summary>
-    /// A group answers to what was said of its leading finding. A lighter weight counts only for the evidence that was there when it was
-    /// given: what was found later, and is heavier, is not hidden by it.
+    /// A group answers to what was said of its leading finding. A lighter weight counts only for the evidence that the one
+    /// who gave it had in hand: what came to them later, from this phone or another, is not hidden by it, whatever any clock says.
     /// </summary>
     public static Finding ApplyToGroup(Inspection inspection, EvidenceIndex evidence, Finding group)
     {
@@ -30,7 +30,7 @@ internal static class Overruled
             if (!inspection.Overrulings.TryGetValue((group.Id, part), out var slot)) continue;
             var stated = slot.Standing[0];
             var lighter = part == "weight" && WeightWords.TryRead(stated.Value.Value, out var weight) && weight < group.Weight;
-            if (!lighter || group.Evidence.All(entry => evidence.At(entry) <= stated.At)) group = Apply(group, part, stated, evidence.Book.Words);
+            if (!lighter || group.Evidence.All(stated.Saw)) group = Apply(group, part, stated, evidence.Book.Words);
         }
         return group;
     }

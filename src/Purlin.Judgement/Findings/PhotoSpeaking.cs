@@ -16,9 +16,8 @@ internal static class PhotoSpeaking
         foreach (var photo in inspection.Photos)
         {
             var finding = photo.For is { } named && findingOf.TryGetValue(named, out var id) ? id : null;
-            var placed = photo.Placed?.Value;
-            var use = placed?.Use ?? (finding is not null ? PhotoUse.Finding : photo.For is { } about ? UseOf(about, looks, evidence) : null);
-            spoken.Add(new SpokenPhoto(photo.Id, use, use == PhotoUse.Finding ? finding : null, placed?.Caption));
+            var use = photo.Use ?? (finding is not null ? PhotoUse.Finding : photo.For is { } about ? UseOf(about, looks, evidence) : null);
+            spoken.Add(new SpokenPhoto(photo.Id, use, use == PhotoUse.Finding ? finding : null, photo.Caption));
         }
         return spoken;
     }

@@ -61,6 +61,8 @@ internal sealed class LookGround
     public double Share(EntryName? place, string kind, string component)
     {
         if (place is not null && Things[component].Any(thing => thing.Place == place)) return 1;
+        // What was said not to be here, or not in the house at all, is not looked for here again.
+        if (Inspection.Absences.Any(absence => absence.Kind == component && (absence.Place is null ? absence.Part is null && !Things.Contains(component) : absence.Place == place))) return 0;
         var share = Book.Usual.GetValueOrDefault(kind)?.Share(component, Property) ?? 0;
         // One water heater on record in the garage: a second one in the attic is unlikely.
         return Book.ToldApart.Contains(component) && Things.Contains(component) ? share * Second : share;

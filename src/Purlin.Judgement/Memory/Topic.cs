@@ -32,6 +32,9 @@ internal enum Subject
     /// <summary>A duty closed by hand.</summary>
     Duty,
 
+    /// <summary>Whether one kind of component was said not to be there.</summary>
+    Absent,
+
     /// <summary>Recorded limitations.</summary>
     Limitations,
 

@@ -18,7 +18,7 @@ internal static class SyncEndpoints
         routes.MapGet("/sync/{insp}/entries", Pull);
     }
 
-    public static bool IsInspection(string insp) => insp.Length is > 0 and <= 64 && insp.All(c => char.IsAsciiLetterOrDigit(c) || c is '-' or '_');
+    public static bool IsInspection(string insp) => EntryLine.IsInspection(insp);
 
     private static async Task<IResult> Heads(string insp, HttpContext context, Desk desk, OfficeOptions office)
     {

@@ -29,6 +29,7 @@ internal sealed record Standing(bool Looked, int OpenEnds, IReadOnlyList<Pin> Pi
         .. inspection.Photos.Select(photo => photo.Place).OfType<EntryName>(),
         .. inspection.Components.Select(component => component.Place).OfType<EntryName>(),
         .. inspection.Limitations.Select(limitation => limitation.Body.Place).OfType<EntryName>(),
+        .. inspection.Absences.Select(absence => absence.Place).OfType<EntryName>(),
         .. inspection.Notes.Select(note => note.About).OfType<EntryName>(),
     ];
 

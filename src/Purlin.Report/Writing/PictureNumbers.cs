@@ -23,7 +23,7 @@ internal sealed class PictureNumbers(Record record)
         List<Picture> now = [];
         foreach (var name in names)
         {
-            if (numbered.ContainsKey(name) || !photos.TryGetValue(name, out var photo) || photo.Placed?.Value.Use == PhotoUse.HeldBack) continue;
+            if (numbered.ContainsKey(name) || !photos.TryGetValue(name, out var photo) || photo.Use == PhotoUse.HeldBack) continue;
             var caption = Caption(photo, about);
             Picture picture = new() { Id = name, Number = shown.Count + 1, Sha = photo.Body.Sha, Caption = caption, Alt = Alt(photo, caption) };
             numbered[name] = picture;
@@ -35,7 +35,7 @@ internal sealed class PictureNumbers(Record record)
 
     private string Caption(Photo photo, string about)
     {
-        var spoken = record.Judged.Photos.FirstOrDefault(candidate => candidate.Id == photo.Id)?.Caption ?? photo.Placed?.Value.Caption;
+        var spoken = record.Judged.Photos.FirstOrDefault(candidate => candidate.Id == photo.Id)?.Caption ?? photo.Caption;
         if (!string.IsNullOrWhiteSpace(spoken)) return Phrase.End(Typesetting.Clean(spoken));
         if (about.Length > 0) return Phrase.End(about);
         var of = record.ComponentName(photo.Component);

@@ -97,7 +97,11 @@ public sealed class EditionTests
         Assert.Contains("since edition 1", await RunningOffice.Words(unchanged), StringComparison.Ordinal);
 
         clock.Advance(TimeSpan.FromHours(1));
-        await office.Push(Visit, Write(new EntryBody.NoteWritten { About = lines[2].Name, Text = "the nest is old and empty" }));
+        var note = Write(new EntryBody.NoteWritten { About = lines[2].Name, Text = "the nest is old and empty" });
+        await office.Push(Visit, note);
+        var silent = await Seal(office);
+        Assert.Equal(HttpStatusCode.Conflict, silent.StatusCode);
+        await office.Push(Visit, Write(new EntryBody.NoteFated { Note = note.Name, About = lines[2].Name, How = Fate.Under, Under = lines[2].Name }));
         var second = await RunningOffice.Read(await Seal(office));
         Assert.Equal(2, (int)second["number"]!);
         Assert.Equal(page, await office.Client.GetByteArrayAsync($"/office/inspections/{Visit}/editions/1/page"));

@@ -54,7 +54,7 @@ internal sealed class GrowingVisit
             case < 66: Write(new EntryBody.PhotoTaken { Sha = $"{second:x64}", Size = 1, MediaType = "image/jpeg", Place = place, For = Evidence(third) }); break;
             case < 69 when Inspection.Photos.Count > 0: Write(new EntryBody.PhotoPlaced { Photo = Some(Inspection.Photos, first).Id, Use = third % 2 == 0 ? PhotoUse.Context : PhotoUse.Finding, For = Evidence(second) }); break;
             case < 73: Write(new EntryBody.LimitationRecorded { What = $"Part {second}", Cause = third % 2 == 0 ? "stored goods" : null, Next = third % 3 == 0 ? "Have it looked at." : null, Place = place, Component = component, Rule = third % 5 == 0 ? Some([.. Book.Limitations.Keys.Order(StringComparer.Ordinal)], second) : null }); break;
-            case < 75 when Inspection.Limitations.Count > 0: Write(new EntryBody.NoteWritten { About = Some(Inspection.Limitations, first).Id, Part = third % 2 == 0 ? "cause" : "next", Text = "Said later." }); break;
+            case < 75: Say(place, first, second, third); break;
             case < 79 when judged.LooseEnds.Count > 0: TieOff(Some(judged.LooseEnds, first), second, third); break;
             case < 84 when judged.Findings.Count > 0: Write(new EntryBody.JudgementOverruled { Finding = Some(judged.Findings, first).Id, Part = third % 4 == 0 ? "left out" : "weight", Value = third % 4 == 0 ? "" : Some(Weights, second), Reason = "as I see it" }); break;
             case < 87: Write(new EntryBody.DutyMet { Duty = "core:" + Some([.. Book.Core.Keys.Order(StringComparer.Ordinal)], second), How = third % 2 == 0 ? DutyClose.NotInspected : DutyClose.Result, Reason = "snow", Text = "done" }); break;
@@ -63,6 +63,22 @@ internal sealed class GrowingVisit
             case < 97: Write(new EntryBody.EntryWithdrawn { Entry = Some(fold.Entries, 1 + first % Math.Max(1, fold.Entries.Count - 1)).Name }); break;
             default: if (Inspection.Withdrawn.Count > 0) Write(new EntryBody.EntryRestored { Entry = Some(Inspection.Withdrawn, second) }); break;
         }
+    }
+
+    /// <summary>What is said later of a limitation, in the form of today and of earlier journals, what is noted, what becomes of it, and what is not there.</summary>
+    private void Say(EntryName place, int first, int second, int third)
+    {
+        var limitation = Inspection.Limitations.Count > 0 ? Some(Inspection.Limitations, first).Id : (EntryName?)null;
+        EntryBody said = (third % 7) switch
+        {
+            0 when limitation is { } of => new EntryBody.NoteWritten { About = of, Part = second % 2 == 0 ? "cause" : "next", Text = "Said later." },
+            1 when limitation is { } of => new EntryBody.LimitationCompleted { Limitation = of, Member = second % 2 == 0 ? "cause" : "next", Text = "Said later still." },
+            2 => new EntryBody.ComponentAbsent { Kind = Some(ComponentKinds, second), Place = second % 3 == 0 ? null : place },
+            3 when Inspection.Notes.Count > 0 => Some(Inspection.Notes, second).Fated(Fate.Matter) with { Title = $"Matter {second}", Weight = Some(Weights, first), Under = place },
+            4 when Inspection.Notes.Count > 0 => Some(Inspection.Notes, second).Fated(Fate.Under) with { Under = place },
+            _ => new EntryBody.NoteWritten { About = place, Part = $"n{third}", Text = $"Noted {second}." },
+        };
+        Write(Inspection.Replacing(said));
     }
 
     private void Look(EntryName place, EntryName? component, string condition, int chance) => Write(new EntryBody.ObservationMade

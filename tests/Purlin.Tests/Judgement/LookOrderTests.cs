@@ -1,6 +1,7 @@
 using System.Text.Json.Nodes;
 using Purlin.Book;
 using Purlin.Journal;
+using Purlin.Journal.Fold;
 using Purlin.Judgement;
 using Purlin.Judgement.Looking;
 using Purlin.Tests.House;
@@ -77,11 +78,23 @@ public sealed class LookOrderTests
         Assert.Contains(places, place => place.Kind == PlaceKind.Basement && place.Id is null && place.Looks.Count > 0);
     }
 
-    private static IReadOnlyList<RankedLook> In(SmallHouse house, EntryName place)
+    [Fact]
+    public void What_was_said_not_to_be_here_is_not_offered_here_and_still_elsewhere()
     {
-        var inspection = house.Build();
-        return LookOrder.At(inspection, Judging.Judge(inspection, RuleBook.BuiltIn, 2026), RuleBook.BuiltIn, inspection.Places.First(one => one.Id == place)).Looks;
+        var house = new SmallHouse();
+        var front = house.Place(PlaceKind.Bedroom, "Front bedroom");
+        var rear = house.Place(PlaceKind.Bedroom, "Rear bedroom");
+        Assert.Contains(In(house, front), look => look.Component == "window");
+        Absence none = new() { Id = new EntryName("k3f9", 99), Kind = "window", Place = front, At = DateTimeOffset.UnixEpoch };
+        var without = house.Build() with { Absences = [none] };
+        Assert.DoesNotContain(In(without, front), look => look.Component == "window");
+        Assert.Contains(In(without, rear), look => look.Component == "window");
     }
+
+    private static IReadOnlyList<RankedLook> In(SmallHouse house, EntryName place) => In(house.Build(), place);
+
+    private static IReadOnlyList<RankedLook> In(Inspection inspection, EntryName place) =>
+        LookOrder.At(inspection, Judging.Judge(inspection, RuleBook.BuiltIn, 2026), RuleBook.BuiltIn, inspection.Places.First(one => one.Id == place)).Looks;
 
     private static IEnumerable<(string, string, string, bool, int)> Ranks(JsonNode? house)
     {

@@ -175,7 +175,10 @@ internal sealed class SmallHouse
         return all;
     }
 
-    private Slot<T> Slot<T>(T value, EntryName by) => new() { Standing = [new Stated<T>(value, by, now)] };
+    private Slot<T> Slot<T>(T value, EntryName by) => new() { Standing = [new Stated<T>(value, by, now) { Line = Had(by) }] };
+
+    /// <summary>One device writes: it had in hand whatever it wrote before.</summary>
+    private static Line Had(EntryName by) => new() { Entry = null!, Name = by, Strand = null!, Body = null!, References = [], Knew = [] };
 
     private EntryName Next() => new("k3f9", ++seq);
 }

@@ -172,7 +172,7 @@ async function keepWords() {
   const words = text.value.trim();
   if (words === '') return;
   try {
-    const [name] = await write(at.insp, [{ type: 'note.written', body: { ...(at.place ? { about: at.place } : {}), part: `n${Date.now().toString(36)}`, text: words, replaces: [] } }]);
+    const [name] = await write(at.insp, [{ type: 'note.written', body: { ...(at.place ? { about: at.place } : {}), part: `n${crypto.randomUUID().replaceAll('-', '').slice(0, 16)}`, text: words, replaces: [] } }]);
     text.value = '';
     await clearDraft(draftKey());
     done(name, `Note: ${words.slice(0, 40)}`);

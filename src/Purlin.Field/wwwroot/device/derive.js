@@ -69,6 +69,17 @@ export async function picture(sha, size) {
 /** @type {Map<string, string>} */
 const addresses = new Map();
 
+/** An address for the original as it was taken; empty when it is not on this device. @param {string} sha @returns {Promise<string>} */
+export async function original(sha) {
+  const known = addresses.get(sha);
+  if (known) return known;
+  const found = await get('blobs', sha);
+  if (!found) return '';
+  const made = URL.createObjectURL(new Blob([found.bytes], { type: found.type }));
+  addresses.set(sha, made);
+  return made;
+}
+
 /** An address for an img element; the same one for the same picture. @param {string} sha @param {number} size @returns {Promise<string>} */
 export async function address(sha, size) {
   const key = `${sha}:${size}`;

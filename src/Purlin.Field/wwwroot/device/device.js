@@ -7,7 +7,7 @@ import * as sender from './send.js';
 import * as sound from './sound.js';
 import * as drafts from './drafts.js';
 import { keepPhoto, keepSound } from './photo.js';
-import { address, picture } from './derive.js';
+import { address, original, picture } from './derive.js';
 import { inPlainWords } from './words.js';
 import { signal } from './signal.js';
 import { openCapture, closeCapture, isOpen } from './capture.js';
@@ -181,6 +181,13 @@ export async function pictureAddress(sha, size, insp) {
   const here = await address(sha, size);
   if (here) return here;
   return await sender.fetchBlob(sha, insp) ? address(sha, size) : '';
+}
+
+/** An address to play a sound note from; fetched when another device took it. @param {string} sha @param {string} insp @returns {Promise<string>} */
+export async function soundAddress(sha, insp) {
+  const here = await original(sha);
+  if (here) return here;
+  return await sender.fetchBlob(sha, insp) ? original(sha) : '';
 }
 
 /** Bytes for the report made on the phone; fetched when another device took the picture. @param {string} sha @param {number} size @param {string} insp @returns {Promise<Uint8Array>} */

@@ -15,10 +15,13 @@ internal sealed class Writing
     public Inspection State => Folding.Fold(Entries);
 
     /// <summary>An inspection of a house of 1962 is opened.</summary>
-    public static Writing Opened(out EntryName house, Property? property = null)
+    public static Writing Opened(out EntryName house, Property? property = null, string? standard = null)
     {
         Writing writing = new();
-        house = writing.Write(new EntryBody.InspectionOpened { Property = property ?? new Property { Address = "1 Invented Way", YearBuilt = 1962 }, Date = new DateOnly(2026, 10, 14) });
+        house = writing.Write(new EntryBody.InspectionOpened
+        {
+            Property = property ?? new Property { Address = "1 Invented Way", YearBuilt = 1962 }, Date = new DateOnly(2026, 10, 14), Standards = standard is null ? [] : [standard],
+        });
         return writing;
     }
 

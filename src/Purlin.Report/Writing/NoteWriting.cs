@@ -1,0 +1,30 @@
+using Purlin.Journal;
+using Purlin.Judgement;
+using Purlin.Report.Fonts;
+
+namespace Purlin.Report.Writing;
+
+/// <summary>Notes that go under a thing or a place, as they stand there.</summary>
+internal sealed class NoteWriting(Record record)
+{
+    private readonly HashSet<SpokenNote> told = [];
+
+    /// <summary>What was noted of a thing, one line a note.</summary>
+    public IReadOnlyList<string> Under(EntryName thing)
+    {
+        SpokenNote[] here = [.. record.Judged.Notes.Where(note => note.Under == thing && note.Text.Length > 0)];
+        told.UnionWith(here);
+        return [.. here.Select(Line)];
+    }
+
+    /// <summary>What was noted of places, and of things that are in no table: all that <see cref="Under"/> has not told.</summary>
+    public IEnumerable<Block> Elsewhere()
+    {
+        var rows = record.Judged.Notes.Where(note => note.Under is not null && note.Text.Length > 0 && !told.Contains(note))
+            .GroupBy(note => record.PlaceName(note.Under) is { Length: > 0 } place ? place : "The house")
+            .Select(group => (IReadOnlyList<string>)[group.Key, string.Join('\n', group.Select(Line))]).ToList();
+        if (rows.Count > 0) yield return new Block.Table("Noted, place by place.", ["Place", "Noted"], rows) { Shares = [0.24, 0.76] };
+    }
+
+    private static string Line(SpokenNote note) => $"Noted: {Phrase.End(Phrase.Sentence(Typesetting.Clean(note.Text)))}";
+}
