@@ -66,7 +66,7 @@ internal static class EntrySamples
         new EntryBody.EditionSealed
         {
             Number = 2, Heads = new Dictionary<string, int> { ["aaa"] = 9 }, EntriesRoot = Hash('a'), Photos = [Hash('e')], Page = Hash('b'), Pdf = Hash('c'),
-            RuleBook = "1", PreviousEdition = Hash('d'), At = Noon,
+            RuleBook = "1", RuleBookHash = Hash('f'), PreviousEdition = Hash('d'), At = Noon,
         },
         new EntryBody.PlaceNamed { Place = Room, Name = "Den" },
         new EntryBody.PlacePlaced { Place = Closet, Parent = Room, Part = Wing, Level = -0.5, Order = 1.5 },
