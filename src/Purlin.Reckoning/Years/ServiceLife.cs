@@ -68,7 +68,7 @@ public static class ServiceLife
         var tenth = sheet.Result("years_left_10", sheet.Step("service-life.step.tenth-them-after", lives.YearsLeft(age, 0.1), "years"), "years");
         var ninetieth = sheet.Result("years_left_90", sheet.Step("service-life.step.nine-tenths-them-after", lives.YearsLeft(age, 0.9), "years"), "years");
         var middle = lives.YearsLeft(0, 0.5);
-        var band = $"of those working today, one in ten fails within {Years(tenth)}, half last more than {Years(median)} and one in ten lasts more than {Years(ninetieth)}";
+        var band = Band(lives, age, tenth, median, ninetieth);
         return age <= middle
             ? sheet.Within("service-life.because.not-passed-age-half", ("age", Age(age)), ("middle", middle), ("band", band))
             : sheet.Outside("service-life.because.passed-age-half-kind", ("age", Age(age)), ("middle", middle), ("band", band));
@@ -81,6 +81,16 @@ public static class ServiceLife
         return life.HighYears is { } high && age > high
             ? sheet.Outside("service-life.because.passed-longest-life-named", ("age", Age(age)), ("high", high))
             : sheet.CannotSay("service-life.because.too-little-published-how", ("low-years", life.LowYears is { } low ? $"; {low:0} years is the least that is named" : ""));
+    }
+
+    /// <summary>What the figures come to in words: of a very old thing its rank alone, of an old one the share that fails soon, else the spread of years left.</summary>
+    private static Said Band(Weibull lives, int age, double tenth, double median, double ninetieth)
+    {
+        var alive = lives.Survival(age);
+        if (alive < 0.02) return new Said("service-life.band.oldest", ("older", alive < 0.005 ? 99 : Math.Floor(100 * (1 - alive))));
+        return tenth < 1
+            ? new Said("service-life.band.soon", ("one", Math.Round(10 * lives.FailsWithin(age, 1))), ("five", Math.Round(10 * lives.FailsWithin(age, 5))))
+            : new Said("service-life.band.spread", ("tenth", Years(tenth)), ("median", Years(median)), ("ninetieth", Years(ninetieth)));
     }
 
     private static string Age(int age) => age == 1 ? "1 year" : $"{age} years";

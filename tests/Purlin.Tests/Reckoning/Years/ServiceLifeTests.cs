@@ -90,7 +90,8 @@ public sealed class ServiceLifeTests
     {
         var furnace = Life("furnace-gas", 18);
         Assert.Equal("outside", furnace.Verdict);
-        Assert.Contains("one in ten fails within a year, half last more than 3 years and one in ten lasts more than 7 years", furnace.Because, StringComparison.Ordinal);
+        Assert.Contains("about 2 in ten are replaced within a year and 8 in ten within five", furnace.Because, StringComparison.Ordinal);
+        Assert.Contains("one in ten fails within", Life("furnace-gas", 8).Because, StringComparison.Ordinal);
         Assert.Contains(furnace.Working.Steps, step => InWords.Of(step.Text).StartsWith("Condition not given", StringComparison.Ordinal));
         Assert.Contains(furnace.Working.Sources, source => source.StartsWith("derived here: low taken as the 10th", StringComparison.Ordinal));
         Assert.Equal("within", Life("furnace-gas", 5).Verdict);
@@ -125,4 +126,19 @@ public sealed class ServiceLifeTests
     [InlineData("""{"component":"boiler","year_installed":2010}""", "year_now: missing")]
     [InlineData("""{"component":"","year_installed":2010,"year_now":2026}""", "component")]
     public void Bad_input_names_itself(string json, string expected) => Assert.Contains(expected, Reckoned.Refused("service-life", json), StringComparison.Ordinal);
+
+    // What the sentence says is what its own figures say, also of very old things: a chance of a third or more within the year is never called one in ten.
+    [Fact]
+    public void The_sentence_says_what_the_figures_say()
+    {
+        for (var installed = 1950; installed <= 2026; installed++)
+        {
+            var furnace = Reckoned.Of("service-life", $$"""{"component":"furnace-gas","year_installed":{{installed}},"year_now":2026}""");
+            if (furnace.IsNull("fails_within_1")) continue;
+            if (furnace.Number("survival") < 0.02) Assert.Contains("of 100 of its kind", furnace.Because, StringComparison.Ordinal);
+            else if (furnace.Number("years_left_10") < 1) Assert.Contains($"about {Math.Round(10 * furnace.Number("fails_within_1"))} in ten are replaced within a year", furnace.Because, StringComparison.Ordinal);
+            else Assert.True(furnace.Number("fails_within_1") <= 0.1 + 1e-9);
+        }
+    }
+
 }
