@@ -13,7 +13,7 @@ public sealed class Spoken
     private const double Floor = 0.45;
 
     // Where one of the words is unknown, the others must speak the more clearly.
-    private const double UnknownFloor = 0.55;
+    private const double UnknownFloor = 0.6;
 
     // How like the whole of what was said a condition must be.
     private const double LeastLikeness = 3.3;
