@@ -47,6 +47,8 @@ internal sealed class BookDraft
     /// <summary>In the order of the file: the first that fits decides.</summary>
     public Dictionary<string, (ByWhenRule Rule, string Path)> ByWhen { get; } = new(StringComparer.Ordinal);
 
+    public Dictionary<string, IReadOnlyDictionary<string, string>> WordMaps { get; } = new(StringComparer.Ordinal);
+
     public Dictionary<string, ReadingAlias> Aliases { get; } = new(StringComparer.Ordinal);
 
     public Dictionary<string, string> Sentences { get; } = new(StringComparer.Ordinal);
@@ -95,6 +97,7 @@ internal sealed class BookDraft
         Core = Frozen(Core),
         Visit = InOrder(Visit),
         Settings = Frozen(Settings),
+        WordMaps = WordMaps.ToFrozenDictionary(StringComparer.Ordinal),
         Aliases = Aliases.ToFrozenDictionary(StringComparer.Ordinal),
         Words = Sentences.Count == 0 ? Tongue.BuiltIn(Tongue.Standard) : Tongue.BuiltIn(Tongue.Standard).Under(Sentences),
         Cautions = Cautions.ToFrozenDictionary(StringComparer.Ordinal),

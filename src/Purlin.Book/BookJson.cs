@@ -33,6 +33,9 @@ internal sealed record ReadingFile : BookFileForm
 
     public IReadOnlyList<JsonElement> Sheets { get => field ?? []; init; }
 
+    /// <summary>Maps of words by name: what an inspector writes, and the word by which a reckoning knows it.</summary>
+    public IReadOnlyDictionary<string, Dictionary<string, string>> Words { get => field ?? new Dictionary<string, Dictionary<string, string>>(); init; }
+
     public IReadOnlyDictionary<string, ReadingAlias> Aliases { get => field ?? new Dictionary<string, ReadingAlias>(); init; }
 }
 
@@ -69,6 +72,7 @@ internal sealed record SettingFile : BookFileForm
     UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow,
     RespectNullableAnnotations = true,
     RespectRequiredConstructorParameters = true,
+    AllowOutOfOrderMetadataProperties = true,
     ReadCommentHandling = JsonCommentHandling.Skip,
     AllowTrailingCommas = true)]
 [JsonSerializable(typeof(BookEdition))]

@@ -75,6 +75,8 @@ public static class BookReader
         file.Each(read.Feeds, BookJson.Default.Feed, feed => file.Add(draft.Feeds, feed.Id, feed, feed.Sources));
         file.Each(read.Facts, BookJson.Default.FactRule, rule => file.Add(draft.FactRules, $"{rule.Component}/{rule.Fact} {rule.Raise.Condition}", rule, rule.Sources));
         file.Each(read.Sheets, BookJson.Default.FactSheet, sheet => file.Add(draft.Sheets, sheet.Component, sheet, sheet.Sources));
+        foreach (var (name, words) in read.Words)
+            if (!draft.WordMaps.TryAdd(name, words)) draft.Refuse($"{file.Path}: words {name}", "a name that is taken", "a name of its own; another map has this one");
         foreach (var (name, alias) in read.Aliases) draft.Aliases[name] = alias;
     }
 

@@ -54,6 +54,7 @@ internal sealed class BookReferences(BookDraft draft)
         Raised(line, feed.Sources, feed.Raises, feed.Places);
         BookCheck.OneOf(line + " by", feed.By, BookCheck.Bys, draft.Refuse);
         foreach (var kind in feed.ReadingKinds) Known(line, "reading", kind, draft.ReadingKinds.Keys);
+        foreach (var map in feed.Inputs.Values.SelectMany(taking => taking.WordMaps)) Known(line, "map of words", map, draft.WordMaps.Keys);
         var found = Reckonings.Find(feed.Reckoning);
         if (!found.IsAccepted)
         {

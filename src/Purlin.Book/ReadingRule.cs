@@ -1,4 +1,5 @@
 using System.Text.Json.Serialization;
+using Purlin.Book.Takings;
 
 namespace Purlin.Book;
 
@@ -82,7 +83,13 @@ public sealed record Raise
     public bool Clears { get; init; }
 }
 
-/// <summary>How readings and facts feed a reckoning.</summary>
+/// <summary>A fact that keeps a reckoning from being made, with the sentence that says why.</summary>
+/// <param name="Fact">Which fact.</param>
+/// <param name="Is">Its words.</param>
+/// <param name="Because">Why.</param>
+public sealed record Bar(string Fact, IReadOnlyList<string> Is, string Because);
+
+/// <summary>How readings and facts feed a reckoning: where each of its inputs comes from, and what its result raises.</summary>
 public sealed record Feed
 {
     /// <summary>Its id.</summary>
@@ -101,7 +108,7 @@ public sealed record Feed
     public IReadOnlyList<string> Places { get => field ?? []; init; }
 
     /// <summary>Where each input comes from.</summary>
-    public required IReadOnlyDictionary<string, FeedInput> Inputs { get; init; }
+    public required IReadOnlyDictionary<string, Taking> Inputs { get; init; }
 
     /// <summary>Facts of the component that keep it from being reckoned at all: the table is for another material.</summary>
     public IReadOnlyList<Bar> Bars { get => field ?? []; init; }
@@ -120,7 +127,21 @@ public sealed record Feed
 
     /// <summary>Kinds of reading that go in, however deep they stand.</summary>
     [JsonIgnore]
-    public IReadOnlyList<string> ReadingKinds => field ??= [.. Inputs.Values.SelectMany(input => input.ReadingKinds()).Distinct(StringComparer.Ordinal)];
+    public IReadOnlyList<string> ReadingKinds => field ??= [.. Inputs.Values.SelectMany(taking => taking.ReadingKinds).Distinct(StringComparer.Ordinal)];
+
+    /// <summary>The inputs that are on record for one working, whole or not.</summary>
+    public FedInputs Bind(Ground ground, FeedGroup group)
+    {
+        ArgumentNullException.ThrowIfNull(group);
+        var fed = new FedInputs(group.Component?.Id);
+        fed.IsWhole = Inputs.Fill(ground, group, fed, fed.Inputs) && !fed.LacksKnownPart;
+        foreach (var pair in Together.Where(pair => !pair.All(fed.Inputs.ContainsKey)))
+            foreach (var name in pair) fed.Inputs.Remove(name);
+        return fed;
+    }
+
+    /// <summary>What keeps a working from being made, so that nothing is passed over in silence.</summary>
+    public IReadOnlyList<Lack> Lacks(Ground ground, FeedGroup group) => [.. Inputs.Lacks(ground, group).Distinct()];
 
     /// <summary>Conditions it raises.</summary>
     public IReadOnlyList<Raise> Raises { get => field ?? []; init; }

@@ -77,6 +77,9 @@ public sealed record RuleBook
     /// <summary>The settings that standards may have, by id.</summary>
     public FrozenDictionary<string, SettingRule> Settings { get; init; } = FrozenDictionary<string, SettingRule>.Empty;
 
+    /// <summary>Maps of words by name: what an inspector writes, in the order of the book, and the word by which a reckoning knows it.</summary>
+    public FrozenDictionary<string, IReadOnlyDictionary<string, string>> WordMaps { get; init; } = FrozenDictionary<string, IReadOnlyDictionary<string, string>>.Empty;
+
     /// <summary>Names that rules use as readings and that facts answer.</summary>
     public FrozenDictionary<string, ReadingAlias> Aliases { get; init; } = FrozenDictionary<string, ReadingAlias>.Empty;
 
@@ -127,11 +130,8 @@ public sealed record RuleBook
             .Where(ReadingKinds.ContainsKey).Distinct(StringComparer.Ordinal)];
 
     /// <summary>How a reading of this kind says where it was taken: so far from the wall, at a point of the plan, or only by its place.</summary>
-    public Pointing PointingOf(string readingKind)
-    {
-        var inputs = Feeds.SelectMany(feed => feed.Inputs.Values).ToList();
-        return inputs.Any(input => input.Distances == readingKind) ? Pointing.Distance : inputs.Any(input => input.Points == readingKind) ? Pointing.Plan : Pointing.None;
-    }
+    public Pointing PointingOf(string readingKind) =>
+        Feeds.SelectMany(feed => feed.Inputs.Values).Select(taking => taking.PointingOf(readingKind)).FirstOrDefault(pointing => pointing != Pointing.None);
 
     /// <summary>Kinds of component on which facts are asked for in such a place, in alphabetical order.</summary>
     public ImmutableArray<string> SheetsIn(string placeKind) =>

@@ -59,11 +59,13 @@ public sealed class JudgingMemory
     /// <summary>The book with the inspection's own wording laid over it, kept while that wording stands.</summary>
     public LaidBook Laid { get; } = new();
 
-    internal Checked<Working> Working(string key, Func<Checked<Working>> reckon)
+    /// <summary>What a feed's reckoning makes of these inputs (memoized by the inputs themselves).</summary>
+    internal Checked<Working> Reckon(Feed feed, System.Text.Json.Nodes.JsonObject inputs)
     {
+        var key = feed.Reckoning + inputs.ToJsonString();
         if (workings.TryGetValue(key, out var known)) return known;
         if (workings.Count >= Most) workings.Clear();
-        return workings[key] = reckon();
+        return workings[key] = Reckonings.Reckon(feed.Reckoning, inputs);
     }
 
     internal ThenAndNowSentence? Year(string rule, int year, string? built, Func<string, int, string?, ThenAndNowSentence?> reckon)

@@ -1,6 +1,7 @@
 using Purlin.Journal;
 using Purlin.Journal.Fold;
 using Purlin.Book;
+using Purlin.Book.Takings;
 using Purlin.Judgement.Evidence;
 
 namespace Purlin.Judgement.Readings;

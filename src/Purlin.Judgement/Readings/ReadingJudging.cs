@@ -1,11 +1,10 @@
-using System.Globalization;
 using System.Text.Json.Nodes;
+using Purlin.Book;
+using Purlin.Book.Takings;
 using Purlin.Journal;
 using Purlin.Journal.Fold;
-using Purlin.Book;
 using Purlin.Judgement.Evidence;
 using Purlin.Reckoning;
-using Purlin.Reckoning.Quantities;
 
 namespace Purlin.Judgement.Readings;
 
@@ -24,13 +23,12 @@ internal sealed class FeedResult
 /// <summary>Judges readings and facts by themselves: calls the reckonings they feed, keeps the workings, and raises conditions as looks.</summary>
 internal sealed class ReadingJudging(EvidenceIndex evidence, JudgingMemory memory)
 {
-    private readonly Feeding feeding = new(evidence, memory);
-    private readonly Lacking lacking = new(new Feeding(evidence, memory), new FromComponents(evidence));
+    private readonly EvidenceGround ground = new(evidence, memory);
 
     /// <summary>Every reckoning done, in the order of the rule book's feeds.</summary>
     public List<JudgedWorking> Workings { get; } = [];
 
-    /// <summary>Reckonings that had all their inputs and refused them.</summary>
+    /// <summary>Reckonings that had all their inputs and refused one of them.</summary>
     public List<RefusedReckoning> Refused { get; } = [];
 
     /// <summary>Readings and facts of which one alone is missing before something can be reckoned.</summary>
@@ -64,52 +62,47 @@ internal sealed class ReadingJudging(EvidenceIndex evidence, JudgingMemory memor
     private void ByReckoning(Feed feed, FeedGroup group, FeedResult result)
     {
         if (!Reckonings.Find(feed.Reckoning).IsAccepted || feed.Without.Any(fact => group.Component?.Fact(fact) is not null)) return;
-        var fed = feeding.Feed(feed, group);
-        if (!fed.Own) return;
-        if (!fed.Whole)
+        var fed = feed.Bind(ground, group);
+        if (!fed.IsBegun) return;
+        if (!fed.IsWhole)
         {
             if (feed.Asks) Ask(feed, group, fed, result);
             return;
         }
         if (feed.Bars.FirstOrDefault(bar => group.Component?.Fact(bar.Fact) is { } known && bar.Is.Contains(known.Value.Text, StringComparer.OrdinalIgnoreCase)) is { } bar)
         {
-            result.Refused.Add(new RefusedReckoning(feed.Reckoning, [bar.Because], fed.Entries, group.Place));
+            Refuse(feed, group, fed, [bar.Because], result);
             return;
         }
-        var reckoned = feeding.Reckon(feed, fed);
-        if (!reckoned.IsAccepted)
-        {
-            // A wet bulb above its dry bulb, a point beside the plan: the readings stand as evidence, and the person is asked to look again.
-            result.Refused.Add(new RefusedReckoning(feed.Reckoning, [.. reckoned.Refusals.Select(refusal => refusal.In(evidence.Book.Words))], fed.Entries, group.Place));
-            return;
-        }
+        var (reckoned, leftOut) = OptionalInputs.Reckon(feed, fed.Inputs, memory);
+        // A wet bulb above its dry bulb, a point beside the plan: the readings stand as evidence, and the person is asked to look again.
+        Refuse(feed, group, fed, (reckoned.IsAccepted ? leftOut : reckoned.Refusals).Select(refusal => refusal.In(evidence.Book.Words)), result);
+        if (!reckoned.IsAccepted) return;
         var working = reckoned.OrThrow();
         JudgedWorking judged = new(working, fed.Entries, group.Component?.Id, group.Place);
         result.Workings.Add(judged);
         foreach (var (member, fact) in feed.Confirms) Confirm(feed, group, working, member, fact, result);
-        foreach (var raise in feed.Raises)
-        {
-            if (!InPlace(raise, group.Place) || !raise.For.All(only => Says(At(working, only.Key), only.Value))) continue;
-            var on = raise.On is null ? null : At(working, raise.On);
-            // What was not measured is neither there nor absent.
-            if (raise.On is not null && on is null) continue;
-            var verdict = raise.Verdict is null || raise.Verdict == working.Verdict.Word;
-            var raised = verdict && (on is null || Meets(raise, on) || Passes(raise, working, on));
-            if (!raised && !(raise.Clears && working.Verdict is not Verdict.CannotSay)) continue;
-            result.Looks.Add(Look(raise, raised, fed.Entries, group.Place, group.Component?.Id, raise.Because ?? evidence.Book.Words.Say(working.Verdict.Because)) with { Working = judged });
-        }
+        foreach (var raise in feed.Raises.Where(raise => InPlace(raise, group.Place)))
+            if (Raising.By(raise, working) is { } raised)
+                result.Looks.Add(Look(raise, raised, fed.Entries, group.Place, group.Component?.Id, raise.Because ?? evidence.Book.Words.Say(working.Verdict.Because)) with { Working = judged });
+    }
+
+    private static void Refuse(Feed feed, FeedGroup group, FedInputs fed, IEnumerable<string> reasons, FeedResult result)
+    {
+        if (reasons.ToList() is { Count: > 0 } told) result.Refused.Add(new RefusedReckoning(feed.Reckoning, told, fed.Entries, group.Place));
     }
 
     /// <summary>Where one thing alone is missing it is asked for; where one is there and not understood, that is said.</summary>
-    private void Ask(Feed feed, FeedGroup group, Fed fed, FeedResult result)
+    private void Ask(Feed feed, FeedGroup group, FedInputs fed, FeedResult result)
     {
-        if (lacking.Of(feed, group) is not [{ CanBeAsked: true } lack]) return;
+        if (feed.Lacks(ground, group) is not [{ CanBeAsked: true } lack]) return;
         if (lack.Given is { } given)
         {
-            result.Refused.Add(new RefusedReckoning(feed.Reckoning, [new Refusal(lack.Fact!, Said.Verbatim(given), new("allowed.word", ("words", SaidValue.Of(lack.Known)))).In(evidence.Book.Words)], fed.Entries, group.Place));
+            Refuse(feed, group, fed, [new Refusal(lack.Fact!, Said.Verbatim(given), new("allowed.word", ("words", SaidValue.Of(lack.Known)))).In(evidence.Book.Words)], result);
             return;
         }
-        result.Asks.Add(new AskedEvidence(feed.Reckoning, evidence.Book.Words.Say(lack.Reading is not null ? "asked.reading" : lack.Property is not null ? "asked.property" : "asked.fact",
+        var key = lack.Reading is not null ? "asked.reading" : lack.Property is not null ? "asked.property" : "asked.fact";
+        result.Asks.Add(new AskedEvidence(feed.Reckoning, evidence.Book.Words.Say(key,
             ("what", lack.Reading ?? lack.Fact ?? PropertyWords(lack.Property!)), ("component", lack.Component?.Kind ?? ""), ("answer", feed.Answers is [var first, ..] ? first : feed.Reckoning)),
             lack.Reading, lack.Fact, lack.Component?.Id ?? group.Component?.Id, lack.Component is null ? group.Place : lack.Component.Place));
     }
@@ -117,7 +110,8 @@ internal sealed class ReadingJudging(EvidenceIndex evidence, JudgingMemory memor
     /// <summary>What a plate only suggests is judged by nobody until a person says so.</summary>
     private void Confirm(Feed feed, FeedGroup group, Working working, string member, string fact, FeedResult result)
     {
-        if (group.Component is not { } component || component.Fact(fact) is not null || At(working, "result." + member) is not JsonObject found || (string?)found["confidence"] != "inferred") return;
+        if (group.Component is not { } component || component.Fact(fact) is not null) return;
+        if (Raising.At(working, "result." + member) is not JsonObject found || (string?)found["confidence"] != "inferred") return;
         result.Asks.Add(new AskedEvidence(feed.Reckoning, evidence.Book.Words.Say("asked.confirm", ("what", fact), ("component", component.Kind),
             ("value", $"{found["value"]} {found["unit"]}".TrimEnd()), ("reason", (string?)found["reason"] ?? "")), null, fact, component.Id, component.Place));
     }
@@ -128,9 +122,9 @@ internal sealed class ReadingJudging(EvidenceIndex evidence, JudgingMemory memor
     {
         foreach (var raise in kind.Raises)
         {
-            if (!InPlace(raise, evidence.PlaceOf(reading)) || !Number(reading.Body.Amount, raise.Unit.Length > 0 ? raise.Unit : kind.Unit, out var number)) continue;
+            if (!InPlace(raise, evidence.PlaceOf(reading)) || !Raising.Number(reading.Body.Amount, raise.Unit.Length > 0 ? raise.Unit : kind.Unit, out var number)) continue;
             if (!raise.For.All(only => Known(reading, only.Key, only.Value))) continue;
-            var raised = Beyond(raise, number);
+            var raised = Raising.Beyond(raise, number);
             if (!raised && !raise.Clears) continue;
             var words = evidence.Book.Words.Say("observed.reading", ("kind", kind.Kind), ("amount", reading.Body.Amount.ToString()));
             yield return Look(raise, raised, [reading.Id], evidence.PlaceOf(reading), reading.Body.Component, Findings.FindingWriting.Join(words, raise.Because ?? ""));
@@ -156,7 +150,9 @@ internal sealed class ReadingJudging(EvidenceIndex evidence, JudgingMemory memor
     {
         if (!component.Facts.TryGetValue(rule.Fact, out var slot)) yield break;
         var fact = slot.Value;
-        var raised = fact.Value.Number is { } number ? Beyond(rule.Raise, rule.Age ? evidence.YearNow - number : number) : rule.Raise.Is.Contains(fact.Value.Text, StringComparer.OrdinalIgnoreCase);
+        var raised = fact.Value.Number is { } number
+            ? Raising.Beyond(rule.Raise, rule.Age ? evidence.YearNow - number : number)
+            : rule.Raise.Is.Contains(fact.Value.Text, StringComparer.OrdinalIgnoreCase);
         if (!raised && !rule.Raise.Clears) yield break;
         var words = evidence.Book.Words.Say("observed.fact", ("component", rule.Component), ("fact", rule.Fact), ("value", fact.Value.Text), ("basis", fact.Basis));
         yield return Look(rule.Raise, raised, [slot.Standing[0].By], component.Place, component.Id, Findings.FindingWriting.Join(words, rule.Raise.Because ?? ""));
@@ -173,47 +169,4 @@ internal sealed class ReadingJudging(EvidenceIndex evidence, JudgingMemory memor
         Component = component,
         Words = words,
     }.Placed(evidence);
-
-    /// <summary>Whether one figure of a working passes another one.</summary>
-    private static bool Passes(Raise raise, Working working, JsonNode on)
-    {
-        if ((raise.Over ?? raise.Under) is not { } path || At(working, path) is not { } limit || !Figure(on, raise.Unit, out var number) || !Figure(limit, raise.Unit, out var bound)) return false;
-        return raise.Over is not null ? number > bound : number < bound;
-    }
-
-    private static bool Figure(JsonNode node, string unit, out double number)
-    {
-        number = double.NaN;
-        if (node is JsonObject quantity) return quantity["value"] is JsonValue inner && inner.TryGetValue(out number) && Number(new Amount(number, quantity["unit"]?.GetValue<string>() ?? ""), unit, out number);
-        if (node is not JsonValue plain) return false;
-        return plain.GetValueKind() == System.Text.Json.JsonValueKind.String
-            ? Units.TryRead(plain.GetValue<string>(), unit, out number)
-            : double.TryParse(plain.ToJsonString(), NumberStyles.Float, CultureInfo.InvariantCulture, out number);
-    }
-
-    private static bool Says(JsonNode? node, IReadOnlyList<string> words) =>
-        node is not null && words.Contains(node.GetValueKind() == System.Text.Json.JsonValueKind.String ? node.GetValue<string>() : node.ToJsonString());
-
-    private static bool Meets(Raise raise, JsonNode node)
-    {
-        if (raise.Is.Count > 0) return Says(node, raise.Is);
-        return (raise.Above is not null || raise.Below is not null) && Figure(node, raise.Unit, out var number) && Beyond(raise, number);
-    }
-
-    /// <summary>Follows a path such as <c>result.tilt</c> or <c>inputs.static</c>.</summary>
-    private static JsonNode? At(Working working, string path)
-    {
-        JsonNode? node = path.StartsWith("inputs.", StringComparison.Ordinal) ? working.Inputs : working.Result;
-        foreach (var part in path.Split('.').Skip(1)) node = node is JsonObject inner ? inner[part] : null;
-        return node;
-    }
-
-    private static bool Number(Amount amount, string unit, out double number)
-    {
-        number = amount.Value;
-        return amount.Unit == unit || unit.Length == 0 || Units.TryConvert(amount.Value, amount.Unit, unit, out number);
-    }
-
-    private static bool Beyond(Raise raise, double number) =>
-        (raise.Above is not null || raise.Below is not null) && (raise.Above is not { } above || number > above) && (raise.Below is not { } below || number < below);
 }

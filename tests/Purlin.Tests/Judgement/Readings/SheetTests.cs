@@ -1,4 +1,5 @@
 using Purlin.Book;
+using Purlin.Book.Takings;
 using Purlin.Reckoning;
 using Purlin.Reckoning.Quantities;
 
@@ -45,10 +46,11 @@ public sealed class SheetTests
         let inputs = Reckonings.Find(feed.Reckoning).OrThrow().Inputs
         from name in feed.Inputs.Keys
         let taken = feed.Inputs[name]
-        where taken.Fact is not null && !taken.Fact.Contains('/', StringComparison.Ordinal)
+        let fact = Plain(taken)
+        where fact is not null && !fact.Of.Contains('/', StringComparison.Ordinal)
         from component in feed.Components
         where Book.Sheets.ContainsKey(component)
-        from kind in Book.Sheets[component].Facts.Where(kind => kind.Fact == taken.Fact)
+        from kind in Book.Sheets[component].Facts.Where(kind => kind.Fact == fact.Of)
         from choice in kind.Choices.Where(choice => choice is not ("none" or "yes" or "no"))
         where !Bars(feed, kind.Fact, choice) && !(feed.Reckoning == "service-life" && Lifeless.Contains(choice)) && !Takes(inputs.Single(input => input.Name == name), taken, choice)
         select $"{component}/{kind.Fact}: {choice}, of {feed.Id}");
@@ -73,12 +75,21 @@ public sealed class SheetTests
     [Fact]
     public void Circuits_are_offered_where_panels_hang() => Assert.Contains("circuit", Book.SheetsIn("garage"));
 
+    /// <summary>The fact that goes in by itself, mapped and presumed or not.</summary>
+    private static Taking.Fact? Plain(Taking taking) => taking switch
+    {
+        Taking.Fact fact => fact,
+        Taking.Mapped mapped => Plain(mapped.Of),
+        Taking.Presumed presumed => Plain(presumed.Of),
+        _ => null,
+    };
+
     private static bool Bars(Feed feed, string fact, string choice) => feed.Bars.Any(bar => bar.Fact == fact && bar.Is.Contains(choice));
 
-    private static bool Takes(Input input, FeedInput taken, string choice)
+    private static bool Takes(Input input, Taking taken, string choice)
     {
         // An optional fact whose words the reckoning does not know is left out, which is as if it had not been asked.
-        if (taken.Words is { } words) return words.ContainsKey(choice) || taken.Optional;
+        if (taken.WordMaps.ToList() is [var map]) return Book.WordMaps[map].ContainsKey(choice) || taken.Optional;
         return input switch
         {
             Input.Choice known => known.Words.Contains(known.Plain is { } plain ? plain(choice) : choice),
@@ -87,23 +98,6 @@ public sealed class SheetTests
         };
     }
 
-    private static IEnumerable<(string Feed, string Component, string Fact)> FactsOfFeeds() => Book.Feeds.SelectMany(feed => feed.Inputs.Values.SelectMany(input => Facts(input, feed.Components)).Select(fact => (feed.Id, fact.Component, fact.Fact)));
-
-    private static IEnumerable<(string Component, string Fact)> Facts(FeedInput input, IReadOnlyList<string> components)
-    {
-        if ((input.Fact ?? input.Most) is { } name)
-        {
-            var slash = name.LastIndexOf('/');
-            foreach (var component in slash < 0 ? components : [name[..slash]]) yield return (component, name[(slash + 1)..]);
-        }
-        foreach (var line in input.Lines ?? [])
-            foreach (var component in components) yield return (component, line.Fact);
-        var kinds = input.Each?.Kinds ?? components;
-        foreach (var fact in (input.Each?.Where.Keys ?? []).Concat(input.Each?.Not.Keys ?? []).Concat(input.Each?.Known ?? []))
-            foreach (var component in kinds) yield return (component, fact);
-        var deeper = (input.First ?? []).Concat(input.Values ?? []).Concat((input.List ?? []).SelectMany(one => one.Values)).Concat(input.Group?.Values ?? [])
-            .Concat(input.Each?.Of?.Values ?? []).Concat(new[] { input.Each?.Value }.OfType<FeedInput>());
-        foreach (var inner in deeper)
-            foreach (var fact in Facts(inner, kinds)) yield return fact;
-    }
+    private static IEnumerable<(string Feed, string Component, string Fact)> FactsOfFeeds() =>
+        Book.Feeds.SelectMany(feed => feed.Inputs.Values.SelectMany(taking => taking.FactsOf(feed.Components)).Select(fact => (feed.Id, fact.Component, fact.Name)));
 }
