@@ -54,8 +54,17 @@ internal static class OfficeBench
             {
                 add(db, entries.Select((entry, at) => new EntryRow
                 {
-                    Tenant = tenant.Id, Insp = entry.Inspection, Dev = entry.Name.Device, Seq = entry.Name.Seq, Hash = entry.Hash, Prev = entry.Previous,
-                    Hlc = entry.Hlc.ToString(), Type = entry.Body.Type, Raw = entry.Line.ToArray(), ReceivedAt = 1, Position = at + 1,
+                    Tenant = tenant.Id,
+                    Insp = entry.Inspection,
+                    Dev = entry.Name.Device,
+                    Seq = entry.Name.Seq,
+                    Hash = entry.Hash,
+                    Prev = entry.Previous,
+                    Hlc = entry.Hlc.ToString(),
+                    Type = entry.Body.Type,
+                    Raw = entry.Line.ToArray(),
+                    ReceivedAt = 1,
+                    Position = at + 1,
                 }));
                 return Task.FromResult(true);
             },
@@ -79,8 +88,21 @@ internal static class OfficeBench
                     var (address, day) = ($"{visit} Invented Row", new DateOnly(1990, 1, 1).AddDays(visit).ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
                     return new InspectionRow
                     {
-                        Tenant = tenant.Id, Insp = $"v{visit:00000}", Address = address, Date = day, Words = $"{address} {day} v{visit:00000}".ToLowerInvariant(), Demo = false,
-                        Entries = 492, Held = 0, Photos = 57, PhotosHere = 57, Editions = 1, Heads = "{\"aaa\":492}", Root = new string('a', 64), Position = 492, ReceivedAt = 1,
+                        Tenant = tenant.Id,
+                        Insp = $"v{visit:00000}",
+                        Address = address,
+                        Date = day,
+                        Words = $"{address} {day} v{visit:00000}".ToLowerInvariant(),
+                        Demo = false,
+                        Entries = 492,
+                        Held = 0,
+                        Photos = 57,
+                        PhotosHere = 57,
+                        Editions = 1,
+                        Heads = "{\"aaa\":492}",
+                        Root = new string('a', 64),
+                        Position = 492,
+                        ReceivedAt = 1,
                     };
                 }));
                 return Task.FromResult(true);

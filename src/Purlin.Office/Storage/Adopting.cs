@@ -37,7 +37,13 @@ internal static class Adopting
                 var receipt = await db.Receipts.Where(row => row.Insp == inspection).MaxAsync(row => (int?)row.N);
                 Appending what = new()
                 {
-                    Inspection = inspection, Expected = "", Taken = [], Held = [], Outline = outline, Sign = _ => [], At = DateTimeOffset.FromUnixTimeMilliseconds(received),
+                    Inspection = inspection,
+                    Expected = "",
+                    Taken = [],
+                    Held = [],
+                    Outline = outline,
+                    Sign = _ => [],
+                    At = DateTimeOffset.FromUnixTimeMilliseconds(received),
                 };
                 await SqliteJournals.Show(db, null, what, position, receipt);
                 return true;

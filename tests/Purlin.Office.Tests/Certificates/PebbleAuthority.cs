@@ -52,8 +52,14 @@ internal sealed class PebbleAuthority : IAsyncDisposable
         var (port, management, dns, control) = (FreePort(), FreePort(), FreePort(), FreePort());
         JsonObject settings = new()
         {
-            ["listenAddress"] = $"127.0.0.1:{port}", ["managementListenAddress"] = $"127.0.0.1:{management}", ["certificate"] = Path.Combine(folder, "pebble.pem"),
-            ["privateKey"] = Path.Combine(folder, "pebble.key"), ["httpPort"] = httpPort, ["tlsPort"] = httpPort, ["ocspResponderURL"] = "", ["externalAccountBindingRequired"] = false,
+            ["listenAddress"] = $"127.0.0.1:{port}",
+            ["managementListenAddress"] = $"127.0.0.1:{management}",
+            ["certificate"] = Path.Combine(folder, "pebble.pem"),
+            ["privateKey"] = Path.Combine(folder, "pebble.key"),
+            ["httpPort"] = httpPort,
+            ["tlsPort"] = httpPort,
+            ["ocspResponderURL"] = "",
+            ["externalAccountBindingRequired"] = false,
         };
         await File.WriteAllTextAsync(Path.Combine(folder, "pebble.json"), new JsonObject { ["pebble"] = settings }.ToJsonString());
         PebbleAuthority authority = new(own, port, management);

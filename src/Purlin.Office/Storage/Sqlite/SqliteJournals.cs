@@ -141,8 +141,21 @@ internal sealed class SqliteJournals(SqliteFile file, Tenant tenant, Action<stri
         {
             row = new InspectionRow
             {
-                Tenant = db.Tenant, Insp = what.Inspection, Address = "", Date = "", Words = "", Demo = false, Entries = 0, Held = 0, Photos = 0, PhotosHere = 0,
-                Editions = 0, Heads = "{}", Root = "", Position = 0, ReceivedAt = 0,
+                Tenant = db.Tenant,
+                Insp = what.Inspection,
+                Address = "",
+                Date = "",
+                Words = "",
+                Demo = false,
+                Entries = 0,
+                Held = 0,
+                Photos = 0,
+                PhotosHere = 0,
+                Editions = 0,
+                Heads = "{}",
+                Root = "",
+                Position = 0,
+                ReceivedAt = 0,
             };
             db.Inspections.Add(row);
         }
