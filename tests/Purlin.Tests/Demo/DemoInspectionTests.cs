@@ -9,6 +9,7 @@ public sealed class DemoInspectionTests
 {
     private static readonly DemoInspection Demo = DemoInspection.Write();
     private static readonly Inspection Folded = Folding.Fold(Demo.Entries);
+    private static readonly Lazy<JudgedInspection> Judged = new(() => Judging.Judge(Folded, RuleBook.BuiltIn, 2026));
 
     [Fact]
     public void Says_that_it_is_invented()
@@ -39,7 +40,7 @@ public sealed class DemoInspectionTests
 
     [Fact]
     public void Leaves_two_things_to_settle_before_issue() =>
-        Assert.Equal(["PhotoUnspoken", "LimitationIncomplete"], Judging.Judge(Folded, RuleBook.BuiltIn, 2026).Obstacles.Select(obstacle => obstacle.GetType().Name).OrderDescending());
+        Assert.Equal(["PhotoUnspoken", "LimitationIncomplete"], Judged.Value.Obstacles.Select(obstacle => obstacle.GetType().Name).OrderDescending());
 
     [Fact]
     public void The_same_program_writes_the_same_bytes() =>
@@ -57,12 +58,12 @@ public sealed class DemoInspectionTests
     [InlineData("nameplate", "within")]
     [InlineData("insulation", "outside")]
     public void Reckons_what_was_recorded(string name, string verdict) =>
-        Assert.Contains(Judging.Judge(Folded, RuleBook.BuiltIn, 2026).Workings, done => done.Working.Name == name && done.Working.Verdict.Word == verdict);
+        Assert.Contains(Judged.Value.Workings, done => done.Working.Name == name && done.Working.Verdict.Word == verdict);
 
     [Fact]
     public void Leaves_no_reckoning_waiting_for_one_reading()
     {
-        var judged = Judging.Judge(Folded, RuleBook.BuiltIn, 2026);
+        var judged = Judged.Value;
         Assert.Empty(judged.Asks);
         Assert.Empty(judged.Refused);
     }

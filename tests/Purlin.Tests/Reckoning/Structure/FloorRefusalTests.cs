@@ -21,8 +21,8 @@ public sealed class FloorRefusalTests
     public void Bad_input_names_itself(string json, string expected) => Assert.Contains(expected, Reckoned.Refused("floor-survey", json), StringComparison.Ordinal);
 
     [Fact]
-    public void A_million_points_are_refused_by_their_number() =>
-        Assert.Contains("a list of 4 to 500", Reckoned.Refused("floor-survey", Input(Enumerable.Range(0, 1_000_000).Select(index => (index % 1000.0, (double)(index / 1000), 0.0))).ToJsonString()), StringComparison.Ordinal);
+    public void A_hundred_thousand_points_are_refused_by_their_number() =>
+        Assert.Contains("a list of 4 to 500", Reckoned.Refused("floor-survey", Input(Enumerable.Range(0, 100_000).Select(index => (index % 1000.0, (double)(index / 1000), 0.0))).ToJsonString()), StringComparison.Ordinal);
 
     [Fact]
     public void Five_hundred_points_are_read()
