@@ -77,4 +77,7 @@ public static class Limits
 
     /// <summary>Share of a limit at which the person is told.</summary>
     public const double TellAt = 0.8;
+
+    /// <summary>Whether so much is held that the person is to be told.</summary>
+    public static bool IsNear(int held, int most) => held >= most * TellAt;
 }

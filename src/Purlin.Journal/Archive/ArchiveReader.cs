@@ -43,71 +43,23 @@ public static class ArchiveReader
     {
         if (zip.GetEntry(ArchiveNames.Manifest) is not { } listed) return new Refusal(ArchiveNames.Manifest, "nothing", "a manifest; this zip is not an archive of ours");
         if (zip.GetEntry(ArchiveNames.Journal) is not { } lines) return new Refusal(ArchiveNames.Journal, "nothing", "the lines of one inspection");
-        if (Bytes(listed) is not { } text) return TooLong(listed);
-        var parsed = Parse(text);
-        if (!parsed.IsAccepted) return Checked<OpenedArchive>.Refused(parsed.Refusals);
-        var manifest = parsed.OrThrow();
+        if (Bytes(listed) is not { } manifest) return TooLong(listed);
         if (Bytes(lines) is not { } journal) return TooLong(lines);
-        if (LineLimits.TooMany(ArchiveNames.Journal, journal) is { } tooMany) return tooMany;
-        if (Sha.Of(journal) != manifest.Journal) return new Refusal(ArchiveNames.Journal, "other bytes than the manifest says", "the lines as they were written; something was altered or lost");
-        var block = LineBlock.Read(journal, manifest.Inspection);
-        List<Refusal> refusals = [.. Lines(manifest, block), .. Files(zip, manifest)];
-        return refusals.Count > 0 ? Checked<OpenedArchive>.Refused(refusals) : new OpenedArchive(zip, manifest, block);
+        var read = ArchivedLines.Read(manifest, journal);
+        if (!read.IsAccepted) return Checked<OpenedArchive>.Refused(read.Refusals);
+        var known = read.OrThrow();
+        List<Refusal> refusals = [.. Files(zip, known.Manifest)];
+        return refusals.Count > 0 ? Checked<OpenedArchive>.Refused(refusals) : new OpenedArchive(zip, known);
     }
-
-    private static Checked<Manifest> Parse(byte[] text)
-    {
-        try
-        {
-            var manifest = JsonSerializer.Deserialize(text, ManifestContext.Default.Manifest);
-            if (manifest is null || manifest.Format != Manifest.FormatName) return new Refusal(ArchiveNames.Manifest, BodyJson.Short(manifest?.Format ?? "null"), $"format {Manifest.FormatName}");
-            if (manifest.Version > 1) return new Refusal(ArchiveNames.Manifest, $"version {manifest.Version}", "version 1; a newer program wrote this archive, use it to read it");
-            if (manifest.Files.Any(file => file is null)) return new Refusal(ArchiveNames.Manifest, "null in files", "files only");
-            return manifest;
-        }
-        catch (JsonException wrong)
-        {
-            return new Refusal(ArchiveNames.Manifest, BodyJson.Short(wrong.Path ?? "$"), "JSON as docs/schema/manifest.schema.json has it");
-        }
-    }
-
-    private static IEnumerable<Refusal> Lines(Manifest manifest, LineBlock block)
-    {
-        if (block.Torn is not null) yield return new Refusal(ArchiveNames.Journal, "a last line cut off", "whole lines");
-        if (LineLimits.Refuse(ArchiveNames.Journal, block) is { } beyond)
-        {
-            yield return beyond;
-            yield break;
-        }
-
-        if (block.Held.Any(line => line.Why.Any(why => why.Input == "insp")))
-        {
-            yield return new Refusal(ArchiveNames.Journal, "lines of another inspection", $"lines of {manifest.Inspection}");
-            yield break;
-        }
-
-        // A program of another age may read more or fewer of the lines, but there are as many of them.
-        if (manifest.Entries < 0 || manifest.Held < 0 || manifest.Entries + (long)manifest.Held != block.Entries.Count + block.Held.Count)
-            yield return new Refusal(ArchiveNames.Manifest, $"{manifest.Entries} entries and {manifest.Held} held", $"the number of its lines, {block.Entries.Count + block.Held.Count}");
-        if (Merkle.Root([.. block.Entries.Select(entry => entry.Hash), .. block.Held.Select(line => line.Hash)]) != manifest.LinesRoot)
-            yield return new Refusal(ArchiveNames.Manifest, "another root than its lines have", "the manifest that was written with these lines");
-        var set = EntrySet.Of(manifest.Inspection, block.Entries, block.Held);
-        if (set.Branches > Limits.Branches) yield return new Refusal(ArchiveNames.Journal, $"{set.Branches} branches of its devices", $"at most {Limits.Branches}");
-        // Only with as many read are the heads the same.
-        else if (block.Held.Count == manifest.Held && !Sorted(set.Heads()).SequenceEqual(Sorted(manifest.Heads)))
-            yield return new Refusal(ArchiveNames.Manifest, "other heads than its lines have", "the manifest that was written with these lines");
-    }
-
-    private static IEnumerable<KeyValuePair<string, int>> Sorted(IReadOnlyDictionary<string, int> heads) => heads.OrderBy(head => head.Key, StringComparer.Ordinal);
 
     private static IEnumerable<Refusal> Files(ZipArchive zip, Manifest manifest)
     {
-        HashSet<string> listed = new(StringComparer.Ordinal) { ArchiveNames.Manifest, ArchiveNames.Journal };
         foreach (var file in manifest.Files)
         {
-            if (!listed.Add(file.Name)) yield return new Refusal(ArchiveNames.Manifest, $"{BodyJson.Short(file.Name)} twice", "every file once");
-            else if (One(zip, file) is { } refusal) yield return refusal;
+            if (One(zip, file) is { } refusal) yield return refusal;
         }
+
+        HashSet<string> listed = new(manifest.Files.Select(file => file.Name), StringComparer.Ordinal) { ArchiveNames.Manifest, ArchiveNames.Journal };
 
         foreach (var stranger in zip.Entries.Where(entry => !listed.Contains(entry.FullName)))
             yield return new Refusal(stranger.FullName, "a file the manifest does not list", "only listed files");

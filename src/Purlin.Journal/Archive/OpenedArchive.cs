@@ -9,13 +9,13 @@ public sealed class OpenedArchive : IDisposable
     private readonly ZipArchive zip;
     private readonly Dictionary<string, string> blobs;
 
-    internal OpenedArchive(ZipArchive zip, Manifest manifest, LineBlock lines)
+    internal OpenedArchive(ZipArchive zip, ArchivedLines lines)
     {
         this.zip = zip;
-        Manifest = manifest;
+        Manifest = lines.Manifest;
         Entries = lines.Entries;
         Held = lines.Held;
-        blobs = manifest.Files.Where(file => ArchiveNames.Blob(file.Name) is not null).ToDictionary(file => file.Sha256, file => file.Name, StringComparer.Ordinal);
+        blobs = Manifest.Files.Where(file => ArchiveNames.Blob(file.Name) is not null).ToDictionary(file => file.Sha256, file => file.Name, StringComparer.Ordinal);
     }
 
     /// <summary>What it holds.</summary>
