@@ -3,8 +3,9 @@
 
 import * as camera from './camera.js';
 import { keepPhoto, keepSound } from './photo.js';
-import { write, visits } from './writing.js';
-import { placesOf } from './places.js';
+import { rows, write, visits } from './writing.js';
+import { readLine } from './chain.js';
+import { placesIn } from './places.js';
 import { address, THUMBNAIL } from './derive.js';
 import { startSound, stopSound, isRecording, seconds } from './sound.js';
 import { inPlainWords } from './words.js';
@@ -13,14 +14,15 @@ import { clearDraft, draft, noteWhere } from './drafts.js';
 
 const MOST_WAITING = 3;
 
-/** @typedef {{insp:string, place:string|null, words:string, onClose?: (() => void)|null}} CaptureAt */
+/** @typedef {{insp:string, place:string|null, words:string, onClose?: (() => void)|null}} CaptureAt `onClose` leads back to where the camera was opened */
 
 /** @type {CaptureAt} */
 let at = { insp: '', place: null, words: '' };
 /** @type {import('./places.js').Spot[]} */
 let spots = [];
 let waiting = 0;
-let kept = 0;
+/** Photographs of each place, those of earlier sittings counted. @type {Map<string, number>} */
+let taken = new Map();
 /** @type {{name:string, words:string}|null} */
 let lastAct = null;
 let ticking = 0;
@@ -33,7 +35,7 @@ const part = name => /** @type {HTMLElement} */ (root.querySelector(`[data-part=
 
 const SCREEN = `
 <header class="cap-head"><button type="button" class="cap-place" data-act="places"><small>here</small><span data-part="place"></span></button>
-<button type="button" class="quiet" data-act="close" data-part="close" hidden>Back to the house</button></header>
+<button type="button" class="quiet" data-act="close" data-part="close" hidden></button></header>
 <div class="cap-frame" data-part="frame"><p class="cap-why" data-part="why" hidden></p></div>
 <ul class="cap-places" data-part="places" hidden></ul>
 <p class="cap-line" role="status" aria-live="polite" data-part="line"></p>
@@ -57,9 +59,9 @@ export async function openCapture(element, where) {
     part('form').addEventListener('submit', event => { event.preventDefault(); void keepWords(); });
   }
   root.hidden = false;
-  part('close').hidden = !where.onClose;
+  offerClose(where.onClose ?? null);
   const text = /** @type {HTMLInputElement} */ (root.querySelector('#cap-text'));
-  spots = await placesOf(at.insp);
+  await readVisit();
   if (root.hidden) return;
   if (!at.place && spots[0]) { at.place = spots[0].name; at.words = spots[0].words; }
   text.dataset.draft = draftKey();
@@ -80,10 +82,19 @@ export function closeCapture() {
 
 export function isOpen() { return root !== undefined && !root.hidden; }
 
-/** @param {() => void} onClose */
-export function offerClose(onClose) {
+/** The way back goes where one came from, and says so. @param {(() => void)|null} onClose @param {string} [back] */
+export function offerClose(onClose, back = at.words) {
   at.onClose = onClose;
-  if (root?.querySelector('.cap-head')) part('close').hidden = false;
+  if (!root?.querySelector('.cap-head')) return;
+  part('close').hidden = !onClose;
+  part('close').textContent = back ? `Back to ${back}` : 'Back to the house';
+}
+
+async function readVisit() {
+  const envelopes = (await rows(at.insp)).map(row => readLine(row.line)).filter(one => one !== null);
+  spots = placesIn(envelopes);
+  taken = new Map();
+  for (const { type, body } of envelopes) if (type === 'photo.taken') taken.set(body.place ?? '', (taken.get(body.place ?? '') ?? 0) + 1);
 }
 
 const draftKey = () => `${at.insp}/capture/${at.place ?? ''}`;
@@ -147,13 +158,15 @@ async function shoot() {
 
 /** @param {Blob} blob */
 async function keep(blob) {
-  const number = kept + 1;
+  const place = at.place ?? '';
+  const number = (taken.get(place) ?? 0) + 1;
+  taken.set(place, number);
   try {
     const photo = await keepPhoto(blob, { insp: at.insp, place: at.place });
-    kept++;
     done(photo.name, `Photograph ${number} of ${at.words || 'the house'}`);
     await showThumbnail(photo.sha);
   } catch (error) {
+    taken.set(place, number - 1);
     refused(inPlainWords(error, `Photograph ${number}`));
   }
 }

@@ -3,16 +3,14 @@
 
 /** @typedef {{v:number, insp:string, dev:string, seq:number, hlc:string, prev?:string, seen?:Record<string, number>, type:string, body:any}} Envelope */
 
+import { ADOPT_AHEAD_MS, JSON_DEPTH, LINE_BYTES, SEQUENCE } from './limits.js';
+
 const ALPHABET = '0123456789abcdefghjkmnpqrstvwxyz';
-const FUTURE_MS = 5 * 60 * 1000;
-export const LINE_BYTES = 64 * 1024;
 
 const encoder = new TextEncoder();
 const decoder = new TextDecoder('utf-8', { fatal: true, ignoreBOM: true });
 const HLC = /^[0-9a-f]{12}-[0-9a-f]{4}$/;
 const LAST_MS = 2 ** 48 - 1;
-const MOST_SEQ = 1_000_000;
-const DEPTH = 16;
 
 /** Ten characters of 32: 50 random bits. @returns {string} */
 export function mint() {
@@ -44,13 +42,13 @@ export function hlcOf(text) {
 export function hlcNext(last, wall) {
   const before = hlcOf(last);
   const now = Math.min(LAST_MS, Math.max(0, wall));
-  if (now > before.ms || now < before.ms - FUTURE_MS) return hlcText(now, 0);
+  if (now > before.ms || now < before.ms - ADOPT_AHEAD_MS) return hlcText(now, 0);
   return before.counter < 0xffff ? hlcText(before.ms, before.counter + 1) : hlcText(before.ms + 1, 0);
 }
 
 /** A remote time is taken up only when it is not far ahead of our own. @param {string|undefined} own @param {string} remote @param {number} now */
 export function hlcMeet(own, remote, now) {
-  if (!HLC.test(remote) || hlcOf(remote).ms > now + FUTURE_MS) return own;
+  if (!HLC.test(remote) || hlcOf(remote).ms > now + ADOPT_AHEAD_MS) return own;
   return !own || remote > own ? remote : own;
 }
 
@@ -86,6 +84,12 @@ export function readLine(line) {
   return checkLine(line).envelope;
 }
 
+/** The hash of the picture or sound that a line names; none for other lines. @param {Envelope|null} envelope @returns {string|null} */
+export function namedBy(envelope) {
+  const sha = envelope && (envelope.type === 'photo.taken' || envelope.type === 'sound.taken') ? envelope.body.sha : null;
+  return typeof sha === 'string' ? sha : null;
+}
+
 /**
  * Reads and checks what stands around the body; the body itself is judged by the rooms. A refused line may still be named, and is then
  * kept and counted in its sequence.
@@ -103,8 +107,8 @@ export function checkLine(line) {
 const CHECKS = {
   insp: value => typeof value === 'string' && /^[A-Za-z0-9_-]{1,64}$/.test(value),
   dev: value => typeof value === 'string' && /^[a-z0-9]{1,20}$/.test(value),
-  seq: value => Number.isInteger(value) && value >= 1 && value <= MOST_SEQ,
-  v: value => Number.isInteger(value) && value >= 1 && value <= MOST_SEQ,
+  seq: value => Number.isInteger(value) && value >= 1 && value <= SEQUENCE,
+  v: value => Number.isInteger(value) && value >= 1 && value <= SEQUENCE,
   hlc: value => typeof value === 'string' && HLC.test(value),
   prev: value => value === undefined || value === null || typeof value === 'string' && /^[0-9a-f]{64}$/.test(value),
   seen: value => value === undefined || isObject(value) && Object.entries(value).every(([dev, seq]) => /^[a-z0-9]{1,20}(~[0-9]{1,2})?$/.test(dev) && CHECKS.seq(seq)),
@@ -120,7 +124,7 @@ function parse(line) {
   if (line.length > LINE_BYTES || line.includes(10)) return null;
   try {
     const read = JSON.parse(decoder.decode(line));
-    return isObject(read) && depth(read) <= DEPTH ? read : null;
+    return isObject(read) && depth(read) <= JSON_DEPTH ? read : null;
   } catch {
     return null;
   }
@@ -193,17 +197,27 @@ export function headsOf(known) {
   return heads;
 }
 
-/** What another side lacks; a forked device goes out from its split on, whatever is said to be had. @template {Known} T @param {T[]} here @param {Record<string, number>} have @returns {T[]} */
-export function lacking(here, have) {
+/** Where each forked device split: the first sequence that two lines bear. @param {Known[]} known @returns {Record<string, number>} */
+export function splitsOf(known) {
   /** @type {Record<string, number>} */
   const splits = {};
   const seen = new Set();
-  for (const { dev, seq } of here) {
+  for (const { dev, seq } of known) {
     if (seen.has(`${dev}.${seq}`)) splits[dev] = Math.min(splits[dev] ?? seq, seq);
     seen.add(`${dev}.${seq}`);
   }
-  return here.filter(one => one.seq > Math.min(have[one.dev] ?? 0, (splits[one.dev] ?? Infinity) - 1))
-    .sort((a, b) => a.dev < b.dev ? -1 : a.dev > b.dev ? 1 : a.seq - b.seq);
+  return splits;
+}
+
+/** The first sequence of a device that another side lacks; a forked device goes out from its split on, whatever is said to be had. @param {string} dev @param {Record<string, number>} have @param {Record<string, number>} splits */
+export function fromOf(dev, have, splits) {
+  return Math.min(have[dev] ?? 0, (splits[dev] ?? Infinity) - 1) + 1;
+}
+
+/** What another side lacks. @template {Known} T @param {T[]} here @param {Record<string, number>} have @returns {T[]} */
+export function lacking(here, have) {
+  const splits = splitsOf(here);
+  return here.filter(one => one.seq >= fromOf(one.dev, have, splits)).sort((a, b) => a.dev < b.dev ? -1 : a.dev > b.dev ? 1 : a.seq - b.seq);
 }
 
 /** The Merkle root over line hashes: what an archive and a seal say of all lines at once. @param {string[]} hashes @returns {Promise<string>} */

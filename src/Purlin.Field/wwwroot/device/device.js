@@ -11,11 +11,13 @@ import { address, original, picture } from './derive.js';
 import { inPlainWords } from './words.js';
 import { signal } from './signal.js';
 import { openCapture, closeCapture, isOpen } from './capture.js';
-import { exportArchive, shareArchive } from './archive.js';
+import { OpenedArchive, clearArchive, exportArchive, handOver } from './archive.js';
+import { rest } from './scroll.js';
 
 export { programReady } from './start.js';
-export { askToKeep, probe } from './store.js';
-export { keepDraft, draft, clearDraft, clearDrafts } from './drafts.js';
+export { askToKeep } from './store.js';
+export { draft, clearDraft, clearDrafts } from './drafts.js';
+export { scrollBack, show } from './scroll.js';
 
 /** @typedef {{invokeMethodAsync: (name: string, ...values: unknown[]) => Promise<unknown>}} Screens */
 /** @typedef {{ok:boolean, names?:string[], sha?:string, words?:string}} Kept */
@@ -33,13 +35,25 @@ export function listen(reference) {
   document.addEventListener('keydown', event => { if (event.key === 'Enter' || event.key === ' ') onPlace(event); });
 }
 
-/** A place on the drawing was tapped. @param {Event} event */
+/** A place on the drawing was tapped, or a balloon that stands on it. @param {Event} event */
 function onPlace(event) {
   const spot = /** @type {Element} */ (event.target).closest?.('svg [data-place]');
   const drawing = spot?.closest('[data-insp]');
   if (!spot || !drawing) return;
   event.preventDefault();
-  void screens?.invokeMethodAsync('PlaceTapped', spot.getAttribute('data-place'));
+  // On the drawing of a place the things themselves are touched, whatever stands on them.
+  const matter = event instanceof MouseEvent && !drawing.matches('.place-drawing') ? balloonAt(drawing, event) : null;
+  if (matter) void screens?.invokeMethodAsync('MatterTapped', Number(matter));
+  else void screens?.invokeMethodAsync('PlaceTapped', spot.getAttribute('data-place'));
+}
+
+/** The number of the balloon under the thumb: places lie over the whole drawing, so balloons are found by where they are. @param {Element} drawing @param {MouseEvent} event @returns {string|null} */
+function balloonAt(drawing, event) {
+  const under = [...drawing.querySelectorAll('[data-matter]')].filter(balloon => {
+    const { left, right, top, bottom } = balloon.getBoundingClientRect();
+    return event.clientX >= left && event.clientX <= right && event.clientY >= top && event.clientY <= bottom;
+  });
+  return under.at(-1)?.getAttribute('data-matter') ?? null;
 }
 
 /** @param {string} what @param {() => Promise<Kept>} work @returns {Promise<string>} */
@@ -67,13 +81,31 @@ export function newVisit(title, date, demo) { return writing.newVisit(title, dat
 /** @param {string} insp @param {string} heads what the screens have already, as JSON */
 export function linesBeyond(insp, heads) { return writing.linesBeyond(insp, JSON.parse(heads)); }
 
-/** Takes an opened archive into the tables: its lines, then its pictures. @param {string} insp @param {Uint8Array} lines */
-export function receive(insp, lines) { return writing.receive(insp, lines); }
+/** How far a long piece of work has come, in words. @param {string} words */
+function tellProgress(words) { void screens?.invokeMethodAsync('Progress', words); }
 
-/** @param {string} insp @param {string} sha @param {string} type @param {Uint8Array<ArrayBuffer>} bytes */
-export async function receivePicture(insp, sha, type, bytes) {
-  await store.transact(['blobs'], 'readwrite', tx => {
-    tx.objectStore('blobs').put({ sha, insp, bytes: bytes.slice().buffer, type, size: bytes.length, office: false });
+/** The archive that was chosen and looked into. @type {OpenedArchive|null} */
+let chosen = null;
+
+/** Looks into a file the person chooses. @returns {Promise<string>} nothing chosen: empty; else what speaks against it */
+export async function chooseArchive() {
+  const file = await camera.chooseOne('.purlin,application/zip');
+  if (!file) return '';
+  const { archive, refusals } = await OpenedArchive.of(file);
+  chosen = archive;
+  return JSON.stringify(refusals);
+}
+
+/** Manifest or lines of the archive that was chosen. @param {string} name @returns {Promise<Uint8Array>} */
+export async function archiveBytes(name) { return await chosen?.bytes(name) ?? new Uint8Array(); }
+
+/** Takes the archive that was chosen: its pictures, each checked, then its lines. @param {string} insp @param {Uint8Array} lines @param {string} files as the manifest lists them, JSON */
+export function takeArchive(insp, lines, files) {
+  return kept('The archive', async () => {
+    if (!chosen) return { ok: false, words: 'No archive is open.' };
+    const { fresh, refusals } = await chosen.take(insp, lines, JSON.parse(files), (done, of) => tellProgress(`Taking over: ${done} of ${of}`));
+    chosen = null;
+    return refusals.length > 0 ? { ok: false, words: `Nothing was taken. ${refusals.slice(0, 3).join(' ')}` } : { ok: true, words: String(fresh) };
   });
 }
 
@@ -106,6 +138,12 @@ export async function sendingState() {
 
 export function sendNow() { sender.sendSoon(0); }
 
+/** Sends everything and waits for the end of it. @returns {Promise<string>} why it is not all there, or empty */
+export async function sendAll() {
+  await sender.sendNow();
+  return sender.state().words;
+}
+
 /** @param {string} code */
 export function signIn(code) { return sender.signIn(code); }
 
@@ -131,8 +169,6 @@ export async function showViewfinder(frame) {
   await camera.show(frame);
   return camera.whyNot();
 }
-
-export function restViewfinder() { camera.stop(); }
 
 /** Takes and keeps one picture. @param {string} insp @param {string|null} place @param {string|null} component @param {string|null} evidence */
 export function takePhoto(insp, place, component, evidence) {
@@ -233,46 +269,58 @@ export function setSetting(key, value) {
   if (key === 'theme' || key === 'glove' || key === 'hand') document.documentElement.dataset[key] = value;
 }
 
-/** @param {string} url @param {string|null} insp @param {string|null} place @param {string|null} name */
-export function noteWhere(url, insp, place, name) {
-  drafts.noteWhere({ url, scroll: 0, insp: insp ?? undefined, place: place ?? undefined, name: name ?? undefined });
-}
+/** Where the person is: kept, so that the next start is here again. @param {string} url @param {string} name of what is shown there */
+export function noteWhere(url, name) { drafts.noteAddress(url, name); }
 
-/** Puts the page where it was, after a kill. @param {string} url */
-export async function scrollBack(url) {
+/** The thing that is chosen where the person is. @param {string|null} component */
+export function noteChosen(component) { drafts.noteWhere({ component: component ?? undefined }); }
+
+/** The thing that was chosen at this address when the program ended; empty when the person comes from elsewhere. @param {string} url */
+export async function chosenAt(url) {
   const where = await drafts.lastWhere();
-  if (where?.url === url && where.scroll > 0) scrollTo(0, where.scroll);
+  return where?.url === url ? where.component ?? '' : '';
 }
 
 /** @param {string} insp @param {string|null} place @param {string} words */
 export async function largeViewfinder(insp, place, words) {
   const element = /** @type {HTMLElement} */ (document.getElementById('capture'));
+  rest();
   await openCapture(element, { insp, place, words, onClose: () => { closeCapture(); document.dispatchEvent(new CustomEvent('purlin:back')); } });
 }
 
 /** Asks the office to seal; it answers what it lacks when it cannot. @param {string} insp @returns {Promise<string>} in words */
-export async function askToSeal(insp) {
-  await sender.sendNow();
-  return sender.askToSeal(insp);
+export function askToSeal(insp) { return sender.askToSeal(insp); }
+
+/** Brings page or PDF of an edition to this phone, where it then stays. @param {string} insp @param {number} number @param {string} kind @param {string} sha @returns {Promise<string>} why not, or empty */
+export function bringPaper(insp, number, kind, sha) { return sender.bringPaper(insp, number, kind, sha); }
+
+/** Shows a page that is on this phone in a frame without any rights. @param {HTMLIFrameElement} frame @param {string} sha */
+export async function showPaper(frame, sha) {
+  const blob = await store.get('blobs', sha);
+  if (blob) frame.srcdoc = new TextDecoder().decode(blob.bytes);
+}
+
+/** Hands a paper that is on this phone to the person. @param {string} sha @param {string} name @param {string} type */
+export async function handPaper(sha, name, type) {
+  const blob = await store.get('blobs', sha);
+  return blob ? handOver(new Blob([blob.bytes], { type }), name, type) : 'left';
 }
 
 /** @param {string} insp @param {string} name */
 export function saveArchive(insp, name) {
   return kept('The archive', async () => {
-    await shareArchive(await exportArchive(insp), name);
+    await clearArchive();
+    await handOver(await exportArchive(insp, (done, of) => tellProgress(`Writing the copy: ${done} of ${of} pictures`)), name, 'application/zip');
     return { ok: true };
   });
 }
 
 /** Hands bytes made by the program to the person. @param {Uint8Array<ArrayBuffer>} bytes @param {string} name @param {string} type */
 export async function hand(bytes, name, type) {
-  await shareArchive(new Blob([bytes], { type }), name);
+  await handOver(new Blob([bytes], { type }), name, type);
 }
 
 /** A page of our own making in a frame without any rights. @param {HTMLIFrameElement} frame @param {string} html */
 export function showPage(frame, html) {
   frame.srcdoc = html;
 }
-
-/** @param {HTMLElement} element */
-export function focus(element) { element?.focus?.(); }

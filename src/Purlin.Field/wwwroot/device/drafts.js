@@ -53,7 +53,7 @@ export function isHalfTyped() {
   return [...document.querySelectorAll('[data-draft]')].some(field => /** @type {HTMLInputElement} */ (field).value !== '');
 }
 
-/** @typedef {{url:string, scroll:number, insp?:string, place?:string, name?:string}} Where */
+/** @typedef {{url:string, scroll:number, insp?:string, place?:string, name?:string, component?:string}} Where */
 /** @type {Where} */
 let where = { url: '/', scroll: 0 };
 let whereChanged = false;
@@ -63,6 +63,13 @@ export function noteWhere(change) {
   where = { ...where, ...change };
   whereChanged = true;
   later();
+}
+
+/** A screen was opened: another address begins at its top with nothing chosen. @param {string} url @param {string} name */
+export function noteAddress(url, name) {
+  const insp = /^\/visit\/([^/]+)/.exec(url)?.[1];
+  const place = /\/(?:place|list)\/([a-z0-9~]+-\d+)$/.exec(url)?.[1].replace('-', '.');
+  noteWhere(url === where.url ? { insp, place, name } : { url, insp, place, name, scroll: 0, component: undefined });
 }
 
 /** @returns {Promise<Where|null>} */

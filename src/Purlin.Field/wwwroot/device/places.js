@@ -1,22 +1,19 @@
 // The places of a visit, read off its lines without the program that judges them: enough to take a photograph in the right room.
 
-import { rows } from './writing.js';
-import { readLine } from './chain.js';
+import { inOrder, settle } from './causal.js';
 
 /** @typedef {{name:string, kind:string, words:string}} Spot */
 
-/** @param {string} insp @returns {Promise<Spot[]>} */
-export async function placesOf(insp) {
-  const envelopes = (await rows(insp)).map(row => readLine(row.line)).filter(one => one !== null);
-  envelopes.sort((a, b) => a.hlc < b.hlc ? -1 : 1);
-  /** @type {Map<string, Spot>} */
-  const spots = new Map();
-  const withdrawn = new Set();
-  for (const { dev, seq, type, body } of envelopes) {
-    if (type === 'place.added') spots.set(`${dev}.${seq}`, { name: `${dev}.${seq}`, kind: String(body.kind), words: String(body.name) });
-    if (type === 'place.named') { const spot = spots.get(body.place); if (spot) spot.words = String(body.name); }
-    if (type === 'entry.withdrawn') withdrawn.add(body.entry);
-    if (type === 'entry.restored') withdrawn.delete(body.entry);
-  }
-  return [...spots.values()].filter(spot => !withdrawn.has(spot.name));
+/** @param {import('./chain.js').Envelope[]} envelopes @returns {Spot[]} */
+export function placesIn(envelopes) {
+  const standing = settle(inOrder(envelopes)).filter(line => line.stands);
+  return standing.filter(line => line.envelope.type === 'place.added')
+    .map(({ name, envelope }) => ({ name, kind: String(envelope.body.kind), words: namedIn(standing, name) ?? String(envelope.body.name) }));
+}
+
+/** The first name that stands and that no later standing one replaces. @param {import('./causal.js').Ordered[]} standing @param {string} place */
+function namedIn(standing, place) {
+  const named = standing.filter(line => line.envelope.type === 'place.named' && line.envelope.body.place === place);
+  const first = named.find(line => !named.some(later => later.position > line.position && later.envelope.body.replaces?.includes(line.name)));
+  return first ? String(first.envelope.body.name) : null;
 }

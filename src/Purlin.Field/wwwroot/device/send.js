@@ -1,9 +1,9 @@
 // Sending to the office and taking what others wrote. Every request may be repeated; nothing is asked of the person except to sign in
 // again, and then everything is kept meanwhile. What stands where is said in words and figures.
 
-import { transact, get, putMeta } from './store.js';
-import { OWN, changeVisit, device, journals, mintAnew, receive, rows, visits } from './writing.js';
-import { joinLines, lacking, readLine } from './chain.js';
+import { transact, get, isFull, putMeta } from './store.js';
+import { OWN, changeVisit, device, journals, mintAnew, namedRows, receive, rowsBeyond, visits } from './writing.js';
+import { joinLines, sha256 } from './chain.js';
 
 const CHUNK = 1024 * 1024;
 const LINES_AT_ONCE = 1000;
@@ -149,7 +149,7 @@ const heldWords = held => `${held.name ?? 'a line without a name'}: ${held.why}`
 
 /** What the office does not have, of every device, in batches. @param {string} insp @param {Record<string, number>} heads */
 async function batches(insp, heads) {
-  const missing = lacking(await rows(insp), heads);
+  const missing = await rowsBeyond(insp, heads);
   const cut = [];
   for (let at = 0; at < missing.length; at += LINES_AT_ONCE) cut.push(joinLines(missing.slice(at, at + LINES_AT_ONCE).map(row => row.line)));
   return cut;
@@ -166,51 +166,31 @@ export async function pull(insp) {
   }
 }
 
-/** The pictures and sounds that the journal names. @param {string} insp @returns {Promise<string[]>} */
-export async function namedBlobs(insp) {
-  const shas = new Set();
-  for (const row of await rows(insp)) {
-    const envelope = readLine(row.line);
-    if (envelope && (envelope.type === 'photo.taken' || envelope.type === 'sound.taken') && typeof envelope.body?.sha === 'string') shas.add(envelope.body.sha);
-  }
-  return [...shas];
-}
-
 /** @param {string} insp */
 async function sendBlobs(insp) {
-  const named = await namedBlobs(insp);
+  const named = (await namedRows(insp)).map(row => row.sha);
   for (let at = 0; at < named.length; at += HASHES_AT_ONCE) {
     const asked = named.slice(at, at + HASHES_AT_ONCE);
     const answer = await (await ask('/blobs/missing', { method: 'POST', body: JSON.stringify(asked), headers: { 'Content-Type': 'application/json' } })).json();
     /** @type {string[]} */
     const missing = Array.isArray(answer) ? answer : answer.missing ?? [];
-    await markAtOffice(asked.filter(sha => !missing.includes(sha)));
+    await markAtOffice(insp, asked.filter(sha => !missing.includes(sha)));
     for (const sha of missing) {
-      await sendOne(sha);
+      await sendOne(insp, sha);
       tell({ state: 'sending' });
     }
   }
 }
 
-/** @param {string[]} shas */
-async function markAtOffice(shas) {
-  for (const sha of shas) {
-    const blob = await get('blobs', sha);
-    if (blob && !blob.office) await transact(['blobs'], 'readwrite', tx => { tx.objectStore('blobs').put({ ...blob, office: true }); });
-    if (!blob) await noteElsewhere(sha);
-  }
+/** The office has these whole, by hash; a picture of another phone is safe there though it is not here. @param {string} insp @param {string[]} shas */
+function markAtOffice(insp, shas) {
+  return transact(['named'], 'readwrite', tx => { for (const sha of shas) tx.objectStore('named').put({ insp, sha, office: 1 }); });
 }
 
-/** A picture of another device: not here, but safe at the office. @param {string} sha */
-async function noteElsewhere(sha) {
-  const known = await get('meta', 'elsewhere') ?? [];
-  if (!known.includes(sha)) await putMeta('elsewhere', [...known, sha]);
-}
-
-/** One picture that the office will not take stops none behind it. @param {string} sha */
-async function sendOne(sha) {
+/** One picture that the office will not take stops none behind it. @param {string} insp @param {string} sha */
+async function sendOne(insp, sha) {
   try {
-    await sendBlob(sha);
+    await sendBlob(insp, sha);
   } catch (error) {
     if (!(error instanceof Answer) || ![413, 415, 422].includes(error.status)) throw error;
     unwanted.set(sha, error.status);
@@ -220,8 +200,8 @@ async function sendOne(sha) {
 /** Pictures the office refused in this sitting, by answer. @type {Map<string, number>} */
 const unwanted = new Map();
 
-/** Goes on where the office stopped; never sends a picture whole twice. @param {string} sha */
-async function sendBlob(sha) {
+/** Goes on where the office stopped; never sends a picture whole twice. @param {string} insp @param {string} sha */
+async function sendBlob(insp, sha) {
   const blob = await get('blobs', sha);
   if (!blob) return;
   const head = await ask(`/blobs/${sha}`, { method: 'HEAD' });
@@ -237,7 +217,7 @@ async function sendBlob(sha) {
     if (!isWhole && next === offset) throw new Answer(answer.status, wordsOf(answer.status));
     offset = next;
   }
-  await transact(['blobs'], 'readwrite', tx => { tx.objectStore('blobs').put({ ...blob, office: true }); });
+  await markAtOffice(insp, [sha]);
 }
 
 /** Fetches a picture that another device took. @param {string} sha @param {string} insp @returns {Promise<boolean>} */
@@ -246,23 +226,39 @@ export async function fetchBlob(sha, insp) {
     const answer = await ask(`/blobs/${sha}`);
     const bytes = await answer.arrayBuffer();
     const type = answer.headers.get('Content-Type') ?? 'image/jpeg';
-    await transact(['blobs'], 'readwrite', tx => { tx.objectStore('blobs').put({ sha, insp, bytes, type, size: bytes.byteLength, office: true }); });
+    await transact(['blobs'], 'readwrite', tx => { tx.objectStore('blobs').put({ sha, insp, bytes, type, size: bytes.byteLength }); });
     return true;
   } catch {
     return false;
   }
 }
 
-/** @param {string} insp @returns {Promise<string>} */
+/** @param {string} insp @returns {Promise<string>} what came of it, in words */
 export async function askToSeal(insp) {
   try {
     const answer = await officeAsk(`/office/inspections/${insp}/editions`, 'POST', {});
     const told = await answer.json().catch(() => ({}));
-    if (!answer.ok) return told.words ?? wordsOf(answer.status);
-    await pull(insp);
-    return `Edition ${told.number} is sealed.`;
+    // An edition that stands already, sealed while this phone was away, comes along with its line as a new one does.
+    if (answer.ok || answer.status === 409) await pull(insp);
+    return answer.ok ? `Edition ${told.number} is sealed.` : told.words ?? wordsOf(answer.status);
   } catch {
     return 'No contact with the office. Nothing is lost; ask again when there is a signal.';
+  }
+}
+
+/** Brings page or PDF of an edition here, checked against the hash that its seal bears. @param {string} insp @param {number} number @param {string} kind @param {string} sha @returns {Promise<string>} why not, or empty */
+export async function bringPaper(insp, number, kind, sha) {
+  if (await get('blobs', sha)) return '';
+  try {
+    const answer = await ask(`/office/inspections/${insp}/editions/${number}/${kind}`);
+    const bytes = await answer.arrayBuffer();
+    if (await sha256(bytes) !== sha) return 'What the office sent is not what was sealed. Nothing was kept of it; ask the office.';
+    const type = kind === 'pdf' ? 'application/pdf' : 'text/html';
+    await transact(['blobs'], 'readwrite', tx => { tx.objectStore('blobs').put({ sha, insp, bytes, type, size: bytes.byteLength }); });
+    return '';
+  } catch (error) {
+    if (isFull(error)) return 'The phone is full: this paper was not kept here. Free space and ask again; it is safe at the office.';
+    return error instanceof Answer ? error.message : 'This paper is at the office and not yet on this phone. Open it again when there is a signal.';
   }
 }
 
@@ -307,15 +303,14 @@ async function compareClock(now) {
  * @returns {Promise<{entries:number, entriesAtOffice:number, photos:number, photosAtOffice:number, held:number, checked:number, words:string}>}
  */
 export async function standing(visit) {
-  const named = await namedBlobs(visit.insp);
-  const elsewhere = new Set(await get('meta', 'elsewhere') ?? []);
-  const atOffice = await transact(['blobs'], 'readonly', tx => {
-    const found = named.map(sha => tx.objectStore('blobs').get(sha));
-    return () => named.filter((sha, at) => found[at].result?.office || elsewhere.has(sha)).length;
+  const [photos, photosAtOffice] = await transact(['named'], 'readonly', tx => {
+    const index = tx.objectStore('named').index('office');
+    const [all, there] = [index.count(IDBKeyRange.bound([visit.insp], [visit.insp, []])), index.count([visit.insp, 1])];
+    return () => [all.result, there.result];
   });
   const entries = Object.values(visit.heads).reduce((sum, seq) => sum + seq, 0);
   const entriesAtOffice = Object.entries(visit.heads).reduce((sum, [dev, seq]) => sum + Math.min(seq, visit.office[dev] ?? 0), 0);
-  const standing = { entries, entriesAtOffice, photos: named.length, photosAtOffice: atOffice, held: visit.held.length, checked: visit.checked ?? 0 };
+  const standing = { entries, entriesAtOffice, photos, photosAtOffice, held: visit.held.length, checked: visit.checked ?? 0 };
   return { ...standing, words: inWords(standing) };
 }
 

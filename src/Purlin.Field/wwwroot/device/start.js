@@ -17,16 +17,17 @@ tellVersion(words => { const line = document.getElementById('version-line'); if 
 async function begin() {
   // A store that does not answer must not keep the screens from opening: they say so themselves.
   const where = await lastWhere().catch(() => null);
-  if (!isAlone && location.pathname === '/' && where && where.url !== '/') history.replaceState(null, '', where.url);
+  // Back into a visit, never into the settings: those are one tap from the list.
+  if (!isAlone && location.pathname === '/' && where && /^\/(visit\/|new$)/.test(where.url)) history.replaceState(null, '', where.url);
   startProgram();
-  if (where) noteWhere({ ...where, url: location.pathname });
+  if (where) noteWhere(where.url === location.pathname ? where : { url: location.pathname, scroll: 0, insp: where.insp });
   const insp = /^\/visit\/([^/]+)/.exec(location.pathname)?.[1] ?? where?.insp ?? await newestVisit();
   const known = insp ? await get('visits', insp) : null;
   // The screens may have come first: then they stay.
   const isOvertaken = document.documentElement.dataset.ready === 'yes';
-  if (known && !isOvertaken && (isAlone || location.pathname.includes('/place/'))) await openCapture(capture, { insp: known.insp, place: placeOf(location.pathname) ?? where?.place ?? null, words: where?.name ?? '' });
+  if (known && !isOvertaken && (isAlone || placeOf(location.pathname))) await openCapture(capture, { insp: known.insp, place: placeOf(location.pathname) ?? where?.place ?? null, words: where?.name ?? '' });
   if (isAlone && !known) location.replace('/');
-  if (isAlone) offerClose(() => location.assign(`/visit/${insp}`));
+  if (isAlone) offerClose(() => location.assign(`/visit/${insp}`), '');
 }
 
 /** The rest of the program starts only once the address is the right one, so that it opens where the person was. */
@@ -36,7 +37,7 @@ function startProgram() {
 
 /** The place that an address names. @param {string} path */
 function placeOf(path) {
-  return /\/place\/([a-z0-9~]+-\d+)$/.exec(path)?.[1].replace('-', '.') ?? null;
+  return /\/(?:place|list)\/([a-z0-9~]+-\d+)$/.exec(path)?.[1].replace('-', '.') ?? null;
 }
 
 /** The program is there: it takes over, unless the person is already at work here. */

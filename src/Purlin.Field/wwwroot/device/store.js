@@ -1,12 +1,15 @@
 // The phone's own tables. A write is acknowledged only by its transaction's `complete` under durability 'strict': that is the moment
 // the bytes are on the disk, and the only moment a tick may be shown. Nothing here knows what an entry means.
 
+import { namedBy, readLine } from './chain.js';
+
 /** @typedef {{insp:string, dev:string, seq:number, hash:string, line:Uint8Array}} StoredEntry */
-/** @typedef {{sha:string, insp:string, bytes:ArrayBuffer, type:string, size:number, office:boolean}} StoredBlob */
-/** @typedef {'meta'|'visits'|'entries'|'blobs'|'views'} Table */
+/** @typedef {{sha:string, insp:string, bytes:ArrayBuffer, type:string, size:number}} StoredBlob */
+/** @typedef {{insp:string, sha:string, office:0|1}} StoredName a picture or sound that the lines name, and whether the office has its bytes, checked */
+/** @typedef {'meta'|'visits'|'entries'|'blobs'|'views'|'named'} Table */
 
 const NAME = 'purlin';
-const VERSION = 1;
+const VERSION = 2;
 const BALLAST_BYTES = 16 * 1024 * 1024;
 
 /** @type {Promise<IDBDatabase>|null} */
@@ -22,7 +25,7 @@ export function tellVersion(listener) { onVersion = listener; }
 function open() {
   opening ??= new Promise((resolve, reject) => {
     const request = indexedDB.open(NAME, VERSION);
-    request.onupgradeneeded = () => upgrade(request.result);
+    request.onupgradeneeded = event => upgrade(request.result, /** @type {IDBTransaction} */ (request.transaction), event.oldVersion);
     request.onblocked = () => onVersion('Another window of Purlin holds an older version open. Close it; nothing is lost.');
     request.onerror = () => { opening = null; reject(request.error); };
     request.onsuccess = () => {
@@ -39,14 +42,35 @@ function open() {
   return opening;
 }
 
-/** Upgrades only ever add. @param {IDBDatabase} database */
-function upgrade(database) {
-  if (database.objectStoreNames.contains('meta')) return;
-  database.createObjectStore('meta');
-  database.createObjectStore('visits', { keyPath: 'insp' });
-  database.createObjectStore('entries', { keyPath: ['insp', 'dev', 'seq', 'hash'] });
-  database.createObjectStore('blobs', { keyPath: 'sha' }).createIndex('insp', 'insp');
-  database.createObjectStore('views', { keyPath: ['sha', 'size'] });
+/**
+ * Upgrades only ever add, one step for each version that was left behind, in the one transaction of the upgrade: ended at any point, the
+ * old tables stand as they were.
+ * @param {IDBDatabase} database @param {IDBTransaction} tx @param {number} oldVersion
+ */
+function upgrade(database, tx, oldVersion) {
+  if (oldVersion < 1) {
+    database.createObjectStore('meta');
+    database.createObjectStore('visits', { keyPath: 'insp' });
+    database.createObjectStore('entries', { keyPath: ['insp', 'dev', 'seq', 'hash'] });
+    database.createObjectStore('blobs', { keyPath: 'sha' }).createIndex('insp', 'insp');
+    database.createObjectStore('views', { keyPath: ['sha', 'size'] });
+  }
+  if (oldVersion < 2) {
+    database.createObjectStore('named', { keyPath: ['insp', 'sha'] }).createIndex('office', ['insp', 'office']);
+    if (oldVersion === 1) listNamed(tx);
+  }
+}
+
+/** What the lines of an older version name. Whether the office has it is asked again at the next contact: until then too little is said, never too much. @param {IDBTransaction} tx */
+function listNamed(tx) {
+  const request = tx.objectStore('entries').openCursor();
+  request.onsuccess = () => {
+    const cursor = request.result;
+    if (!cursor) return;
+    const sha = namedBy(readLine(cursor.value.line));
+    if (sha) tx.objectStore('named').put({ insp: cursor.value.insp, sha, office: 0 });
+    cursor.continue();
+  };
 }
 
 /**
@@ -111,6 +135,11 @@ export function putMeta(key, value) {
 /** @param {string} insp @param {string} [dev] */
 export function entryRange(insp, dev) {
   return dev === undefined ? IDBKeyRange.bound([insp], [insp, []]) : IDBKeyRange.bound([insp, dev], [insp, dev, []]);
+}
+
+/** A device's entries from a sequence on. @param {string} insp @param {string} dev @param {number} seq */
+export function entriesFrom(insp, dev, seq) {
+  return IDBKeyRange.bound([insp, dev, seq], [insp, dev, []]);
 }
 
 /** @param {unknown} error */

@@ -1,13 +1,14 @@
 // The one pen of this phone. Every act is written at once, in one strict transaction with the bytes of its photograph, and the promise
 // returned here settles only after the disk has it. One writer at a time, by a lock that all windows share.
 
-import { transact, get, putMeta, entryRange, isFull, dropBallast, holdBallast, hasBallast } from './store.js';
-import { nextLine, mint, hlcMeet, take, lacking, joinLines } from './chain.js';
+import { transact, get, putMeta, entryRange, entriesFrom, isFull, dropBallast, holdBallast, hasBallast } from './store.js';
+import { nextLine, mint, hlcMeet, take, fromOf, splitsOf, joinLines, namedBy } from './chain.js';
+import { ENTRIES, PHOTOS } from './limits.js';
 
 /** @typedef {{type:string, body:any}} Act */
 /** @typedef {{bytes:ArrayBuffer, type:string, sha:string}} Bytes */
 /** @typedef {{insp:string, title:string, opened:number, date:string, demo:boolean, heads:Record<string, number>, seenWritten:Record<string, number>, hlc?:string,
- *   photos:number, office:Record<string, number>, checked?:number, held:string[], receipt?:any}} Visit */
+ *   photos:number, office:Record<string, number>, checked?:number, held:string[], receipt?:any, splits?:Record<string, number>}} Visit */
 
 /** The journal of the inspector's own wording: kept and sent like that of an inspection, and no inspection. */
 export const OWN = 'own-wording';
@@ -62,7 +63,7 @@ export async function newVisit(title, date, demo) {
 
 /** @param {string} insp @param {string} title @param {string} date @param {boolean} demo @returns {Visit} */
 function emptyVisit(insp, title, date, demo) {
-  return { insp, title, date, demo, opened: Date.now(), heads: {}, seenWritten: {}, photos: 0, office: {}, held: [] };
+  return { insp, title, date, demo, opened: Date.now(), heads: {}, seenWritten: {}, photos: 0, office: {}, held: [], splits: {} };
 }
 
 /** @param {Visit} visit @returns {Promise<void>} */
@@ -118,14 +119,25 @@ async function writeAlone(insp, dev, acts, blobs) {
   /** @type {Visit|undefined} */
   const visit = await get('visits', insp) ?? (insp === OWN ? emptyVisit(OWN, 'My wording', '', false) : undefined);
   if (!visit) throw new Error('This inspection is not on this phone.');
+  refuseBeyondLimits(visit, acts);
   const rows = await linesFor(visit, dev, acts);
   visit.photos += acts.filter(act => act.type === 'photo.taken').length;
-  await putRoomFor(blobs.length > 0, () => transact(['entries', 'visits', 'blobs'], 'readwrite', tx => {
+  const named = acts.map(act => namedBy(/** @type {any} */ (act))).filter(sha => sha !== null);
+  await putRoomFor(blobs.length > 0, () => transact(['entries', 'visits', 'blobs', 'named'], 'readwrite', tx => {
     for (const row of rows) tx.objectStore('entries').put(row);
-    for (const blob of blobs) tx.objectStore('blobs').put({ sha: blob.sha, insp, bytes: blob.bytes, type: blob.type, size: blob.bytes.byteLength, office: false });
+    for (const sha of named) tx.objectStore('named').put({ insp, sha, office: 0 });
+    for (const blob of blobs) tx.objectStore('blobs').put({ sha: blob.sha, insp, bytes: blob.bytes, type: blob.type, size: blob.bytes.byteLength });
     tx.objectStore('visits').put(visit);
   }));
   return rows.map(row => `${row.dev}.${row.seq}`);
+}
+
+/** What is beyond the limits could be neither archived nor taken by the office. @param {Visit} visit @param {Act[]} acts */
+function refuseBeyondLimits(visit, acts) {
+  const entries = Object.values(visit.heads).reduce((sum, seq) => sum + seq, 0);
+  if (entries + acts.length > ENTRIES) throw new RangeError(`This was not kept: this inspection holds ${entries} entries and ${ENTRIES} is the most. Everything before it is kept. Open a second inspection for the rest.`);
+  const photos = acts.filter(act => act.type === 'photo.taken').length;
+  if (photos > 0 && visit.photos + photos > PHOTOS) throw new RangeError(`This photograph was not kept: this inspection holds ${visit.photos} and ${PHOTOS} is the most. Everything before it is kept. Go on with notes, or open a second inspection for the rest.`);
 }
 
 /** @param {Visit} visit @param {string} dev @param {Act[]} acts */
@@ -180,7 +192,27 @@ async function refill() {
 
 /** The lines beyond what somebody has, of every device. @param {string} insp @param {Record<string, number>} heads @returns {Promise<Uint8Array<ArrayBuffer>>} */
 export async function linesBeyond(insp, heads) {
-  return joinLines(lacking(await rows(insp), heads).map(row => row.line));
+  return joinLines((await rowsBeyond(insp, heads)).map(row => row.line));
+}
+
+/** The rows beyond what somebody has: only those are read, however long the visit has become. @param {string} insp @param {Record<string, number>} have @returns {Promise<import('./store.js').StoredEntry[]>} */
+export async function rowsBeyond(insp, have) {
+  const visit = await withSplits(insp);
+  if (!visit) return [];
+  return transact(['entries'], 'readonly', tx => {
+    const asked = Object.keys(visit.heads).sort().map(dev => tx.objectStore('entries').getAll(entriesFrom(insp, dev, fromOf(dev, have, visit.splits))));
+    return () => asked.flatMap(request => request.result);
+  });
+}
+
+/** Where devices forked is worked out from all lines once for a visit of an older version, and kept up from then on. @param {string} insp */
+async function withSplits(insp) {
+  /** @type {Visit|undefined} */
+  const visit = await get('visits', insp);
+  if (!visit || visit.splits) return /** @type {(Visit & {splits: Record<string, number>})|undefined} */ (visit);
+  const splits = splitsOf(await rows(insp));
+  await changeVisit(insp, one => { one.splits ??= splits; });
+  return { ...visit, splits };
 }
 
 /** @param {string} insp @param {string} [dev] @returns {Promise<import('./store.js').StoredEntry[]>} */
@@ -197,6 +229,7 @@ export function rows(insp, dev) {
  * @param {string} insp @param {Uint8Array} bytes @returns {Promise<number>} how many were new
  */
 export async function receive(insp, bytes) {
+  if (bytes.length === 0) return 0;
   const fresh = await alone(() => receiveAlone(insp, bytes));
   if (fresh > 0) tellWritten(insp);
   return fresh;
@@ -204,17 +237,30 @@ export async function receive(insp, bytes) {
 
 /** @param {string} insp @param {Uint8Array} bytes */
 async function receiveAlone(insp, bytes) {
-  const { taken, heads } = await take(insp, await rows(insp), bytes);
+  const here = await rows(insp);
+  const { taken, heads } = await take(insp, here, bytes);
   if (taken.length === 0) return 0;
   /** @type {Visit} */
   const visit = await get('visits', insp) ?? emptyVisit(insp, 'Inspection', '', false);
   for (const { envelope } of taken) if (envelope) note(visit, envelope);
   visit.heads = heads;
-  await transact(['entries', 'visits'], 'readwrite', tx => {
+  visit.splits = splitsOf([...here, ...taken]);
+  const named = taken.map(one => namedBy(one.envelope)).filter(sha => sha !== null);
+  const known = new Set((await namedRows(insp)).map(row => row.sha));
+  await transact(['entries', 'visits', 'named'], 'readwrite', tx => {
     for (const { dev, seq, hash, line } of taken) tx.objectStore('entries').put({ insp, dev, seq, hash, line });
+    for (const sha of named) if (!known.has(sha)) tx.objectStore('named').put({ insp, sha, office: 0 });
     tx.objectStore('visits').put(visit);
   });
   return taken.length;
+}
+
+/** The pictures and sounds that the lines of a visit name. @param {string} insp @returns {Promise<import('./store.js').StoredName[]>} */
+export function namedRows(insp) {
+  return transact(['named'], 'readonly', tx => {
+    const request = tx.objectStore('named').getAll(IDBKeyRange.bound([insp], [insp, []]));
+    return () => request.result;
+  });
 }
 
 /** What the list of visits shows of a line. @param {Visit} visit @param {import('./chain.js').Envelope} envelope */

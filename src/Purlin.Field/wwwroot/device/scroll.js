@@ -1,0 +1,39 @@
+// Where the page stands: put back after the program was ended, and kept steady when an act makes it shorter.
+
+import { lastWhere } from './drafts.js';
+
+const PATIENCE_MS = 10_000;
+
+let isOver = false;
+for (const event of ['pointerdown', 'wheel', 'keydown']) addEventListener(event, rest, { passive: true });
+
+/** The person has moved on: nothing is put back any more. */
+export function rest() { isOver = true; }
+
+/** Puts the page where it was when the program ended. The screen grows as it is read, so it is tried until it is as long as it was. @param {string} url */
+export async function scrollBack(url) {
+  const where = await lastWhere();
+  if (isOver || where?.url !== url || where.scroll <= 0) { rest(); return; }
+  const until = performance.now() + PATIENCE_MS;
+  /** Tries, and gives up once the person has touched the page. */
+  const again = () => {
+    if (isOver) return;
+    if (document.documentElement.scrollHeight >= where.scroll + innerHeight || performance.now() > until) {
+      scrollTo(0, where.scroll);
+      rest();
+    } else {
+      setTimeout(again, 100);
+    }
+  };
+  again();
+}
+
+/** Brings a part below the bars that stay at the top, when it is out of sight. @param {Element|null} element */
+export function show(element) {
+  if (!element?.isConnected) return;
+  const top = [...document.querySelectorAll('.head, .finder')].filter(bar => ['sticky', 'fixed'].includes(getComputedStyle(bar).position))
+    .reduce((lowest, bar) => Math.max(lowest, bar.getBoundingClientRect().bottom), 0);
+  const foot = document.querySelector('.foot')?.getBoundingClientRect().top ?? innerHeight;
+  const { top: from, height } = element.getBoundingClientRect();
+  if (from < top || from + Math.min(height, 120) > foot) scrollBy({ top: from - top - 8, behavior: 'instant' });
+}
