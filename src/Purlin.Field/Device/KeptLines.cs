@@ -1,4 +1,3 @@
-using System.Text.Json.Nodes;
 using Purlin.Journal;
 using Purlin.Journal.Fold;
 
@@ -18,8 +17,7 @@ public sealed class KeptLines(Phone phone, string journal)
     /// <summary>Takes in what the device has beyond what is here, and says whether there was anything.</summary>
     public async Task<bool> ReadOnAsync()
     {
-        var known = new JsonObject(heads.Select(head => KeyValuePair.Create(head.Key, (JsonNode?)head.Value))).ToJsonString();
-        return Fold.Add(Read(await phone.AskAsync<byte[]>("linesBeyond", journal, known)));
+        return Fold.Add(Read(await phone.LinesBeyondAsync(journal, heads)));
     }
 
     private List<Entry> Read(byte[] bytes)

@@ -47,14 +47,15 @@ public sealed record Meter
             if (!Works) lacking.Add("This window does not keep what is written: leave the private window");
             if (!Cached) lacking.Add("The program is not whole on this phone yet");
             if (PhotosLeft < PhotosOfAVisit) lacking.Add($"Room for about {PhotosLeft} photographs only");
+            if (Used > 0 && Used >= (Used + Free) * Purlin.Journal.Limits.TellAt) lacking.Add($"The phone’s room for this app is {Used / (Used + Free):P0} full");
             if (LastContact > 0 && Math.Abs(ClockAhead) > ClockLimitMilliseconds) lacking.Add("The clock differs from the office");
             return lacking;
         }
     }
 
-    public static async Task<Meter> ReadAsync(Phone phone)
+    /// <summary>Reads what the device module measured.</summary>
+    public static Meter Of(JsonNode? node)
     {
-        var node = await phone.JsonAsync("meter");
         return new Meter
         {
             Cached = Flag(node, "cached"),

@@ -1,21 +1,26 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
-using Microsoft.AspNetCore.Components;
 using Microsoft.JSInterop;
-using Purlin.Journal;
 
 namespace Purlin.Field.Device;
 
 /// <summary>What came of asking the phone to keep something: kept, with the names of the entries, or words that say why not.</summary>
+/// <param name="Ok">Whether it is on the disk.</param>
+/// <param name="Names">Names of the entries written.</param>
+/// <param name="Words">Why not; or what the work gave back, where it writes no entries.</param>
+/// <param name="Sha">Hash of the picture that was kept.</param>
 public sealed record Kept(bool Ok, IReadOnlyList<string> Names, string? Words, string? Sha);
 
-/// <summary>The C# side of the border to the device module: text and bytes cross it, nothing else.</summary>
-public sealed class Phone(IJSRuntime js) : IAsyncDisposable
+/// <summary>
+/// The C# side of the border to the device module: one method for each of its functions, and nobody else calls it. Text and bytes cross it,
+/// nothing else.
+/// </summary>
+public sealed partial class Phone(IJSRuntime js) : IAsyncDisposable
 {
     private IJSObjectReference? module;
     private DotNetObjectReference<Phone>? self;
 
-    /// <summary>Entries were written or received, by this window or another; carries the inspection.</summary>
+    /// <summary>Entries were written or received, by this window or another; carries the inspection, empty when the camera was closed.</summary>
     public event Action<string>? OnWritten;
 
     /// <summary>The state of sending changed.</summary>
@@ -24,8 +29,33 @@ public sealed class Phone(IJSRuntime js) : IAsyncDisposable
     /// <summary>A place of the drawing was tapped; carries its name.</summary>
     public event Action<string>? OnPlaceTapped;
 
-    /// <summary>Opens the border; everything else waits for it.</summary>
-    public async ValueTask<IJSObjectReference> OpenAsync()
+    /// <summary>A balloon of the drawing was tapped; carries the number of its matter.</summary>
+    public event Action<int>? OnMatterTapped;
+
+    /// <summary>A long piece of work went on; carries how far it is, in words.</summary>
+    public event Action<string>? OnProgress;
+
+    /// <summary>Called by the device.</summary>
+    [JSInvokable]
+    public void Written(string inspection) => OnWritten?.Invoke(inspection);
+
+    /// <summary>Called by the device.</summary>
+    [JSInvokable]
+    public void Sending() => OnSending?.Invoke();
+
+    /// <summary>Called by the device.</summary>
+    [JSInvokable]
+    public void PlaceTapped(string place) => OnPlaceTapped?.Invoke(place);
+
+    /// <summary>Called by the device.</summary>
+    [JSInvokable]
+    public void MatterTapped(int number) => OnMatterTapped?.Invoke(number);
+
+    /// <summary>Called by the device.</summary>
+    [JSInvokable]
+    public void Progress(string words) => OnProgress?.Invoke(words);
+
+    private async ValueTask<IJSObjectReference> OpenAsync()
     {
         if (module is not null) return module;
         module = await js.InvokeAsync<IJSObjectReference>("import", "/device/device.js");
@@ -34,33 +64,13 @@ public sealed class Phone(IJSRuntime js) : IAsyncDisposable
         return module;
     }
 
-    [JSInvokable]
-    public void Written(string inspection) => OnWritten?.Invoke(inspection);
+    private async Task<T> AskAsync<T>(string name, params object?[] values) => await (await OpenAsync()).InvokeAsync<T>(name, values);
 
-    [JSInvokable]
-    public void Sending() => OnSending?.Invoke();
+    private async Task TellAsync(string name, params object?[] values) => await (await OpenAsync()).InvokeVoidAsync(name, values);
 
-    [JSInvokable]
-    public void PlaceTapped(string place) => OnPlaceTapped?.Invoke(place);
+    private async Task<Kept> KeepAsync(string name, params object?[] values) => ReadKept(await AskAsync<string>(name, values));
 
-    /// <summary>Calls the device for a value.</summary>
-    public async Task<T> AskAsync<T>(string name, params object?[] values) => await (await OpenAsync()).InvokeAsync<T>(name, values);
-
-    /// <summary>Calls the device.</summary>
-    public async Task TellAsync(string name, params object?[] values) => await (await OpenAsync()).InvokeVoidAsync(name, values);
-
-    /// <summary>Calls the device for something that must be kept.</summary>
-    public async Task<Kept> KeepAsync(string name, params object?[] values) => ReadKept(await AskAsync<string>(name, values));
-
-    /// <summary>Calls the device for JSON.</summary>
-    public async Task<JsonNode?> JsonAsync(string name, params object?[] values) => JsonNode.Parse(await AskAsync<string>(name, values));
-
-    /// <summary>Writes acts in one transaction; the answer comes once the disk has them.</summary>
-    public async Task<Kept> WriteAsync(string inspection, string what, IEnumerable<EntryBody> bodies)
-    {
-        JsonArray acts = [.. bodies.Select(body => (JsonNode)new JsonObject { ["type"] = body.Type, ["body"] = JsonNode.Parse(BodyJson.Write(body)) })];
-        return await KeepAsync("write", inspection, acts.ToJsonString(), what);
-    }
+    private async Task<JsonNode?> JsonAsync(string name, params object?[] values) => JsonNode.Parse(await AskAsync<string>(name, values));
 
     private static Kept ReadKept(string answer)
     {
@@ -72,6 +82,7 @@ public sealed class Phone(IJSRuntime js) : IAsyncDisposable
 
     private static string? Text(JsonElement root, string name) => root.TryGetProperty(name, out var value) ? value.GetString() : null;
 
+    /// <inheritdoc/>
     public async ValueTask DisposeAsync()
     {
         self?.Dispose();

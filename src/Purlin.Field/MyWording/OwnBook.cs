@@ -21,7 +21,7 @@ public sealed class OwnBook
     {
         this.phone = phone;
         lines = new KeptLines(phone, OwnWording.Journal);
-        phone.OnWritten += journal => { if (journal == OwnWording.Journal) _ = ReadAsync(); };
+        phone.OnWritten += journal => { if (journal == OwnWording.Journal) _ = FollowAsync(); };
     }
 
     /// <summary>Something changed: draw again.</summary>
@@ -64,6 +64,19 @@ public sealed class OwnBook
         IsRead = true;
         Changed?.Invoke();
         return Overlay;
+    }
+
+    private async Task FollowAsync()
+    {
+        try
+        {
+            await ReadAsync();
+        }
+        catch (Exception failed)
+        {
+            Refused = $"Your own words could not be read here ({failed.Message}). They are kept on the phone; open this screen again to see them.";
+            Changed?.Invoke();
+        }
     }
 
     /// <summary>Says a sentence so, from now on and in the inspection that is open; empty words give it back to the book.</summary>

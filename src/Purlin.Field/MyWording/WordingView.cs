@@ -14,11 +14,11 @@ public abstract class WordingView : VisitView
         Own.Changed += Again;
     }
 
-    protected override void OnLeaving() => Own.Changed -= Again;
-
-    private void Again() => _ = InvokeAsync(() =>
+    protected override void OnLeaving()
     {
-        OnVisitChanged();
-        StateHasChanged();
-    });
+        base.OnLeaving();
+        Own.Changed -= Again;
+    }
+
+    private void Again() => Follow(OnVisitChanged);
 }

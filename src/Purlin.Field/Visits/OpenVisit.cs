@@ -7,15 +7,6 @@ using Purlin.Report;
 
 namespace Purlin.Field.Visits;
 
-/// <summary>An act of this phone that can be taken back.</summary>
-/// <param name="Entries">Its entries in the inspection.</param>
-/// <param name="Words">What it was, in words.</param>
-public sealed record Act(IReadOnlyList<EntryName> Entries, string Words)
-{
-    /// <summary>Its entries in the inspector's own book, where it was written there too.</summary>
-    public IReadOnlyList<EntryName> InOwnBook { get; init; } = [];
-}
-
 /// <summary>
 /// The inspection that is open: its lines as the device keeps them, folded and judged. The fold follows each act at once; judgement
 /// follows a moment later, so that the thumb never waits for it.
@@ -27,13 +18,14 @@ public sealed class OpenVisit
     private KeptLines lines;
     private JudgingMemory memory = new();
     private int version;
+    private string at = "";
 
     public OpenVisit(Phone phone, TimeProvider clock)
     {
         this.phone = phone;
         this.clock = clock;
         lines = new KeptLines(phone, "");
-        phone.OnWritten += inspection => { if (inspection == Id && Id.Length > 0) _ = ReadOnAsync(); };
+        phone.OnWritten += OnWritten;
     }
 
     /// <summary>Something changed: draw again.</summary>
@@ -49,8 +41,11 @@ public sealed class OpenVisit
     /// <summary>The latest judgement; none until the first is there.</summary>
     public JudgedInspection? Judged => Work?.Judged;
 
-    /// <summary>What the undo bar names; none after an undo or at the start.</summary>
+    /// <summary>What the undo bar names: the last act on this screen; none at first.</summary>
     public Act? Last { get; private set; }
+
+    /// <summary>What of the inspection could not be read or judged, with what is safe and what to do; empty when all could.</summary>
+    public string Trouble { get; private set; } = "";
 
     /// <summary>Why the last act was not kept; empty when it was.</summary>
     public string Refused { get; private set; } = "";
@@ -71,8 +66,18 @@ public sealed class OpenVisit
         (lines, memory) = (new KeptLines(phone, inspection), new JudgingMemory());
         Work = null;
         Last = null;
-        Refused = "";
+        Refused = Trouble = "";
         await ReadOnAsync();
+    }
+
+    /// <summary>The person is on this screen now. The undo of an act on another one does not follow: a stale one would take back what nobody sees.</summary>
+    public void ComeTo(string screen)
+    {
+        if (at == screen) return;
+        at = screen;
+        if (Last is null && Refused.Length == 0) return;
+        (Last, Refused) = (null, "");
+        Changed?.Invoke();
     }
 
     /// <summary>
@@ -106,11 +111,15 @@ public sealed class OpenVisit
     public async Task UndoAsync(Act act)
     {
         var kept = await phone.WriteAsync(Id, "The undo", [.. act.Entries.Reverse().Select(Undoing)]);
-        if (kept.Ok && act.InOwnBook.Count > 0) kept = await phone.WriteAsync(OwnWording.Journal, "The undo", act.InOwnBook.Reverse().Select(name => new EntryBody.EntryWithdrawn { Entry = name }));
+        var names = kept.Names;
+        if (kept.Ok && act.InOwnBook.Count > 0) kept = await phone.WriteAsync(OwnWording.Journal, "The undo", act.InOwnBook.Reverse().Select(name => Turned(act, name)));
         Refused = kept.Ok ? "" : kept.Words ?? "";
-        if (kept.Ok) Last = null;
+        if (kept.Ok) Last = new Act([.. names.Select(EntryName.Parse)], act.Words) { IsUndo = !act.IsUndo, InOwnBook = act.InOwnBook };
         await ReadOnAsync();
     }
+
+    // In the own book the same entries are taken back and put back in turn.
+    private static EntryBody Turned(Act act, EntryName name) => act.IsUndo ? new EntryBody.EntryRestored { Entry = name } : new EntryBody.EntryWithdrawn { Entry = name };
 
     // What undoes a withdrawal is a restoring, so that a change of mind brings back what stood before.
     private EntryBody Undoing(EntryName name) => Entries.FirstOrDefault(entry => entry.Name == name)?.Body is EntryBody.EntryWithdrawn withdrawn
@@ -120,6 +129,49 @@ public sealed class OpenVisit
     /// <summary>Lets an entry that was taken back stand again.</summary>
     public Task<IReadOnlyList<EntryName>> RestoreAsync(EntryName entry) =>
         WriteAsync("Restored", new EntryBody.EntryRestored { Entry = entry });
+
+    /// <summary>Keeps what a part of the screen still held when it went away.</summary>
+    public void Later(Func<Task> keep) => _ = LaterAsync(keep);
+
+    private async Task LaterAsync(Func<Task> keep)
+    {
+        try
+        {
+            // What is done behind one's back is not the last act of the screen one has come to.
+            var last = Last;
+            await keep();
+            Last = last;
+        }
+        catch (Exception failed)
+        {
+            Tell($"What was entered last could not be kept ({failed.Message}). Everything with a tick is kept; enter it again.");
+        }
+    }
+
+    private void OnWritten(string journal)
+    {
+        // The camera over the whole screen has an undo of its own: what was done before it is not the last act any more.
+        if (journal.Length == 0) (Last, Refused) = (null, "");
+        if (Id.Length > 0 && (journal == Id || journal.Length == 0)) _ = FollowAsync();
+    }
+
+    private async Task FollowAsync()
+    {
+        try
+        {
+            await ReadOnAsync();
+        }
+        catch (Exception failed)
+        {
+            Tell($"What was written last could not be read here ({failed.Message}). It is kept on the phone; open the inspection again to see it.");
+        }
+    }
+
+    private void Tell(string trouble)
+    {
+        Trouble = trouble;
+        Changed?.Invoke();
+    }
 
     private async Task ReadOnAsync()
     {
@@ -136,7 +188,17 @@ public sealed class OpenVisit
         var mine = ++version;
         await Task.Delay(30);
         if (mine != version) return;
-        Work = WorkThrough();
+        try
+        {
+            Work = WorkThrough();
+            Trouble = "";
+        }
+        catch (Exception failed)
+        {
+            // What was judged before stays on the screen, and is said to be old.
+            Tell($"What was recorded last could not be judged ({failed.Message}). It is kept; matters and open questions are shown as they stood before it. Go on, or take the last act back.");
+            return;
+        }
         Changed?.Invoke();
     }
 

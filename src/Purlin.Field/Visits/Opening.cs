@@ -11,7 +11,7 @@ public sealed class Opening(Phone phone, OwnBook own)
 {
     public async Task<(string Inspection, string Words)> OpenAsync(EntryBody.InspectionOpened opened)
     {
-        var inspection = await phone.AskAsync<string>("newVisit", opened.Property.Address, opened.Date.ToString("yyyy-MM-dd"), opened.Demo);
+        var inspection = await phone.NewVisitAsync(opened.Property.Address, opened.Date, opened.Demo);
         List<EntryBody> bodies = [opened, new EntryBody.DeviceJoined { Name = "Phone" }, .. StartingPlaces.For(opened.Property), .. OwnWording.Entries(await own.ReadAsync(), Folding.Fold([]))];
         var kept = await phone.WriteAsync(inspection, "The inspection", bodies);
         return kept.Ok ? (inspection, "") : ("", kept.Words ?? "The inspection was not kept.");

@@ -1,0 +1,74 @@
+using System.Text.Json.Nodes;
+
+namespace Purlin.Field.Device;
+
+/// <summary>What is safe where, of one inspection.</summary>
+/// <param name="Words">In words.</param>
+/// <param name="Entries">Lines here.</param>
+/// <param name="EntriesAtOffice">Lines the office has of them.</param>
+/// <param name="Photos">Pictures and sounds that the lines name.</param>
+/// <param name="PhotosAtOffice">Those the office has whole, by their hash.</param>
+public sealed record SafeAt(string Words, int Entries, int EntriesAtOffice, int Photos, int PhotosAtOffice);
+
+/// <summary>How it stands between this phone and the office.</summary>
+/// <param name="State"><c>idle</c>, <c>sending</c>, <c>waiting</c> or <c>signed out</c>.</param>
+/// <param name="Words">What is in the way, in words.</param>
+/// <param name="IsAlone">Nothing is to be sent from this phone.</param>
+/// <param name="HasOffice">Whether an office has ever answered at this address.</param>
+public sealed record OfficeState(string State, string Words, bool IsAlone, bool HasOffice)
+{
+    /// <summary>The office asks who this is.</summary>
+    public bool IsSignedOut => State == "signed out";
+
+    /// <summary>Something is on its way.</summary>
+    public bool IsSending => State == "sending";
+}
+
+/// <summary>An inspection that the office holds and this phone does not.</summary>
+public sealed record OfficeVisit(string Id, string Words);
+
+/// <summary>Sending, signing in, editions.</summary>
+public sealed partial class Phone
+{
+    /// <summary>What is safe where; none for an inspection that is not here.</summary>
+    public async Task<SafeAt?> StandingAsync(string inspection) => await JsonAsync("standing", inspection) is { } node
+        ? new SafeAt((string)node["words"]!, (int)node["entries"]!, (int)node["entriesAtOffice"]!, (int)node["photos"]!, (int)node["photosAtOffice"]!)
+        : null;
+
+    /// <summary>How it stands between this phone and the office.</summary>
+    public async Task<OfficeState> SendingStateAsync()
+    {
+        var node = await JsonAsync("sendingState");
+        return new OfficeState((string?)node?["state"] ?? "", (string?)node?["words"] ?? "", (bool?)node?["isAlone"] ?? false, node?["lastContact"]?.GetValue<double>() > 0);
+    }
+
+    /// <summary>Sends as soon as it can.</summary>
+    public Task SendNowAsync() => TellAsync("sendNow");
+
+    /// <summary>Sends everything and waits for the end; gives why it is not all there, or nothing.</summary>
+    public Task<string> SendAllAsync() => AskAsync<string>("sendAll");
+
+    /// <summary>Signs in; gives why not, or nothing.</summary>
+    public Task<string> SignInAsync(string code) => AskAsync<string>("signIn", code);
+
+    /// <summary>Inspections that the office holds and this phone does not.</summary>
+    public async Task<IReadOnlyList<OfficeVisit>> ElsewhereAsync() =>
+    [
+        .. (await JsonAsync("elsewhere"))!.AsArray().Select(node => new OfficeVisit((string)node!["id"]!, $"{(string?)node["address"] ?? "Inspection"}{((bool?)node["demo"] == true ? ", invented for practice" : "")}")),
+    ];
+
+    /// <summary>Brings an inspection from the office; gives why not, or nothing.</summary>
+    public Task<string> BringAsync(string inspection) => AskAsync<string>("bring", inspection);
+
+    /// <summary>Whether nothing is to be sent from this phone.</summary>
+    public Task KeepToPhoneAsync(bool isAlone) => TellAsync("keepToPhone", isAlone);
+
+    /// <summary>Asks the office to seal an edition; gives what came of it, in words.</summary>
+    public Task<string> AskToSealAsync(string inspection) => AskAsync<string>("askToSeal", inspection);
+
+    /// <summary>Brings a paper of an edition here, where it then stays; gives why not, or nothing.</summary>
+    public Task<string> BringPaperAsync(string inspection, int number, string kind, string sha) => AskAsync<string>("bringPaper", inspection, number, kind, sha);
+
+    /// <summary>Hands a paper that is here to the person: <c>shared</c>, <c>saved</c> or <c>left</c>.</summary>
+    public Task<string> HandPaperAsync(string sha, string name, string type) => AskAsync<string>("handPaper", sha, name, type);
+}
