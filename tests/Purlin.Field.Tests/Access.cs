@@ -29,12 +29,36 @@ public sealed class Access(Browser browser) : IAsyncLifetime
             """, new[] { seed.Insp, seed.Kitchen });
     }
 
+    // What stands on a screen once it is drawn; a screen that is not named here has at least its title.
+    private static readonly Dictionary<string, string> Drawn = new(StringComparer.Ordinal)
+    {
+        ["/"] = ".visit", ["/new"] = "text=Draw the house", ["/visit/{Inspection}"] = ".places a", ["/visit/{Inspection}/place/{Name}"] = ".place-drawing", ["/visit/{Inspection}/list/{Name}"] = ".look", ["/visit/{Inspection}/walk"] = ".part",
+        ["/visit/{Inspection}/issue"] = ".part", ["/visit/{Inspection}/acts"] = ".acts li", ["/settings"] = ".choice", ["/wording"] = ".bring", ["/wording/condition"] = ".choice",
+        ["/visit/{Inspection}/wording/{Address}"] = ".sentence", ["/sign-in"] = "form", ["/capture.html"] = "#capture .shutter",
+    };
+
+    /// <summary>Every screen that says <c>@page</c>, and the camera alone: a new one is checked from its first day.</summary>
     private IReadOnlyList<(string Name, string Url, string Wait)> Screens =>
     [
-        ("inspections", "/", ".visit"), ("new", "/new", "text=Draw the house"), ("house", seed.Url(), ".places a"), ("place", seed.DrawnUrl(seed.Kitchen), ".place-drawing"), ("place as a list", seed.PlaceUrl(seed.Kitchen), ".look"),
-        ("open", seed.Url("/walk"), ".part"), ("before issue", seed.Url("/issue"), ".part"), ("report", seed.Url("/report"), "h1"), ("acts", seed.Url("/acts"), ".acts li"),
-        ("settings", "/settings", ".choice"), ("my wording", "/wording", ".bring"), ("a condition of my own", "/wording/condition", ".choice"), ("sentences", seed.Url("/wording/water-heater,relief-pipe-missing"), ".sentence"), ("sign in", "/sign-in", "form"), ("camera", "/capture.html", "#capture .shutter"),
+        .. Directory.EnumerateFiles(Path.Combine(PublishedApp.Repository, "src", "Purlin.Field"), "*.razor", SearchOption.AllDirectories)
+            .SelectMany(File.ReadLines).Where(line => line.StartsWith("@page \"", StringComparison.Ordinal)).Select(line => line.Split('"')[1]).Append("/capture.html").Order(StringComparer.Ordinal)
+            .Select(template => (template, Filled(template), Drawn.GetValueOrDefault(template, "h1"))),
     ];
+
+    private string Filled(string template)
+    {
+        var url = template.Replace("{Inspection}", seed.Insp, StringComparison.Ordinal).Replace("{Name}", seed.Kitchen.Replace('.', '-'), StringComparison.Ordinal)
+            .Replace("{Address}", "water-heater,relief-pipe-missing", StringComparison.Ordinal).Replace("{Number:int}", "1", StringComparison.Ordinal);
+        Assert.DoesNotContain("{", url, StringComparison.Ordinal);
+        return url;
+    }
+
+    [Fact]
+    public void Every_screen_is_among_those_that_are_checked()
+    {
+        Assert.True(Screens.Count >= 17);
+        Assert.Empty(Drawn.Keys.Except(Screens.Select(screen => screen.Name)));
+    }
 
     private async Task DressAsync(string theme, string glove) =>
         await phone.Page.EvaluateAsync("([theme, glove]) => { localStorage.setItem('purlin-theme', theme); localStorage.setItem('purlin-glove', glove); }", new[] { theme, glove });

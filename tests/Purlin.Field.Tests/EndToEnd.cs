@@ -34,6 +34,8 @@ public sealed class EndToEnd(Browser browser) : IAsyncLifetime
         await office.StartAgainAsync();
         var number = await SealAsync(inspection);
         await CheckPaperAsync(inspection, number, seen);
+        await office.StopAsync();
+        await HandOnAsync(inspection);
         Assert.Empty(phone.PageErrors);
     }
 
@@ -116,6 +118,9 @@ public sealed class EndToEnd(Browser browser) : IAsyncLifetime
         await ask.TapAsync();
         await Assertions.Expect(Page.GetByText("Edition 1 is sealed")).ToBeVisibleAsync(new() { Timeout = 60_000 });
         await phone.UntilAsync(inspection, "edition.sealed", 1);
+        // Its papers come along at once, since the way home may have no signal.
+        await Assertions.Expect(Page.Locator(".steps")).ToHaveCountAsync(0);
+        await Assertions.Expect(Page.Locator("[data-edition='1']")).ToBeVisibleAsync();
         return (await phone.LinesAsync(inspection)).First(line => line.GetProperty("type").GetString() == "edition.sealed").GetProperty("body").GetProperty("number").GetInt32();
     }
 
@@ -128,6 +133,23 @@ public sealed class EndToEnd(Browser browser) : IAsyncLifetime
         Assert.All(expected, words => Assert.Contains(Squeeze(words), text, StringComparison.OrdinalIgnoreCase));
         Assert.DoesNotContain("Workingcopy", text, StringComparison.OrdinalIgnoreCase);
         Assert.True(document.GetPages().Sum(page => page.GetImages().Count()) >= 1, "the photograph is not in the report");
+    }
+
+    /// <summary>What was issued is in hand where the inspector stands: opened and handed on with the office out of reach, byte for byte as sealed.</summary>
+    private async Task HandOnAsync(string inspection)
+    {
+        var sealedAs = (await phone.LinesAsync(inspection)).First(line => line.GetProperty("type").GetString() == "edition.sealed").GetProperty("body");
+        await phone.OpenReadyAsync($"/visit/{inspection}");
+        var edition = Page.Locator("[data-edition='1']");
+        var saved = Page.WaitForDownloadAsync(new() { Timeout = 90_000 });
+        await edition.GetByRole(AriaRole.Button, new() { Name = "Share PDF" }).TapAsync();
+        var download = await saved;
+        Assert.StartsWith("14-alder-bend-harlow-falls-", download.SuggestedFilename, StringComparison.Ordinal);
+        Assert.EndsWith("-edition-1.pdf", download.SuggestedFilename, StringComparison.Ordinal);
+        Assert.Equal(sealedAs.GetProperty("pdf").GetString(), Purlin.Journal.Sha.Of(await File.ReadAllBytesAsync((await download.PathAsync())!, TestContext.Current.CancellationToken)));
+        await edition.GetByRole(AriaRole.Link, new() { Name = "Open" }).TapAsync();
+        await Assertions.Expect(Page.FrameLocator("iframe").GetByText(Address).First).ToBeAttachedAsync();
+        await Page.MeetsAsync("an edition");
     }
 
     // Kerned letters come without reliable spaces: both sides are compared without any.

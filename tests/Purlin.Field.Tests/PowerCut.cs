@@ -109,12 +109,19 @@ public sealed class PowerCut(Browser browser) : IAsyncLifetime
         await route.FulfillAsync(new() { Response = answer, Body = text.Replace("durability: 'strict'", "durability: 'relaxed'", StringComparison.Ordinal) });
     }
 
-    private Task<IBrowserContext> LaunchAsync(string profile) => browser.Playwright.Chromium.LaunchPersistentContextAsync(profile, new()
+    private async Task<IBrowserContext> LaunchAsync(string profile)
     {
-        ExecutablePath = Browser.Program,
-        Args = [.. Browser.Arguments],
-        ServiceWorkers = ServiceWorkerPolicy.Block,
-    });
+        var context = await browser.Playwright.Chromium.LaunchPersistentContextAsync(profile, new()
+        {
+            ExecutablePath = Browser.Program,
+            Args = [.. Browser.Arguments],
+            ServiceWorkers = ServiceWorkerPolicy.Block,
+            Timeout = 240_000,
+        });
+        context.SetDefaultTimeout(120_000);
+        context.SetDefaultNavigationTimeout(240_000);
+        return context;
+    }
 
     public async ValueTask DisposeAsync() => await host.DisposeAsync();
 }

@@ -19,7 +19,7 @@ public sealed class Browser : IAsyncLifetime
     {
         playwright = await Microsoft.Playwright.Playwright.CreateAsync();
         Chromium = await playwright.Chromium.LaunchAsync(new() { ExecutablePath = Program, Args = Arguments });
-        Assertions.SetDefaultExpectTimeout(30_000);
+        Assertions.SetDefaultExpectTimeout(120_000);
     }
 
     public IPlaywright Playwright => playwright;
@@ -35,8 +35,13 @@ public sealed class Browser : IAsyncLifetime
         AcceptDownloads = true,
     };
 
-    public async Task<Phone> PhoneAsync(string address, int width = 390, int height = 844, bool worker = false) =>
-        new(await Chromium.NewContextAsync(PhoneOptions(width, height, worker)), address);
+    public async Task<Phone> PhoneAsync(string address, int width = 390, int height = 844, bool worker = false)
+    {
+        var context = await Chromium.NewContextAsync(PhoneOptions(width, height, worker));
+        context.SetDefaultTimeout(120_000);
+        context.SetDefaultNavigationTimeout(240_000);
+        return new(context, address);
+    }
 
     public async ValueTask DisposeAsync()
     {

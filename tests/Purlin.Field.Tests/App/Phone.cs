@@ -5,6 +5,9 @@ namespace Purlin.Field.Tests.App;
 /// <summary>A phone with the app on it: a browser context, and what a person or the device module does there.</summary>
 public sealed class Phone(IBrowserContext context, string address) : IAsyncDisposable
 {
+    // Generous, since waiting costs nothing where all goes well, and a busy machine is slow.
+    private const int Patience = 120_000;
+
     public IBrowserContext Context => context;
 
     public string Address { get; set; } = address;
@@ -17,7 +20,7 @@ public sealed class Phone(IBrowserContext context, string address) : IAsyncDispo
     public async Task<IPage> OpenAsync(string path)
     {
         if (Page is null || Page.IsClosed) await NewTabAsync();
-        await Page!.GotoAsync(Address + path, new() { Timeout = 90_000 });
+        await Page!.GotoAsync(Address + path, new() { Timeout = 2 * Patience });
         return Page;
     }
 
@@ -36,7 +39,7 @@ public sealed class Phone(IBrowserContext context, string address) : IAsyncDispo
         return Page;
     }
 
-    public Task ReadyAsync() => Page.WaitForSelectorAsync("html[data-ready=yes]", new() { State = WaitForSelectorState.Attached, Timeout = 90_000 });
+    public Task ReadyAsync() => Page.WaitForSelectorAsync("html[data-ready=yes]", new() { State = WaitForSelectorState.Attached, Timeout = 2 * Patience });
 
     /// <summary>A page of the same origin with none of the program on it, for working on the device module alone.</summary>
     public Task<IPage> OpenBareAsync() => OpenAsync("/look/paper.css");
@@ -78,7 +81,8 @@ public sealed class Phone(IBrowserContext context, string address) : IAsyncDispo
     /// <summary>Waits until so many lines of a type are on the disk.</summary>
     public async Task UntilAsync(string inspection, string type, int count)
     {
-        for (var turn = 0; turn < 300; turn++)
+        var since = Environment.TickCount64;
+        while (Environment.TickCount64 - since < Patience)
         {
             if (await CountAsync(inspection, type) >= count) return;
             await Task.Delay(100, TestContext.Current.CancellationToken);
@@ -90,13 +94,14 @@ public sealed class Phone(IBrowserContext context, string address) : IAsyncDispo
     /// <summary>Waits until a script that may ask the tables says true.</summary>
     public async Task UntilTrueAsync(string script, object? given = null)
     {
-        for (var turn = 0; turn < 300; turn++)
+        var since = Environment.TickCount64;
+        while (Environment.TickCount64 - since < Patience)
         {
             if (await IsTrueAsync(script, given)) return;
             await Task.Delay(200, TestContext.Current.CancellationToken);
         }
 
-        Assert.Fail("This did not come true within a minute: " + script);
+        Assert.Fail("This did not come true in two minutes: " + script);
     }
 
     // A page that opens itself again while it is asked cannot answer; it is asked once more.
