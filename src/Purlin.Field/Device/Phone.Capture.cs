@@ -34,6 +34,9 @@ public sealed partial class Phone
     /// <summary>An address for an <c>img</c> element; empty when the picture is not to be had.</summary>
     public Task<string> PictureAddressAsync(string sha, int size, string inspection) => AskAsync<string>("pictureAddress", sha, size, inspection);
 
+    /// <summary>An address for an <c>audio</c> element; empty when the sound is not to be had.</summary>
+    public Task<string> SoundAddressAsync(string sha, string inspection) => AskAsync<string>("soundAddress", sha, inspection);
+
     /// <summary>Bytes of a picture for the report; empty when it is not to be had.</summary>
     public Task<byte[]> PictureBytesAsync(string sha, int size, string inspection) => AskAsync<byte[]>("pictureBytes", sha, size, inspection);
 }

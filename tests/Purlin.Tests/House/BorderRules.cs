@@ -33,6 +33,17 @@ public sealed partial class BorderRules
         Assert.Equal(called, methods.Order());
     }
 
+    /// <summary>The device reads what an entry builds on from the same members as the rooms: a kind of entry that names others in a new one is told to it too.</summary>
+    [Fact]
+    public void The_device_knows_every_member_that_names_an_entry()
+    {
+        var known = NamesPattern().Match(Device("causal.js")).Groups[1].Value.Split(',', StringSplitOptions.TrimEntries).Select(name => name.Trim('\''));
+        var named = typeof(Purlin.Journal.EntryBody).GetNestedTypes().Where(kind => kind.IsAssignableTo(typeof(Purlin.Journal.EntryBody)))
+            .SelectMany(kind => kind.GetProperties()).Where(member => member.PropertyType == typeof(Purlin.Journal.EntryName) || member.PropertyType == typeof(Purlin.Journal.EntryName?) || member.PropertyType == typeof(IReadOnlyList<Purlin.Journal.EntryName>))
+            .Select(member => char.ToLowerInvariant(member.Name[0]) + member.Name[1..]).Distinct().Order(StringComparer.Ordinal);
+        Assert.Empty(named.Except(known));
+    }
+
     [Fact]
     public void Nobody_else_calls_by_a_name()
     {
@@ -86,6 +97,9 @@ public sealed partial class BorderRules
 
     [GeneratedRegex(@"invokeMethodAsync\('(\w+)'", RegexOptions.None, 5000)]
     private static partial Regex InvokePattern();
+
+    [GeneratedRegex(@"const NAMES = \[([^\]]*)\]", RegexOptions.None, 5000)]
+    private static partial Regex NamesPattern();
 
     [GeneratedRegex(@"@param \{[^}]*\} \[", RegexOptions.None, 5000)]
     private static partial Regex OptionalPattern();

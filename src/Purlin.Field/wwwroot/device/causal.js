@@ -5,7 +5,7 @@
 /** @typedef {{name:string, envelope:Envelope, names:string[], knew:Record<string, number>, position:number, stands:boolean}} Ordered */
 
 /** Members of a body that hold the name of an entry, or a list of them. */
-const NAMES = ['place', 'component', 'parent', 'photo', 'entry', 'about', 'for', 'replaces', 'evidence'];
+const NAMES = ['about', 'component', 'entry', 'evidence', 'for', 'joins', 'limitation', 'note', 'of', 'origin', 'parent', 'part', 'photo', 'place', 'proposal', 'replaces', 'sound', 'under'];
 const NAME = /^([a-z0-9]{1,20}(?:~[0-9]{1,2})?)\.([1-9][0-9]{0,6})$/;
 
 /** Each after everything its device had in hand; where cause does not decide, by clock, device and sequence. @param {Envelope[]} envelopes @returns {Ordered[]} */
