@@ -1,21 +1,26 @@
 using System.CommandLine;
 using Purlin.Book;
 using Purlin.Office.Pictures;
+using Purlin.Report;
 using Purlin.Report.Page;
 using Purlin.Report.Pdf;
 
 namespace Purlin.Cli;
 
-/// <summary><c>purlin report FILE --out DIR</c>: the working copy of the report. Editions are sealed by the office alone.</summary>
+/// <summary><c>purlin report FILE --out DIR</c>: the papers as a working copy. Editions are sealed by the office alone.</summary>
 internal static class ReportCommand
 {
+    private const string Findings = "findings";
+
     public static Command Build(Terminal terminal, TimeProvider clock)
     {
         Argument<string> file = new("FILE") { Description = "An archive NAME.purlin, or journal lines NAME.jsonl (then without photographs)" };
         Option<DirectoryInfo> folder = new("--out") { Description = "Folder to write into; made when it is not there", Required = true };
+        Option<string> paper = new("--paper") { Description = "report; summary (two pages); trades (one sheet a trade); talk (for the call); findings (CSV and JSON)", DefaultValueFactory = _ => "report" };
+        paper.AcceptOnlyFromAmong([.. Enum.GetValues<PaperKind>().Select(Name), Findings]);
         Option<bool> pdf = new("--pdf") { Description = "Write the PDF too" };
         var wording = WordingFile.Option();
-        Command command = new("report", "Write the report as a working copy: one page that stands alone, and with --pdf a tagged PDF") { file, folder, pdf, wording };
+        Command command = new("report", "Write a paper as a working copy: one page that stands alone, and with --pdf a tagged PDF") { file, folder, paper, pdf, wording };
         command.SetAction(async (parsed, cancel) =>
         {
             var book = WordingFile.Lay(parsed.GetValue(wording), terminal);
@@ -23,42 +28,49 @@ internal static class ReportCommand
             var opened = InspectionFile.Open(parsed.GetRequiredValue(file));
             if (!opened.IsAccepted) return terminal.Refuse(opened.Refusals);
             using var inspection = opened.OrThrow();
-            return await WriteAsync(terminal, clock, inspection, book.OrThrow(), parsed.GetRequiredValue(folder), parsed.GetValue(pdf), cancel);
+            if (inspection.Torn is { } torn) terminal.Refuse(torn);
+            var work = inspection.Work(book.OrThrow(), clock);
+            Sheets sheets = new(terminal, inspection, work.Report(work.Copy), parsed.GetRequiredValue(folder));
+            return await sheets.WriteAsync(parsed.GetRequiredValue(paper), parsed.GetValue(pdf), cancel);
         });
         return command;
     }
 
-    private static async Task<int> WriteAsync(Terminal terminal, TimeProvider clock, InspectionFile file, RuleBook book, DirectoryInfo folder, bool pdf, CancellationToken cancel)
-    {
-        if (file.Torn is { } torn) terminal.Refuse(torn);
-        var work = file.Work(book, clock);
-        var model = work.Report(work.Copy);
-        var photos = new Views(terminal, file);
-        folder.Create();
-        var page = Path.Combine(folder.FullName, "report.html");
-        await File.WriteAllTextAsync(page, await PageWriter.WriteAsync(model, photos.Of), cancel);
-        terminal.ProgressDone();
-        terminal.Out.WriteLine(page);
-        if (pdf)
-        {
-            var paper = Path.Combine(folder.FullName, "report.pdf");
-            await using (var to = File.Create(paper)) PdfWriter.Write(model, photos.Of, to);
-            terminal.ProgressDone();
-            terminal.Out.WriteLine(paper);
-        }
-        return ExitStatus.Done;
-    }
+    private static string Name(PaperKind kind) => kind.ToString().ToLowerInvariant();
 
-    /// <summary>Photographs as they may be shared: drawn anew, so that no place or device goes with them.</summary>
-    private sealed class Views(Terminal terminal, InspectionFile file)
+    /// <summary>Writes what was asked for, and names each file once it is there. Photographs are drawn anew, so that no place or device goes with them.</summary>
+    private sealed class Sheets(Terminal terminal, InspectionFile file, ReportModel model, DirectoryInfo folder)
     {
         private readonly Dictionary<string, byte[]?> made = new(StringComparer.Ordinal);
 
-        public byte[]? Of(string sha)
+        public async Task<int> WriteAsync(string name, bool pdf, CancellationToken cancel)
+        {
+            folder.Create();
+            if (name == Findings)
+            {
+                await Keep("findings.csv", FindingsFile.Csv(model), cancel);
+                await Keep("findings.json", System.Text.Encoding.UTF8.GetBytes(FindingsFile.Json(model).ToJsonString(ReckonCommand.Printed)), cancel);
+                return ExitStatus.Done;
+            }
+            var paper = model.Paper(Enum.Parse<PaperKind>(name, ignoreCase: true));
+            await Keep($"{name}.html", await PageWriter.BytesAsync(paper, sha => View(sha, paper.Pictures.Count)), cancel);
+            if (pdf) await Keep($"{name}.pdf", PdfWriter.Bytes(paper, sha => View(sha, paper.Pictures.Count)), cancel);
+            return ExitStatus.Done;
+        }
+
+        private async Task Keep(string name, byte[] bytes, CancellationToken cancel)
+        {
+            var path = Path.Combine(folder.FullName, name);
+            await File.WriteAllBytesAsync(path, bytes, cancel);
+            terminal.ProgressDone();
+            terminal.Out.WriteLine(path);
+        }
+
+        private byte[]? View(string sha, int all)
         {
             if (made.TryGetValue(sha, out var view)) return view;
-            terminal.Progress($"photograph {made.Count + 1} of {file.Inspection.Photos.Count} ...");
-            return made[sha] = file.Photo(sha) is { } original ? Redrawing.Of(original, PictureViews.View) : null;
+            terminal.Progress($"photograph {made.Count + 1} of {all} ...");
+            return made[sha] = file.Photo(sha) is { } original ? Redrawing.Of(original, PictureViews.Printed) : null;
         }
     }
 }

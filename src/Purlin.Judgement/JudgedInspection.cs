@@ -116,6 +116,9 @@ public sealed record Finding
     /// <summary>What was seen or measured, in words.</summary>
     public required string Observed { get; init; }
 
+    /// <summary>The same condition by condition, in the order of the text.</summary>
+    public IReadOnlyList<SeenLine> Sightings { get; init; } = [];
+
     /// <summary>Why it matters.</summary>
     public required string Matters { get; init; }
 
@@ -140,6 +143,14 @@ public sealed record Finding
     /// <summary>Left out of the report by the inspector, with a reason; still kept and listed.</summary>
     public bool LeftOut { get; init; }
 }
+
+/// <summary>What was seen of one condition.</summary>
+/// <param name="Condition">Its id.</param>
+/// <param name="Name">As a person says it.</param>
+/// <param name="Where">Places and spots, in words.</param>
+/// <param name="Said">What was said, measured and counted, sentence by sentence.</param>
+/// <param name="Clear">Names of the places where it was looked for and not seen.</param>
+public sealed record SeenLine(string Condition, string Name, string Where, IReadOnlyList<string> Said, IReadOnlyList<string> Clear);
 
 /// <summary>By when a matter wants doing.</summary>
 /// <param name="By">When.</param>

@@ -1,4 +1,3 @@
-using Purlin.Judgement;
 using Purlin.Report.Drawing;
 using Purlin.Report.Edition;
 using Purlin.Report.Section;
@@ -6,43 +5,43 @@ using Purlin.Report.Writing;
 
 namespace Purlin.Report;
 
-/// <summary>The report as words and drawings, before it is set as a page or as paper. Both are made from this and say the same.</summary>
-public sealed record ReportModel
+/// <summary>The inspection as words and drawings, of which every paper is composed; so they say the same.</summary>
+public sealed class ReportModel
 {
+    private readonly Dictionary<PaperKind, Paper> papers = [];
+
     /// <summary>Which issue it is.</summary>
     public required EditionMark Mark { get; init; }
 
-    /// <summary>The first page.</summary>
+    /// <summary>Whose house, for whom, by whom, when.</summary>
     public required Cover Cover { get; init; }
 
-    /// <summary>The house with its heaviest matters pinned, for paper and wide screens.</summary>
+    /// <summary>The house, one balloon a place, for paper and wide screens.</summary>
     public required Sheet Front { get; init; }
 
-    /// <summary>The house with every matter pinned, for a phone held upright.</summary>
+    /// <summary>The same for a phone held upright.</summary>
     public required Sheet Upright { get; init; }
 
-    /// <summary>The house with every matter pinned, for paper and wide screens.</summary>
+    /// <summary>The house with every matter pinned.</summary>
     public required Sheet Map { get; init; }
-
-    /// <summary>The short page: what matters first.</summary>
-    public required Chapter First { get; init; }
-
-    /// <summary>How the weights read.</summary>
-    public required Block.Table Weights { get; init; }
-
-    /// <summary>What the drawing with every matter shows.</summary>
-    public string MapCaption => Mark is EditionMark.WorkingCopy
-        ? "Every matter where it is. A place in faint line was not looked at. A loop on a line is a question still open there."
-        : "Every matter where it is. A place in faint line was not looked at.";
 
     /// <summary>Every matter, heaviest first.</summary>
     public required IReadOnlyList<Matter> Matters { get; init; }
 
-    /// <summary>What follows the matters.</summary>
-    public required IReadOnlyList<Chapter> Chapters { get; init; }
+    /// <summary>Words of the cautions, in the order of their letters.</summary>
+    public required IReadOnlyList<string> Cautions { get; init; }
 
     /// <summary>Photographs shown, in order.</summary>
-    public required IReadOnlyList<Picture> Pictures { get; init; }
+    public IReadOnlyList<Picture> Pictures => Paper(PaperKind.Report).Pictures;
+
+    private ReportModel(Record record, PictureNumbers shown, Numbering sources) => (Record, Shown, SourceNumbers) = (record, shown, sources);
+
+    internal Record Record { get; }
+
+    /// <summary>Sources cited, with their numbers; workings add theirs when they are written.</summary>
+    internal Numbering SourceNumbers { get; }
+
+    internal PictureNumbers Shown { get; }
 
     /// <summary>Builds the model.</summary>
     /// <param name="work">The inspection, judged.</param>
@@ -51,27 +50,23 @@ public sealed record ReportModel
     {
         ArgumentNullException.ThrowIfNull(work);
         ArgumentNullException.ThrowIfNull(mark);
-        var (inspection, judged) = (work.Inspection, work.Judged);
-        Record record = new(inspection, judged, work.Book);
+        Record record = new(work.Inspection, work.Judged, work.Book);
         PictureNumbers pictures = new(record);
-        var matters = MatterWriting.All(record, pictures);
-        var options = SectionOptions.Landscape with { Knots = mark is EditionMark.WorkingCopy };
-        return new ReportModel
+        Numbering cautions = new(), sources = new();
+        var matters = new MatterWriting(record, pictures, cautions, sources).All();
+        var options = SectionOptions.Landscape with { Knots = false };
+        return new ReportModel(record, pictures, sources)
         {
             Mark = mark,
             Cover = CoverWriting.Of(record, mark),
-            Front = SectionDrawing.Draw(inspection, judged, options with { Least = FirstWriting.Heaviest(matters), Knots = false }),
-            Upright = SectionDrawing.Draw(inspection, judged, options with { Wide = false }),
-            Map = SectionDrawing.Draw(inspection, judged, options),
-            First = FirstWriting.Of(record, matters),
-            Weights = FirstWriting.Weights(matters),
+            Front = SectionDrawing.Draw(work.Inspection, work.Judged, options with { Front = true, OnePin = true }),
+            Upright = SectionDrawing.Draw(work.Inspection, work.Judged, options with { Wide = false }),
+            Map = SectionDrawing.Draw(work.Inspection, work.Judged, options),
             Matters = matters,
-            Chapters =
-            [
-                .. LimitationWriting.Of(record, pictures), .. FollowUpWriting.Of(record), .. SystemsWriting.Of(record, judged.Year), .. ClearWriting.Of(record), .. ReadingWriting.Of(record),
-                .. WorkingWriting.Of(record), .. CoverageWriting.Of(record), .. AroundVisitWriting.Of(record), .. PhotoWriting.Of(record, pictures), .. AboutWriting.Of(record, mark),
-            ],
-            Pictures = pictures.Shown,
+            Cautions = cautions.Listed,
         };
     }
+
+    /// <summary>One of its papers, made when first asked for.</summary>
+    public Paper Paper(PaperKind kind) => papers.TryGetValue(kind, out var made) ? made : papers[kind] = Papers.Of(this, kind);
 }

@@ -53,15 +53,18 @@ public sealed record Work
         };
     }
 
-    /// <summary>The papers as words and drawings.</summary>
+    /// <summary>The words and drawings of which all papers are composed.</summary>
     public ReportModel Report(EditionMark mark) => ReportModel.Build(this, mark);
+
+    /// <summary>One of the papers.</summary>
+    public Paper Paper(PaperKind kind, EditionMark mark) => Report(mark).Paper(kind);
 
     /// <summary>The report as page and PDF with the hashes by which an edition is sealed.</summary>
     /// <param name="mark">Working copy or sealed edition.</param>
     /// <param name="photoBySha">Bytes of a photograph by its hash; none when they are not at hand, which the papers then say.</param>
     public async Task<Issued> IssueAsync(EditionMark mark, Func<string, byte[]?> photoBySha)
     {
-        var model = Report(mark);
-        return new Issued { Model = model, Page = await PageWriter.BytesAsync(model, photoBySha), Pdf = PdfWriter.Bytes(model, photoBySha) };
+        var paper = Paper(PaperKind.Report, mark);
+        return new Issued { Paper = paper, Page = await PageWriter.BytesAsync(paper, photoBySha), Pdf = PdfWriter.Bytes(paper, photoBySha) };
     }
 }

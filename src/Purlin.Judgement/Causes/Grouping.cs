@@ -92,6 +92,7 @@ internal sealed class Grouping(BookIndex book, IReadOnlyList<Matter> matters, Fi
             ThenAndNow = YearsOf(together, heaviest.Weight),
             Where = writing.Where(together.SelectMany(finding => matterOf[finding.Id].Seen)),
             Observed = string.Join(' ', together.Select(finding => finding.Observed)),
+            Sightings = [.. together.SelectMany(finding => finding.Sightings)],
             // The cause explains the rest; only what the heaviest leads to is said besides, or the reader meets the same warning five times.
             Matters = FindingWriting.Join(cause.Means, heaviest.Matters),
             Do = cause.Do ?? string.Join(' ', together.Select(finding => finding.Do).Distinct(StringComparer.Ordinal)),

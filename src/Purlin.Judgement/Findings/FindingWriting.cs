@@ -1,4 +1,3 @@
-using System.Text;
 using Purlin.Book;
 using Purlin.Journal;
 using Purlin.Judgement.Evidence;
@@ -13,6 +12,7 @@ internal sealed class FindingWriting(EvidenceIndex evidence)
         var condition = matter.Condition;
         var book = evidence.Book;
         var spread = matter.Spread;
+        var seen = Seen(matter);
         var why = Weighing.Contributions(Weighing.Here(condition.Weight, evidence), spread, book.Words);
         Finding finding = new()
         {
@@ -29,7 +29,8 @@ internal sealed class FindingWriting(EvidenceIndex evidence)
             Evidence = matter.Entries,
             Photos = [.. matter.Entries.SelectMany(evidence.PhotosFor).Distinct()],
             Where = Where(matter.Seen),
-            Observed = Observed(matter),
+            Observed = Observed(seen),
+            Sightings = [seen],
             Matters = Join(condition.Means, condition.Leads),
             Do = condition.Do,
             Trade = condition.Trade,
@@ -54,22 +55,26 @@ internal sealed class FindingWriting(EvidenceIndex evidence)
         return string.Join(", ", parts);
     }
 
-    private string Observed(Matter matter)
+    private string Observed(SeenLine seen)
     {
-        var words = evidence.Book.Words;
-        var text = new StringBuilder(Sentence(matter.Condition.Name, stop: true));
-        foreach (var said in matter.Seen.Select(look => look.Words).Where(said => !string.IsNullOrWhiteSpace(said)).Distinct(StringComparer.Ordinal))
-            if (said != matter.Condition.Name) text.Append(' ').Append(Sentence(said!, stop: true));
+        List<string> sentences = [Sentence(seen.Name, stop: true), .. seen.Said];
+        if (seen.Clear.Count > 0) sentences.Add(evidence.Book.Words.Say("observed.clear", ("places", string.Join(", ", seen.Clear))));
+        return string.Join(' ', sentences);
+    }
+
+    private SeenLine Seen(Matter matter)
+    {
+        var said = matter.Seen.Select(look => look.Words).Where(words => !string.IsNullOrWhiteSpace(words)).Distinct(StringComparer.Ordinal)
+            .Where(words => words != matter.Condition.Name).Select(words => Sentence(words!, stop: true)).ToList();
         var samples = matter.Looks.Where(look => look.Looked && look.Sample is not null).Select(look => look.Sample!).ToList();
         if (samples.Count > 0)
         {
-            text.Append(' ').Append(words.Say("observed.sample", ("tried", $"{samples.Sum(sample => sample.Tried)}"),
+            said.Add(evidence.Book.Words.Say("observed.sample", ("tried", $"{samples.Sum(sample => sample.Tried)}"),
                 ("of", $"{samples.Sum(sample => sample.Of)}"), ("failed", $"{samples.Sum(sample => sample.Failed)}")));
         }
         var clear = matter.Looks.Where(look => look.Looked && !look.IsSeen && look.Place is { } place && !matter.Places.Contains(place))
             .Select(look => look.Place).Distinct().OrderBy(evidence.Walk).Select(evidence.NameOf).ToList();
-        if (clear.Count > 0) text.Append(' ').Append(words.Say("observed.clear", ("places", string.Join(", ", clear))));
-        return text.ToString();
+        return new SeenLine(matter.Condition.Id, matter.Condition.Name, Where(matter.Seen), said, clear);
     }
 
     public static string Join(string first, string second) => second.Length == 0 ? first : first.Length == 0 ? second : $"{first.TrimEnd()} {second.TrimStart()}";

@@ -29,11 +29,11 @@ public sealed class Issuing(JournalShelf shelf, PictureViews views, OfficeOption
     }
 
     /// <summary>The page of this issue, UTF-8.</summary>
-    public Task<byte[]> Page(Standing standing, EditionMark mark, CancellationToken cancel) => Alone(photos => PageWriter.BytesAsync(standing.Work.Report(mark), photos), cancel);
+    public Task<byte[]> Page(Standing standing, EditionMark mark, CancellationToken cancel) => Alone(photos => PageWriter.BytesAsync(standing.Work.Paper(PaperKind.Report, mark), photos), cancel);
 
     /// <summary>The PDF of this issue.</summary>
     public Task<byte[]> Pdf(Standing standing, EditionMark mark, CancellationToken cancel) =>
-        Alone(photos => Task.FromResult(PdfWriter.Bytes(standing.Work.Report(mark), photos)), cancel);
+        Alone(photos => Task.FromResult(PdfWriter.Bytes(standing.Work.Paper(PaperKind.Report, mark), photos)), cancel);
 
     /// <summary>Page and PDF of this issue with their hashes.</summary>
     public Task<Issued> Issue(Standing standing, EditionMark mark, CancellationToken cancel) => Alone(photos => standing.Work.IssueAsync(mark, photos), cancel);
@@ -47,7 +47,7 @@ public sealed class Issuing(JournalShelf shelf, PictureViews views, OfficeOption
         {
             // Photographs are fetched as the writer asks for them, so that they are never all in memory: each on a thread of its own, because the page's
             // renderer lets nothing else run on its own while it waits.
-            return await Task.Run(() => make(sha => Task.Run(() => views.Of(sha, PictureViews.View, cancel)).GetAwaiter().GetResult()), cancel);
+            return await Task.Run(() => make(sha => Task.Run(() => views.Of(sha, PictureViews.Printed, cancel)).GetAwaiter().GetResult()), cancel);
         }
         finally
         {

@@ -9,8 +9,11 @@ namespace Purlin.Office.Pictures;
 /// </summary>
 public sealed class PictureViews(string folder, IBlobs blobs) : IDisposable
 {
-    /// <summary>Longest edge of a view for reports.</summary>
+    /// <summary>Longest edge of a view on a screen.</summary>
     public const int View = 2048;
+
+    /// <summary>Longest edge in a report: 300 pixels to the inch where it is printed 4 inches wide, and a page that can still be mailed.</summary>
+    public const int Printed = 1200;
 
     /// <summary>Longest edge of a thumbnail.</summary>
     public const int Thumb = 320;

@@ -19,13 +19,14 @@ public static class Callout
     /// <param name="radius">Its radius.</param>
     public static Mark.Balloon Balloon(int number, int bars, Spot at, string words, double radius = Radius)
     {
-        var ink = bars >= 5 ? Ink.Accent : Ink.Line;
+        // Filled, the heaviest is told from the next by tone too, in black and white.
+        var (ink, ground, letters) = bars >= 5 ? (Ink.Accent, Ink.Accent, Ink.Paper) : (Ink.Line, Ink.Paper, Ink.Text);
         var marks = ImmutableArray.CreateBuilder<Mark>();
-        marks.Add(new Mark.Area(Trace.Circle(at.X, at.Y, radius), Ink.Paper));
+        marks.Add(new Mark.Area(Trace.Circle(at.X, at.Y, radius), ground));
         marks.Add(new Mark.Stroke(Trace.Circle(at.X, at.Y, radius), bars >= 5 ? LineClass.Cut : LineClass.Beyond, ink));
         var text = number.ToString(CultureInfo.InvariantCulture);
-        marks.Add(new Mark.Lettering(text, new Spot(at.X, at.Y + radius * 0.17), radius * (text.Length > 2 ? 0.8 : 1.02)) { Cut = Cut.Bold, Ink = bars >= 5 ? Ink.Accent : Ink.Text });
-        marks.Add(new Mark.Area(Bars(bars, new Spot(at.X, at.Y + radius * 0.34), radius), ink));
+        marks.Add(new Mark.Lettering(text, new Spot(at.X, at.Y + radius * 0.17), radius * (text.Length > 2 ? 0.8 : 1.02)) { Cut = Cut.Bold, Ink = letters });
+        marks.Add(new Mark.Area(Bars(bars, new Spot(at.X, at.Y + radius * 0.34), radius), bars >= 5 ? Ink.Paper : Ink.Line));
         return new Mark.Balloon(number, at, words, marks.ToImmutable());
     }
 

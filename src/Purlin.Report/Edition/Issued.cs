@@ -6,7 +6,7 @@ namespace Purlin.Report.Edition;
 public sealed record Issued
 {
     /// <summary>The report both were made from.</summary>
-    public required ReportModel Model { get; init; }
+    public required Paper Paper { get; init; }
 
     /// <summary>The page: UTF-8 without a byte order mark.</summary>
     public required ReadOnlyMemory<byte> Page { get; init; }
@@ -21,5 +21,5 @@ public sealed record Issued
     public string PdfHash => Sha.Of(Pdf.Span);
 
     /// <summary>Hashes of the photographs it shows, in order of appearance, each once.</summary>
-    public IReadOnlyList<string> Photos => [.. Model.Pictures.Select(picture => picture.Sha).Distinct(StringComparer.Ordinal)];
+    public IReadOnlyList<string> Photos => [.. Paper.Pictures.Select(picture => picture.Sha).Distinct(StringComparer.Ordinal)];
 }

@@ -1,4 +1,5 @@
 using System.Text;
+using System.Text.RegularExpressions;
 
 namespace Purlin.Report.Fonts;
 
@@ -8,7 +9,7 @@ namespace Purlin.Report.Fonts;
 public sealed record Stretch(string Text, FontFace Face);
 
 /// <summary>Measures and breaks text with our own fonts.</summary>
-public static class Typesetting
+public static partial class Typesetting
 {
     /// <summary>
     /// Text that every writer can take: characters that XML forbids and halves of pairs become the replacement character, line ends become
@@ -24,10 +25,23 @@ public static class Typesetting
             if (rune.Value is '\n') clean.Append('\n');
             else if (rune.Value is < ' ' or (>= 0x7F and < 0xA0)) clean.Append(' ');
             else if (rune.Value is 0xFFFE or 0xFFFF) clean.Append('\uFFFD');
+            // Marks that turn the order of letters around make one read what was not recorded (UAX 9, section 2.2).
+            else if (rune.Value is 0x202D or 0x202E) continue;
             else clean.Append(rune.ToString());
         }
         return clean.ToString();
     }
+
+    /// <summary>A figure and its unit stay on one line: the space between them does not break.</summary>
+    public static string Bound(string text) => Figure().Replace(text, "$1\u00A0$2");
+
+    [GeneratedRegex(@"(?<=^|[\s(])([-\u2212]?[0-9][0-9.,/]*) (%|°[CF]|in|ft²|ft|psi|gpm|A|V|VA|AWG|hours?|minutes?|seconds?|lb|tons?)(?=$|[\s.,;:)])", RegexOptions.None, matchTimeoutMilliseconds: 1000)]
+    private static partial Regex Figure();
+
+    // What no face has is set as an open box of the text face, and measured as that.
+    private static int Shown(int character, FontFace own) => own.Has(character) || Faces.Wide.Has(character) || character is 0xA0 || Rune.IsWhiteSpace(new Rune(character)) ? character : Box;
+
+    private const int Box = '?';
 
     /// <summary>Splits text where the face has to change.</summary>
     public static IReadOnlyList<Stretch> Stretches(string text, Cut cut)
@@ -39,7 +53,8 @@ public static class Typesetting
         var face = own;
         foreach (var rune in text.EnumerateRunes())
         {
-            var needed = own.Has(rune.Value) || !Faces.Wide.Has(rune.Value) && rune.Value < 0x2000 ? own : Faces.Wide;
+            var shown = Shown(rune.Value, own);
+            var needed = own.Has(shown) || !Faces.Wide.Has(shown) ? own : Faces.Wide;
             if (Rune.IsWhiteSpace(rune)) needed = face;
             if (needed != face && run.Length > 0)
             {
@@ -47,7 +62,7 @@ public static class Typesetting
                 run.Clear();
             }
             face = needed;
-            run.Append(rune.ToString());
+            run.Append(new Rune(shown).ToString());
         }
         if (run.Length > 0) stretches.Add(new Stretch(run.ToString(), face));
         return stretches;
@@ -59,7 +74,11 @@ public static class Typesetting
         ArgumentNullException.ThrowIfNull(text);
         var own = Faces.Of(cut);
         var ems = 0.0;
-        foreach (var rune in text.EnumerateRunes()) ems += own.Has(rune.Value) ? own.Advance(rune.Value) : Faces.Wide.Advance(rune.Value);
+        foreach (var rune in text.EnumerateRunes())
+        {
+            var shown = Shown(rune.Value, own);
+            ems += own.Has(shown) || !Faces.Wide.Has(shown) ? own.Advance(shown) : Faces.Wide.Advance(shown);
+        }
         return ems * size;
     }
 

@@ -6,24 +6,24 @@ using Microsoft.Extensions.Logging.Abstractions;
 
 namespace Purlin.Report.Page;
 
-/// <summary>Sets the report as one HTML file that stands alone: pictures and fonts inside, no script, no request.</summary>
+/// <summary>Sets a paper as one HTML file that stands alone: pictures and fonts inside, no script, no request.</summary>
 public static class PageWriter
 {
     /// <summary>The page as it is kept: UTF-8 without a byte order mark.</summary>
-    /// <param name="model">The report.</param>
+    /// <param name="paper">The paper.</param>
     /// <param name="photoBySha">Bytes of a photograph by its hash; none when they are not at hand, which the page then says.</param>
-    public static async Task<byte[]> BytesAsync(ReportModel model, Func<string, byte[]?> photoBySha) => Encoding.UTF8.GetBytes(await WriteAsync(model, photoBySha));
+    public static async Task<byte[]> BytesAsync(Paper paper, Func<string, byte[]?> photoBySha) => Encoding.UTF8.GetBytes(await WriteAsync(paper, photoBySha));
 
     /// <summary>Writes the page.</summary>
-    /// <param name="model">The report.</param>
+    /// <param name="paper">The paper.</param>
     /// <param name="photoBySha">Bytes of a photograph by its hash; none when they are not at hand, which the page then says.</param>
-    public static async Task<string> WriteAsync(ReportModel model, Func<string, byte[]?> photoBySha)
+    public static async Task<string> WriteAsync(Paper paper, Func<string, byte[]?> photoBySha)
     {
-        ArgumentNullException.ThrowIfNull(model);
+        ArgumentNullException.ThrowIfNull(paper);
         ArgumentNullException.ThrowIfNull(photoBySha);
         await using var services = new ServiceCollection().BuildServiceProvider();
         await using HtmlRenderer renderer = new(services, NullLoggerFactory.Instance);
-        var parameters = ParameterView.FromDictionary(new Dictionary<string, object?> { [nameof(ReportPage.Model)] = model, [nameof(ReportPage.Content)] = new PageContent(model, photoBySha) });
+        var parameters = ParameterView.FromDictionary(new Dictionary<string, object?> { [nameof(ReportPage.Paper)] = paper, [nameof(ReportPage.Content)] = new PageContent(paper, photoBySha) });
         return await renderer.Dispatcher.InvokeAsync(async () =>
         {
             var page = await renderer.RenderComponentAsync<ReportPage>(parameters);

@@ -17,13 +17,10 @@ internal sealed class Leaf(string kind)
     /// <summary>Row or Column, for the head of a table.</summary>
     public string? Scope { get; init; }
 
-    /// <summary>Address of the place it leads to, for a line of the contents.</summary>
-    public string? Link { get; init; }
-
-    /// <summary>Width of what is drawn, for a picture or a link.</summary>
+    /// <summary>Width of what is drawn, for a picture.</summary>
     public double Width { get; init; }
 
-    /// <summary>Height of what is drawn, for a picture or a link.</summary>
+    /// <summary>Height of what is drawn, for a picture.</summary>
     public double Height { get; init; }
 
     public static Leaf Paragraph() => new("P");
@@ -32,7 +29,10 @@ internal sealed class Leaf(string kind)
 /// <summary>Something drawn for a leaf; the point given is its upper left.</summary>
 internal sealed record Stroke(Leaf Leaf, Action<Canvas, double, double> Draw);
 
-/// <summary>A heading as the outline and the contents know it.</summary>
+/// <summary>A heading as the outline knows it, and where a link may lead.</summary>
+/// <param name="Level">Level in the outline, from 1; 0 for a place that links lead to and that is no heading.</param>
+/// <param name="Text">Plain words.</param>
+/// <param name="Anchor">Address.</param>
 internal sealed record Landmark(int Level, string Text, string Anchor);
 
 /// <summary>What is never broken across pages: a line, a picture with its caption, one line of a table's row.</summary>
@@ -43,7 +43,7 @@ internal sealed class Atom
     /// <summary>Space above it; falls away at the head of a page.</summary>
     public double Before { get; init; }
 
-    /// <summary>Distance from the left edge of the text.</summary>
+    /// <summary>Distance from the left edge of its track.</summary>
     public double Left { get; init; }
 
     /// <summary>Whether it must not stand last on a page.</summary>
@@ -64,4 +64,9 @@ internal sealed class Atom
 
     /// <summary>Head of its table, said again at the top of each page the table goes on to.</summary>
     public Atom? Head { get; init; }
+
+    /// <summary>Space, where a neighboring track begins lower.</summary>
+    public static Atom Space(double height, double before = 0) => new() { Height = height, Before = before, Keep = true, Strokes = [] };
+
+    public static double HeightOf(IEnumerable<Atom> atoms) => atoms.Select((atom, index) => atom.Height + (index == 0 ? 0 : atom.Before)).Sum();
 }

@@ -1,95 +1,97 @@
-using Purlin.Book;
-using Purlin.Judgement;
 using Purlin.Report.Drawing;
-using Purlin.Report.Writing;
+using Purlin.Report.Fonts;
 
 namespace Purlin.Report.Pdf;
 
-/// <summary>Sets chapters as pieces of the flow.</summary>
-internal sealed class ChapterSetting(PictureSetting pictures)
+/// <summary>Sets the chapters of a paper as pieces of the flow.</summary>
+internal sealed class ChapterSetting(PictureSetting pictures, Flow flow)
 {
-    public const string MattersTitle = "The matters, heaviest first";
+    private bool annex;
 
-    /// <summary>A chapter begins a page when it is long enough to want one.</summary>
-    public Piece Of(Chapter chapter, bool newPage)
+    public void Add(Chapter chapter)
     {
         IReadOnlyList<Group> groups = [new Group("Sect")];
-        List<Atom> atoms = [.. Title(chapter.Title, chapter.Id, groups)];
-        if (chapter.Lead.Length > 0) atoms.AddRange(TextSetting.Paragraph(chapter.Lead, Style.Lead, Measures.Text * 0.86, groups, before: 12));
-        var headings = 0;
-        foreach (var block in chapter.Blocks) atoms.AddRange(Block(block, groups, $"{chapter.Id}-{headings++}"));
-        return Named(new Piece(atoms, [], newPage), chapter.Title);
+        annex |= chapter.Form == ChapterForm.Annex;
+        var reference = chapter.Form is ChapterForm.Reference or ChapterForm.Annex;
+        var voice = !reference ? Voice.Across : annex ? Voice.Annex : Voice.Reference;
+        if (chapter.Form is ChapterForm.Annex or ChapterForm.Sheet) flow.NewPage();
+        if (reference) flow.TwoColumns(16);
+        else flow.OneColumn();
+        var kept = Head(chapter, voice, groups);
+        if (chapter.Lead.Length > 0) kept.AddRange(TextSetting.Paragraph(chapter.Lead, reference ? voice.Body : Style.Lead, voice.Width, groups, before: 4, keep: true));
+        foreach (var block in chapter.Blocks)
+        {
+            foreach (var piece in Pieces(block, chapter, voice, groups, kept))
+            {
+                foreach (var atom in piece.Tracks.SelectMany(track => track.Atoms)) if (atom.Section.Length == 0) atom.Section = chapter.Title;
+                flow.Add(piece);
+            }
+        }
+        if (kept.Count > 0) flow.Add(Piece.Of(kept));
     }
 
-    /// <summary>The page before the matters: the house with every number.</summary>
-    public static Piece Map(ReportModel model, Group section) => Named(new Piece(
-        [.. Title(MattersTitle, "matters", [section]), PictureSetting.Drawing(model.Map, model.MapCaption, Measures.Text, [section], tallest: 420), .. TableSetting.Of(model.Weights, [section])], [], true), MattersTitle);
-
-    /// <summary>The matters, each made for the room it finds.</summary>
-    public IEnumerable<Func<double, Piece?>> Matters(ReportModel model, Group section)
-    {
-        MatterSetting setting = new(pictures);
-        foreach (var weight in model.Matters.GroupBy(matter => matter.Weight))
+    private static List<Atom> Head(Chapter chapter, Voice voice, IReadOnlyList<Group> groups) => chapter.Title.Length == 0 ? [] :
+        [.. TextSetting.Heading(chapter.Title, "H2", voice.Chapter, 2, chapter.Id, groups, voice.Width, before: 20).Select((line, index) => index > 0 ? line : new Atom
         {
-            IReadOnlyList<Group> groups = [section, new Group("Sect")];
-            IReadOnlyList<Atom> head = [.. TextSetting.Heading(Phrase.Sentence(weight.Key.Word()), "H2", Style.Group, 2, $"weight-{(int)weight.Key}", groups, before: 30), .. TextSetting.Paragraph(Phrase.Meaning(weight.Key), Style.Body, Measures.Text, groups, before: 0, keep: true)];
-            foreach (var matter in weight)
+            Height = line.Height, Before = line.Before, Groups = line.Groups, Run = line.Run, Keep = true, Entry = new Landmark(1, line.Entry!.Text, line.Entry.Anchor),
+            Strokes = [new Stroke(line.Strokes[0].Leaf, (canvas, x, y) =>
             {
-                var above = matter == weight.First() ? head : [];
-                yield return room => setting.Of(matter, groups, room, above) is { } piece
-                    ? Named(above.Count == 0 ? piece : new Piece([.. above, .. piece.Main], Lowered(piece.Margin, above)), MattersTitle)
-                    : null;
-            }
+                if (y > Measures.Top + 6) canvas.Rule(x, y - 6, x + voice.Width, y - 6, 2);
+                line.Strokes[0].Draw(canvas, x, y);
+            })],
+        })];
+
+    // The heading goes before the first atoms that stand in one column; what is beside something is set after it.
+    private IEnumerable<Piece> Pieces(Block block, Chapter chapter, Voice voice, IReadOnlyList<Group> groups, List<Atom> kept)
+    {
+        if (Atoms(block, voice, groups) is { } atoms)
+        {
+            if (atoms.Count == 0) yield break;
+            var whole = Piece.Of([.. kept, .. atoms]);
+            kept.Clear();
+            yield return whole;
+            yield break;
+        }
+        if (kept.Count > 0) yield return Piece.Of([.. kept]);
+        kept.Clear();
+        switch (block)
+        {
+            case Block.Weighing weighing:
+                // Not without the first of its matters.
+                yield return Piece.Of([.. TextSetting.Heading(weighing.Title, "H3", new Style(15, 19, Cut.Bold), 2, weighing.Anchor, groups, voice.Width, before: 0), .. TextSetting.Paragraph(weighing.Meaning, voice.Body, voice.Width, groups, before: 0, keep: true)]) with { Before = 16, Least = 240 };
+                break;
+            case Block.Opening opening: yield return OpeningSetting.Of(opening, groups); break;
+            case Block.Card card:
+                foreach (var piece in new MatterSetting(pictures, chapter.Title).Of(card.Matter, groups)) yield return piece;
+                break;
+            case Block.Jobs jobs:
+                foreach (var piece in new JobSetting(pictures).Of(jobs, groups)) yield return piece;
+                break;
+            case Block.Folded folded:
+                foreach (var inner in folded.Short)
+                    foreach (var piece in Pieces(inner, chapter, voice, groups, kept)) yield return piece;
+                break;
+            default: throw new System.Diagnostics.UnreachableException();
         }
     }
 
-    private static Piece Named(Piece piece, string section)
+    private IReadOnlyList<Atom>? Atoms(Block block, Voice voice, IReadOnlyList<Group> groups) => block switch
     {
-        foreach (var atom in piece.Main.Concat(piece.Margin)) atom.Section = section;
-        return piece;
-    }
-
-    // The margin of the first matter under a weight begins beside the matter, not beside the heading above it.
-    private static IReadOnlyList<Atom> Lowered(IReadOnlyList<Atom> margin, IReadOnlyList<Atom> head)
-    {
-        var height = head.Sum(atom => atom.Height) + head.Skip(1).Sum(atom => atom.Before);
-        return [new Atom { Height = height, Before = head[0].Before, Keep = true, Strokes = [] }, .. margin];
-    }
-
-    private static IEnumerable<Atom> Title(string title, string anchor, IReadOnlyList<Group> groups)
-    {
-        var lines = TextSetting.Heading(title, "H1", Style.Chapter, 1, anchor, groups, before: 34);
-        foreach (var line in lines.SkipLast(1)) yield return line;
-        var last = lines[^1];
-        yield return new Atom
-        {
-            Height = last.Height + 16,
-            Before = last.Before,
-            Groups = groups,
-            Run = last.Run,
-            Keep = true,
-            Entry = last.Entry,
-            Strokes = [.. last.Strokes, new Stroke(last.Strokes[0].Leaf, (canvas, x, y) => GroundLine(canvas, x, y + last.Height + 3))],
-        };
-    }
-
-    // The ground line of a section drawing, with the earth under it.
-    private static void GroundLine(Canvas canvas, double x, double y)
-    {
-        canvas.Rule(x, y, x + Measures.Text, y, 2);
-        SheetOnPaper.Put(canvas, new Mark.Stroke(Hatching.Earth(new Box(0, 0, Measures.Text, 10).Corners), LineClass.Fine, Ink.Hatch), x, y + 0.4, 1);
-    }
-
-    private IEnumerable<Atom> Block(Block block, IReadOnlyList<Group> groups, string anchor) => block switch
-    {
-        Block.Heading heading => TextSetting.Heading(heading.Text, "H2", Style.Heading, 2, heading.Anchor ?? anchor, groups),
-        Block.Paragraph { Aside: true } paragraph => TextSetting.Paragraph(paragraph.Text, Style.Small, Measures.Text * 0.86, groups),
-        Block.Paragraph paragraph => TextSetting.Paragraph(paragraph.Text, Style.Body, Measures.Text * 0.86, groups),
-        Block.Items items => TextSetting.Items(items.Lines, items.Numbered, items.Fine ? Style.Fine : Style.Body, Measures.Text * 0.9, groups, before: items.Fine ? 1.5 : 5),
-        Block.Table table => TableSetting.Of(table, groups),
-        Block.Pictures { Small: true } shown => pictures.Of(shown.Shown, shown.Shown.Count < 3 ? 2 : 3, Measures.Text, groups, tallest: 210),
-        Block.Pictures shown => pictures.Of(shown.Shown, 1, Measures.Text, groups, tallest: 380),
-        Block.Figure figure => [PictureSetting.Drawing(figure.Wide, figure.Caption, Measures.Text, groups)],
-        _ => throw new System.Diagnostics.UnreachableException(),
+        Block.Heading heading => TextSetting.Heading(heading.Text, "H3", voice.Heading, 2, heading.Anchor ?? "", groups, voice.Width, before: annex ? 7 : 9),
+        Block.Paragraph paragraph => TextSetting.Paragraph(paragraph.Text, paragraph.Aside ? voice.Small : voice.Body, voice.Width, groups, before: annex ? 2 : 4, anchor: paragraph.Anchor),
+        Block.Items items => TextSetting.Items(items, items.Fine ? voice.Fine : voice.Body, voice.Width, groups, items.Fine ? 1.2 : 3),
+        Block.Table table => TableSetting.Of(table, voice, groups),
+        Block.MatterList list => [.. ListSetting.Of(list, groups)],
+        Block.Pictures shown => pictures.Of(shown.Shown, voice == Voice.Across ? Math.Clamp(shown.Shown.Count, 4, 5) : 3, voice.Width, groups, voice.Small, 150),
+        Block.Figure figure => [PictureSetting.Drawing(figure.Wide, figure.Caption, voice.Width, groups, voice.Small, Tallest(figure, voice))],
+        _ => null,
     };
+
+    // A drawing fits itself to the room there is, down to a bound.
+    private double Tallest(Block.Figure figure, Voice voice)
+    {
+        var natural = figure.Wide.Height * Math.Min(1, voice.Width / figure.Wide.Width);
+        var room = flow.Room - 70;
+        return room >= natural * 0.62 ? Math.Min(natural, room) : natural;
+    }
 }

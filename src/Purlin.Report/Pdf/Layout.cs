@@ -1,88 +1,76 @@
 using PdfSharp.Pdf;
-using Purlin.Report.Drawing;
 
 namespace Purlin.Report.Pdf;
 
 /// <summary>Lays all pieces out on pages first, so that every page number is known, then draws page by page.</summary>
 internal sealed class Layout
 {
-    private readonly ReportModel model;
-    private readonly Dictionary<string, int> pageOf = [];
-    private readonly List<Placed> placed = [];
-    private readonly int pages;
+    private const double FirstTop = 40;
 
-    public Layout(ReportModel model, Func<string, byte[]?> photoBySha)
+    private readonly Paper paper;
+    private readonly Dictionary<string, (int Page, double Y)> places = new(StringComparer.Ordinal);
+    private readonly IReadOnlyList<Placed> placed;
+
+    public Layout(Paper paper, Func<string, byte[]?> photoBySha)
     {
-        this.model = model;
-        ChapterSetting chapters = new(new PictureSetting(photoBySha));
-        Group section = new("Sect");
-        // The pages of the contents are known before those of the body: one line an entry, whatever page it names.
-        Landmark[] entries =
-        [
-            Chapter(model.First), new(1, ChapterSetting.MattersTitle, "matters"), .. model.Matters.Select(matter => new Landmark(3, $"{matter.Number}. {matter.Title}", matter.Anchor)), .. model.Chapters.Select(Chapter),
-        ];
-        Flow contents = new(Measures.Top, Measures.Bottom, 2);
-        contents.Add(new Piece(ContentsSetting.Of(entries, PageOf), []));
-        Flow body = new(Measures.Top, Measures.Bottom, contents.LastPage + 1);
-        body.Add(chapters.Of(model.First, newPage: true));
-        body.Add(ChapterSetting.Map(model, section));
-        body.NewPage();
-        foreach (var matter in chapters.Matters(model, section)) body.Add(matter);
-        foreach (var chapter in model.Chapters) body.Add(chapters.Of(chapter, newPage: true));
-        placed.AddRange(contents.Placed);
-        placed.AddRange(body.Placed);
-        pages = Math.Max(contents.LastPage, body.LastPage);
+        this.paper = paper;
+        Flow flow = new(Measures.Top, Measures.Bottom, FirstTop);
+        ChapterSetting chapters = new(new PictureSetting(photoBySha), flow);
+        flow.Add(OpeningSetting.Head(paper, [new Group("Sect")]));
+        foreach (var chapter in paper.Chapters) chapters.Add(chapter);
+        placed = flow.Placed;
+        Pages = flow.LastPage;
         foreach (var atom in placed)
-            if (atom.Atom.Entry is { } entry) pageOf.TryAdd(entry.Anchor, atom.Page);
+            if (atom.Atom.Entry is { Anchor.Length: > 0 } entry) places.TryAdd(entry.Anchor, (atom.Page, atom.Y));
+        places.TryAdd("list", (1, FirstTop));
     }
+
+    public int Pages { get; }
+
+    public IReadOnlyDictionary<string, (int Page, double Y)> Places => places;
 
     public void Draw(Canvas canvas)
     {
-        Tagging tagging = new(canvas, PageOf);
-        Running running = new(model, pages);
-        canvas.NewPage(Measures.Width, Measures.Height);
-        CoverPage.Draw(canvas, tagging, model);
-        tagging.Close();
+        Tagging tagging = new(canvas);
+        Running running = new(paper, Pages);
         PdfOutline?[] branch = [null, null, null, null];
         var byPage = placed.ToLookup(atom => atom.Page);
-        for (var page = 2; page <= pages; page++)
+        for (var page = 1; page <= Pages; page++)
         {
             canvas.NewPage(Measures.Width, Measures.Height);
             Placed[] here = [.. byPage[page]];
-            var section = here.FirstOrDefault(atom => atom.Atom.Section.Length > 0)?.Atom.Section ?? "";
+            var section = here.FirstOrDefault(atom => atom.Atom.Section.Length > 0)?.Atom.Section ?? paper.Title;
             tagging.Artifact(() => running.Draw(canvas, section, page));
             Draw(canvas, tagging, here, branch);
         }
         tagging.Close();
     }
 
-    private static Landmark Chapter(Chapter chapter) => new(1, chapter.Title, chapter.Id);
-
-    private int? PageOf(string anchor) => pageOf.TryGetValue(anchor, out var page) ? page : null;
-
     private static void Draw(Canvas canvas, Tagging tagging, Placed[] here, PdfOutline?[] branch)
     {
         for (var at = 0; at < here.Length;)
         {
             var first = here[at];
-            if (first.Repeated)
+            if (first.Repeated || first.Atom.Strokes.Any(stroke => stroke.Leaf.Kind == "Artifact"))
             {
-                tagging.Artifact(() => { foreach (var stroke in first.Atom.Strokes) stroke.Draw(canvas, Measures.Left + first.Atom.Left, first.Y); });
+                tagging.Artifact(() => { foreach (var stroke in first.Atom.Strokes) stroke.Draw(canvas, X(first), first.Y); });
                 at++;
                 continue;
             }
             var end = at + 1;
             while (end < here.Length && first.Atom.Run is { } run && !here[end].Repeated && ReferenceEquals(here[end].Atom.Run, run)) end++;
             foreach (var line in here[at..end]) Outline(canvas, line.Atom.Entry, branch);
-            if (first.Atom.Strokes.Count > 0) tagging.Write([.. here[at..end].Select(line => (line.Atom, Measures.Left + line.Atom.Left, line.Y))]);
+            if (first.Atom.Strokes.Count > 0) tagging.Write([.. here[at..end].Select(line => (line.Atom, X(line), line.Y))]);
             at = end;
         }
     }
 
+    private static double X(Placed placed) => Measures.Left + placed.X + placed.Atom.Left;
+
     private static void Outline(Canvas canvas, Landmark? entry, PdfOutline?[] branch)
     {
-        if (entry is null) return;
-        var level = Math.Clamp(entry.Level, 1, 3);
+        if (entry is null || entry.Level is 0 or > 3 || entry.Anchor.Length == 0) return;
+        var level = entry.Level;
         while (level > 1 && branch[level - 1] is null) level--;
         branch[level] = level == 1 ? canvas.Document.Outlines.Add(entry.Text, canvas.Page, true) : branch[level - 1]!.Outlines.Add(entry.Text, canvas.Page, level < 2);
         for (var below = level + 1; below < branch.Length; below++) branch[below] = null;

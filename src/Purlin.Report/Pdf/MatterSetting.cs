@@ -1,119 +1,133 @@
 using Purlin.Book;
-using Purlin.Judgement;
 using Purlin.Report.Drawing;
 using Purlin.Report.Fonts;
 using Purlin.Report.Writing;
 
 namespace Purlin.Report.Pdf;
 
-/// <summary>Sets a matter: its balloon hangs left, its text stands in the column, weight, trail and sources in the margin.</summary>
-internal sealed class MatterSetting(PictureSetting pictures)
+/// <summary>Sets a matter: balloon, by when, whom and where hang left; the picture stands beside the words, never under them.</summary>
+internal sealed class MatterSetting(PictureSetting pictures, string title)
 {
-    private const double Label = 76;
-    private const double Further = 112;
+    private const double Across = Measures.Text - Measures.First;
+    private static readonly Style rail = new(8.8, 11.2);
+    private static readonly Style part = new(10.5, 14, Cut.Bold);
 
-    /// <summary>The matter for the room left on a page: its first photograph is made smaller, down to a bound, rather than parted from the text.</summary>
-    /// <returns>Nothing when it wants a page of its own to begin on.</returns>
-    public Piece? Of(Matter matter, IReadOnlyList<Group> outer, double room, IReadOnlyList<Atom>? above = null)
+    /// <summary>The matter as a piece: it may be parted under its first picture, and is not where the page can end before it.</summary>
+    public IEnumerable<Piece> Of(Matter matter, IReadOnlyList<Group> outer)
     {
         IReadOnlyList<Group> groups = [.. outer, new Group("Art")];
-        var text = Text(matter, groups);
-        var tallest = Tallest(matter, [.. above ?? [], .. text], double.IsPositiveInfinity(room) ? Measures.Bottom - Measures.Top : room);
-        if (tallest < Smallest(matter) && !double.IsPositiveInfinity(room)) return null;
-        text.AddRange(pictures.Of([.. matter.Pictures.Take(1)], 1, Measures.Column, groups, Measures.Gutter, Math.Max(tallest, Smallest(matter))));
-        text.AddRange(pictures.Of([.. matter.Pictures.Skip(1)], 2, Measures.Column, groups, Measures.Gutter, Further));
-        return new Piece(text, [.. Margin(matter, [.. groups, new Group("Div")])]);
-    }
-
-    private static List<Atom> Text(Matter matter, IReadOnlyList<Group> groups)
-    {
-        List<Atom> main = [.. Title(matter, groups)];
-        foreach (var part in matter.Parts) main.AddRange(Part(part, groups));
-        main[^1].Keep = false;
-        foreach (var caution in matter.Cautions) main.AddRange(TextSetting.Paragraph($"Caution. {caution}", Style.Strong, Measures.Column - Label, groups, Measures.Gutter + Label));
-        if (matter.ThenAndNow.Length > 0) main.AddRange(TextSetting.Paragraph($"Then and now. {matter.ThenAndNow}", Style.Body, Measures.Column - Label, groups, Measures.Gutter + Label));
-        return main;
-    }
-
-    // The first photograph is as large as its weight deserves and as the page leaves room for, so that text and pictures stand together.
-    private static double Tallest(Matter matter, IEnumerable<Atom> text, double room)
-    {
-        var left = room - text.Sum(atom => atom.Height + atom.Before);
-        if (matter.Pictures.Count == 0) return left;
-        var wanted = matter.Weight switch { >= Weight.ActNow => 172, Weight.PutRight => 136, _ => 112 };
-        return Math.Min(left - matter.Pictures.Count / 2 * (Further + 38) - 48, wanted);
-    }
-
-    private static double Smallest(Matter matter) => matter.Pictures.Count == 0 ? 0 : matter.Weight switch { >= Weight.ActNow => 92, Weight.PutRight => 88, _ => 80 };
-
-    private static IEnumerable<Atom> Title(Matter matter, IReadOnlyList<Group> groups)
-    {
-        var title = TextSetting.Heading($"{matter.Number}. {matter.Title}", "H3", Style.Heading, 3, matter.Anchor, groups, Measures.Column, Measures.Gutter, before: 26);
-        Leaf heading = title[0].Strokes[0].Leaf;
-        var balloon = Callout.Balloon(matter.Number, (int)matter.Weight, new Spot(0, 0), "");
-        yield return new Atom
+        var head = Title(matter, groups);
+        var space = Atom.HeightOf(head) + head[^1].Before;
+        var first = pictures.Of([.. matter.Pictures.Take(1)], 1, Measures.Picture, groups, Style.Small, 190);
+        var (left, right) = Best(matter, groups, first);
+        var more = matter.Pictures.Skip(1).ToList();
+        // A second picture goes under the first where the words beside are long enough.
+        while (more.Count > 0 && pictures.Of([more[0]], 1, Measures.Picture, groups, Style.Small, 160) is var under && Atom.HeightOf(left) + Atom.HeightOf(under) + 8 <= Atom.HeightOf(right) + 30)
         {
-            Height = title[0].Height,
-            Before = title[0].Before,
-            Left = 0,
-            Groups = groups,
-            Run = title[0].Run,
-            Keep = true,
-            Entry = title[0].Entry,
-            Strokes =
-            [
-                new Stroke(heading, (canvas, x, y) =>
-                {
-                    canvas.Rule(x, y - 10, x + Measures.Text, y - 10, 0.7);
-                    SheetOnPaper.Put(canvas, balloon, x + 14, y + 11, 1.05);
-                    title[0].Strokes[0].Draw(canvas, x + Measures.Gutter, y);
-                }),
-            ],
-        };
-        foreach (var line in title.Skip(1)) yield return line;
-    }
-
-    private static IEnumerable<Atom> Part(Part part, IReadOnlyList<Group> groups)
-    {
-        var style = part.Label == MatterWriting.Do ? Style.Strong : Style.Body;
-        var lines = Typesetting.Lines(part.Text, style.Size, style.Cut, Measures.Column - Label);
-        var leaf = Leaf.Paragraph();
-        var marked = part.Label == MatterWriting.Do;
-        return lines.Select((line, index) => new Atom
-        {
-            Height = style.Leading,
-            Before = index == 0 ? 5 : 0,
-            Left = Measures.Gutter,
-            Groups = groups,
-            Run = leaf,
-            Keep = true,
-            Strokes =
-            [
-                new Stroke(leaf, (canvas, x, y) =>
-                {
-                    if (marked) canvas.Fill(new Box(x + Label - 9, y, 2.6, style.Leading + 0.3), Ink.Line);
-                    if (index == 0) canvas.Text(part.Label, x, y + style.Leading * 0.76, Style.Label.Size, Cut.Regular, Ink.Quiet);
-                    canvas.Text(line, x + Label, y + style.Leading * 0.76, style.Size, style.Cut, style.Ink);
-                }),
-            ],
-        });
-    }
-
-    private static IEnumerable<Atom> Margin(Matter matter, IReadOnlyList<Group> groups)
-    {
-        var first = true;
-        IEnumerable<Atom> Note(string heading, IEnumerable<string> lines)
-        {
-            var atoms = TextSetting.Paragraph(heading, Style.SmallStrong, Measures.MarginWidth, groups, Measures.MarginLeft, first ? 26 : 8, keep: true).ToList();
-            first = false;
-            foreach (var line in lines) atoms.AddRange(TextSetting.Paragraph(line, Style.Small, Measures.MarginWidth, groups, Measures.MarginLeft, 2));
-            return atoms;
+            left.InsertRange(first.Count + matter.Pictures.Count - 1 - more.Count, under);
+            more.RemoveAt(0);
         }
-        List<Atom> margin = [.. Note("Why this weight", matter.Why)];
-        if (matter.Trail.Count > 0) margin.AddRange(Note("Trail of evidence", matter.Trail.Select(line => $"{line.Text} [{line.Entry}]")));
-        if (matter.SeeAlso.Count > 0) margin.AddRange(Note("See also", [$"Photograph {Phrase.List([.. matter.SeeAlso.Select(number => $"{number}")])}."]));
-        if (matter.Workings.Count > 0) margin.AddRange(Note("Reckoned in", [$"Working {Phrase.List([.. matter.Workings.Select(number => $"{number}")])}."]));
-        if (matter.Sources.Count > 0) margin.AddRange(Note("Sources", matter.Sources.Select(source => Phrase.End(Phrase.Sentence(source)))));
-        return margin;
+        var beside = Rail(matter, groups);
+        var whole = Math.Max(space + Math.Max(Atom.HeightOf(left), Atom.HeightOf(right)), Atom.HeightOf(beside));
+        var least = Math.Min(whole, Math.Max(space + (first.Count > 0 ? Atom.HeightOf(first) : 60), 130));
+        yield return new Piece(new Track(0, beside), new Track(Measures.First, [.. head, .. left]), new Track(Measures.Second, [Atom.Space(Atom.HeightOf(head)), .. right])) { Least = least, Before = 14 };
+        if (more.Count > 0) yield return new Piece(new Track(Measures.First, pictures.Of(more, Math.Clamp(more.Count, 2, 3), Across, groups, Style.Small, 128)));
+        foreach (var atom in beside.Concat(head).Concat(left).Concat(right)) atom.Section = title;
+    }
+
+    // What was seen goes under the picture when that makes the whole lower; so do the references.
+    private static (List<Atom> Left, List<Atom> Right) Best(Matter matter, IReadOnlyList<Group> groups, IReadOnlyList<Atom> picture)
+    {
+        (List<Atom>, List<Atom>)? best = null;
+        var least = double.PositiveInfinity;
+        foreach (var (seenLeft, notesLeft) in ((bool, bool)[])[(false, true), (true, false), (true, true), (false, false)])
+        {
+            List<Atom> left = [.. picture], right = [];
+            (seenLeft ? left : right).AddRange(Seen(matter, groups, seenLeft ? Measures.Picture : Measures.Column));
+            right.AddRange(Words(matter, groups));
+            (notesLeft ? left : right).AddRange(Notes(matter, groups, notesLeft ? Measures.Picture : Measures.Column));
+            var height = Math.Max(Atom.HeightOf(left), Atom.HeightOf(right));
+            if (height >= least - 10) continue;
+            (best, least) = ((left, right), height);
+        }
+        return best!.Value;
+    }
+
+    private static List<Atom> Title(Matter matter, IReadOnlyList<Group> groups)
+    {
+        var lines = TextSetting.Heading($"{matter.Number}. {matter.Title}", "H3", Style.Heading, 3, matter.Anchor, groups, Across, before: 0);
+        return [.. lines.Select((line, index) => index > 0 ? line : new Atom
+        {
+            Height = line.Height,
+            Groups = groups,
+            Run = line.Run,
+            Keep = true,
+            Entry = line.Entry,
+            Strokes = [new Stroke(line.Strokes[0].Leaf, (canvas, x, y) =>
+            {
+                canvas.Rule(x - Measures.First, y - 7, x + Across, y - 7, matter.Weight >= Weight.ActNow ? 1.6 : 0.8);
+                line.Strokes[0].Draw(canvas, x, y);
+            })],
+        })];
+    }
+
+    private static List<Atom> Seen(Matter matter, IReadOnlyList<Group> groups, double width)
+    {
+        List<Atom> atoms = [.. Label(PartKind.Seen, width, groups)];
+        foreach (var line in matter.Seen) atoms.AddRange(TextSetting.Paragraph(line, Style.Body, width, groups, before: 2));
+        return atoms;
+    }
+
+    private static List<Atom> Words(Matter matter, IReadOnlyList<Group> groups)
+    {
+        List<Atom> atoms = [];
+        foreach (var kind in (PartKind[])[PartKind.Why, PartKind.Do])
+        {
+            atoms.AddRange(Label(kind, Measures.Column, groups));
+            atoms.AddRange(TextSetting.Paragraph(matter.Say(kind), Style.Body, Measures.Column, groups, before: 1));
+        }
+        foreach (var question in matter.Questions) atoms.AddRange(TextSetting.Paragraph(new Prose(new Run($"{Phrase.Asking(question.Trade)}: ", Strong: true), new Run(question.Ask)), Style.Body, Measures.Column, groups, before: 3));
+        return atoms;
+    }
+
+    private static IReadOnlyList<Atom> Label(PartKind kind, double width, IReadOnlyList<Group> groups) => TextSetting.Heading(Phrase.Label(kind), "H4", part, 4, "", groups, width, before: 6).Select(line => new Atom { Height = part.Leading, Before = 5, Groups = groups, Run = line.Run, Keep = true, Strokes = line.Strokes }).ToArray();
+
+    private static List<Atom> Notes(Matter matter, IReadOnlyList<Group> groups, double width)
+    {
+        List<Atom> atoms = [];
+        void Say(Prose words) => atoms.AddRange(TextSetting.Paragraph(words, Style.Small, width, groups, before: atoms.Count == 0 ? 7 : 3));
+        if (matter.Clear.Length > 0) Say(matter.Clear);
+        if (matter.Years.Length > 0) Say(matter.Years);
+        List<Prose> refer = [];
+        if (matter.SeeAlso.Count > 0) refer.Add(new Prose(new Run(matter.SeeAlso.Count == 1 ? "Photograph " : "Photographs ")).Then(Prose.Join(", ", matter.SeeAlso.Select(number => Prose.Link($"{number}", $"photograph-{number}")))));
+        if (matter.Workings.Count > 0) refer.Add(Prose.Join(", ", matter.Workings.Select(number => Prose.Link($"W{number}", $"working-{number}"))));
+        refer.Add(Prose.Link("Evidence", matter.EvidenceAnchor));
+        refer.Add(Prose.Link("list", "list"));
+        Say(Prose.Join(" · ", refer));
+        return atoms;
+    }
+
+    private static IReadOnlyList<Atom> Rail(Matter matter, IReadOnlyList<Group> groups)
+    {
+        var balloon = Callout.Balloon(matter.Number, (int)matter.Weight, new Spot(0, 0), "");
+        List<Stroke> head = [new Stroke(new Leaf("Artifact"), (canvas, x, y) => SheetOnPaper.Put(canvas, balloon, x + 16, y + 16.5, 1.28))];
+        List<Atom> atoms = [new Atom { Height = 36, Groups = groups, Keep = true, Strokes = head }];
+        if (matter.Locator is { } locator)
+        {
+            var scale = Math.Min(44 / locator.Width, 36 / locator.Height);
+            Leaf figure = new("Figure") { Alt = Typesetting.Clean($"{locator.Title}: {locator.Description}"), Width = 44, Height = 36 };
+            atoms.Add(new Atom { Height = 0, Before = -36, Groups = groups, Keep = true, Strokes = [new Stroke(figure, (canvas, x, y) => SheetOnPaper.Draw(canvas, locator, x + 38, y + 36 - locator.Height * scale, scale))] });
+            atoms.Add(Atom.Space(36));
+        }
+        void Say(string words, Style style, double before) => atoms.AddRange(TextSetting.Paragraph(words, style, Measures.Rail, groups, before: before, keep: true));
+        Say(matter.Weight.Word(), rail with { Size = 10.5, Leading = 13, Cut = Cut.Bold, Ink = matter.Weight == Weight.MakeSafe ? Ink.Accent : Ink.Text }, 1);
+        Say("by when", Style.Small with { Leading = 10 }, 3);
+        Say(matter.Due.By.Word(), rail with { Cut = Cut.Bold }, 0);
+        Say("whom to call", Style.Small with { Leading = 10 }, 3);
+        Say(Phrase.Trade(matter.Trade), rail with { Cut = Cut.Bold }, 0);
+        Say(matter.Say(PartKind.Where), rail, 3);
+        if (matter.Cautions.Count > 0) atoms.AddRange(TextSetting.Paragraph(new Prose(new Run("caution "), new Run(string.Join(", ", matter.Cautions), "cautions", Strong: true)), rail, Measures.Rail, groups, before: 3, keep: true));
+        atoms[^1].Keep = false;
+        return atoms;
     }
 }

@@ -1,12 +1,11 @@
 using PdfSharp.Drawing;
 using PdfSharp.Pdf;
-using PdfSharp.Pdf.Annotations;
 using PdfSharp.UniversalAccessibility;
 
 namespace Purlin.Report.Pdf;
 
 /// <summary>Opens and closes the elements of the document's structure as the atoms of a page are drawn.</summary>
-internal sealed class Tagging(Canvas canvas, Func<string, int?> pageOf)
+internal sealed class Tagging(Canvas canvas)
 {
     private readonly List<Group> open = [];
 
@@ -56,7 +55,6 @@ internal sealed class Tagging(Canvas canvas, Func<string, int?> pageOf)
         {
             case "Sect": canvas.Tags.BeginElement(PdfGroupingElementTag.Section); break;
             case "Art": canvas.Tags.BeginElement(PdfGroupingElementTag.Article); break;
-            case "TOC": canvas.Tags.BeginElement(PdfGroupingElementTag.TableOfContents); break;
             default: canvas.Tags.BeginBlockLevelElement(kind); break;
         }
     }
@@ -66,12 +64,6 @@ internal sealed class Tagging(Canvas canvas, Func<string, int?> pageOf)
         if (leaf.Alt is { } alt)
         {
             canvas.Tags.BeginElement(PdfIllustrationElementTag.Figure, alt, new XRect(x, y, Math.Max(1, leaf.Width), Math.Max(1, leaf.Height)));
-            return;
-        }
-        if (leaf.Link is { } link && pageOf(link) is { } page)
-        {
-            var area = canvas.Graphics.Transformer.WorldToDefaultPage(new XRect(x, y, leaf.Width, leaf.Height));
-            canvas.Tags.BeginElement(PdfLinkAnnotation.CreateDocumentLink(new PdfRectangle(area), page), "Go to this page");
             return;
         }
         canvas.Tags.BeginBlockLevelElement(leaf.Kind);

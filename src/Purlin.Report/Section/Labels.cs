@@ -28,6 +28,9 @@ internal static class Labels
         return cut;
     }
 
+    /// <summary>Whether a name fits whole or in its short form; cut off it tells nobody anything.</summary>
+    public static bool Fits(string name, double size, double width) => For(name, size, width).All(line => !line.EndsWith('…'));
+
     /// <summary>Sets a name in lines around a middle, from its first line down.</summary>
     public static void Put(Draughting sheet, string name, bool looked, Spot first, double width, double size)
     {

@@ -12,7 +12,9 @@ internal static class PinPart
     /// <summary>More leaders than this cross one another; then balloons stand in their places instead.</summary>
     public const int MostLeaders = 24;
 
-    private const double Small = 10.6;
+    private const double Between = 1.2;
+
+    private static readonly double[] Sizes = [Callout.Radius, 10.6, 9.2, 8, 7, 6];
 
     public static void Knots(Draughting sheet)
     {
@@ -24,32 +26,45 @@ internal static class PinPart
         foreach (var cell in sheet.Plan.All)
         {
             var pins = sheet.Of(cell.Place).Pins;
-            if (pins.Count > 0) InPlace(sheet, pins, Strip(sheet.Plan, cell), Rows(sheet.Plan, cell));
+            if (pins.Count > 0) InPlace(sheet, pins, Strip(sheet.Plan, cell), Tallest(sheet.Plan, cell));
         }
     }
 
-    // One row of full balloons where they fit, else rows of smaller ones; what then does not fit is counted.
-    private static void InPlace(Draughting sheet, IReadOnlyList<Pin> pins, Box strip, int most)
+    /// <summary>One balloon a place, the heaviest; another edge behind it says that there are more.</summary>
+    public static void Heaviest(Draughting sheet)
     {
-        var fits = pins.Count <= Across(strip, Callout.Radius);
-        var radius = fits ? Callout.Radius : Small;
-        var across = Across(strip, radius);
-        var rows = fits ? 1 : Math.Min(most, (pins.Count + across - 1) / across);
-        var room = across * rows;
-        var shown = pins.Count <= room ? pins.Count : Math.Max(1, room - 1);
-        var used = Math.Min(pins.Count, room);
-        for (var index = 0; index < used; index++)
+        foreach (var cell in sheet.Plan.All)
         {
-            int row = index / across, inRow = Math.Min(across, used - row * across);
-            Spot at = new(strip.Centre.X + (index % across - (inRow - 1) / 2.0) * (2 * radius + 1.2), strip.Bottom - radius - (rows - 1 - row) * (2 * radius + 1.2));
-            if (index < shown) sheet.Float(Callout.Balloon(pins[index].Number, pins[index].Bars, at, pins[index].Words, radius));
-            else More(sheet, at, pins.Count - shown, radius);
+            var pins = sheet.Of(cell.Place).Pins;
+            if (pins.Count == 0) continue;
+            var strip = Strip(sheet.Plan, cell);
+            // On a side it stands high, so that its name stays free.
+            Spot at = new(strip.Centre.X, sheet.Plan.Tiles.Contains(cell) ? cell.Box.Y + Callout.Radius + 5 : strip.Bottom - Callout.Radius);
+            if (pins.Count > 1) sheet.Float(new Mark.Stroke(Trace.Circle(at.X + 2.6, at.Y - 1.6, Callout.Radius), LineClass.Beyond, Ink.Line));
+            sheet.Float(Callout.Balloon(pins[0].Number, pins[0].Bars, at, pins[0].Words));
         }
     }
 
-    private static int Across(Box strip, double radius) => Math.Max(1, (int)((strip.Width + 1.2) / (2 * radius + 1.2)));
+    // As large as all of them fit; a number that is not there cannot be looked for.
+    private static void InPlace(Draughting sheet, IReadOnlyList<Pin> pins, Box strip, double tall)
+    {
+        var radius = Sizes.FirstOrDefault(size => Across(strip, size) * Math.Max(1, (int)((tall + Between) / (2 * size + Between))) >= pins.Count, Sizes[^1]);
+        var across = Across(strip, radius);
+        var rows = (pins.Count + across - 1) / across;
+        for (var index = 0; index < pins.Count; index++)
+        {
+            int row = index / across, inRow = Math.Min(across, pins.Count - row * across);
+            Spot at = new(strip.Centre.X + (index % across - (inRow - 1) / 2.0) * (2 * radius + Between), strip.Bottom - radius - (rows - 1 - row) * (2 * radius + Between));
+            sheet.Float(Callout.Balloon(pins[index].Number, pins[index].Bars, at, pins[index].Words, radius));
+        }
+    }
 
-    private static int Rows(SectionPlan plan, Cell cell) => plan.Sites.Contains(cell) || plan.Attics.Contains(cell) ? 1 : cell.Box.Height >= 90 && plan.Garage != cell ? 3 : 2;
+    private static int Across(Box strip, double radius) => Math.Max(1, (int)((strip.Width + Between) / (2 * radius + Between)));
+
+    // From the foot of the place up to its name.
+    private static double Tallest(SectionPlan plan, Cell cell) => plan.Roofs.Contains(cell) || plan.Sites.Contains(cell) || plan.Attics.Contains(cell) || plan.Tiles.Contains(cell)
+        ? Strip(plan, cell).Height
+        : Math.Max(2 * Callout.Radius, cell.Box.Height - plan.Measures.Letter * 2.4);
 
     public static void InMargins(Draughting sheet, IReadOnlyList<Pin> pins)
     {
@@ -122,13 +137,6 @@ internal static class PinPart
         if (plan.Sites.Contains(cell)) return new Box(cell.Box.X + 6, cell.Box.Bottom - tall - 4, cell.Box.Width * 0.38, tall);
         if (plan.Tiles.Contains(cell)) return new Box(cell.Box.X + 1, cell.Box.Y + 10, cell.Box.Width - 2, tall * 1.75);
         return new Box(cell.Box.X + 2, cell.Box.Bottom - tall - 3, cell.Box.Width - 4, tall);
-    }
-
-    private static void More(Draughting sheet, Spot at, int count, double radius)
-    {
-        sheet.Float(new Mark.Area(Trace.Circle(at.X, at.Y, radius - 1), Ink.Paper));
-        sheet.Float(new Mark.Stroke(Trace.Circle(at.X, at.Y, radius - 1), LineClass.Hidden, Ink.Line));
-        sheet.Float(new Mark.Lettering($"+{count}", new Spot(at.X, at.Y + 4), 11) { Cut = Fonts.Cut.Bold });
     }
 
     /// <summary>The line of a place on which its knot hangs.</summary>

@@ -19,7 +19,7 @@ public static class SectionDrawing
     {
         ArgumentNullException.ThrowIfNull(inspection);
         ArgumentNullException.ThrowIfNull(options);
-        var plan = SectionLayout.Of(inspection, options.Wide ? SectionMeasures.Wide : SectionMeasures.Upright);
+        var plan = SectionLayout.Of(inspection, options.Front ? SectionMeasures.Front : options.Wide ? SectionMeasures.Wide : SectionMeasures.Upright);
         var standings = Standing.Of(inspection, judged, options);
         Draughting sheet = new(plan, standings);
         GroundPart.Draw(sheet);
@@ -29,7 +29,8 @@ public static class SectionDrawing
         SidePart.Draw(sheet);
         if (options.Here is { } here && plan.All.FirstOrDefault(cell => cell.Place.Id == here) is { } cell) Here(sheet, cell.Box);
         var pins = Pin.All(judged, options.Least);
-        if (options.Pins && options.Wide && pins.Count <= PinPart.MostLeaders) PinPart.InMargins(sheet, pins);
+        if (options.Pins && options.OnePin) PinPart.Heaviest(sheet);
+        else if (options.Pins && options.Wide && pins.Count <= PinPart.MostLeaders) PinPart.InMargins(sheet, pins);
         else if (options.Pins) PinPart.InPlace(sheet);
         if (options.Knots) PinPart.Knots(sheet);
         return new Sheet

@@ -98,7 +98,7 @@ internal static class SectionLayout
         for (var count = 1; ; count++)
         {
             var rows = Share(rooms, count, rooms.Sum(RoomWidth));
-            if (count < rooms.Count && rows.Any(row => row.Count * measures.LeastCell > at.Width)) continue;
+            if (count < rooms.Count && rows.Any(row => row.Count * measures.Squeeze > at.Width)) continue;
             return [.. rows.Select((row, index) => Cells(row, at with { Y = at.Y + index * tall, Height = tall }, measures.LeastCell))];
         }
     }

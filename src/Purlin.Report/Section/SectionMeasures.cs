@@ -14,12 +14,16 @@ internal sealed record SectionMeasures
         DeckWing = 78,
         GarageWing = 112,
         Letter = 11.5,
-        LeastCell = 64,
+        LeastCell = 52,
+        Squeeze = 44,
         RoofLeast = 118,
         RoofMost = 168,
         Tile = 104,
         Crawl = 58,
     };
+
+    /// <summary>For a first page, where nothing is tapped.</summary>
+    public static SectionMeasures Front { get; } = new() { IsSmall = true, Left = 14, Right = 6, Row = 62, RoofLeast = 74, RoofMost = 92, Tile = 58, Crawl = 42, LeastCell = 30, Squeeze = 26, Letter = 11, DeckWing = 46, GarageWing = 62 };
 
     public double Width { get; init; } = 360;
 
@@ -39,6 +43,12 @@ internal sealed record SectionMeasures
 
     /// <summary>Narrowest room: a thumb's target and a little air.</summary>
     public double LeastCell { get; init; } = 46;
+
+    /// <summary>Whether only what fits whole is named.</summary>
+    public bool IsSmall { get; init; }
+
+    /// <summary>Down to this width rooms are squeezed before they need a second row.</summary>
+    public double Squeeze { get; init; } = 44;
 
     public double RoofLeast { get; init; } = 104;
 

@@ -22,6 +22,12 @@ public sealed record SectionOptions
     /// <summary>The lightest weight that is pinned; numbers stay those of the whole list.</summary>
     public Weight Least { get; init; } = Weight.KnowAbout;
 
+    /// <summary>One balloon a place, the heaviest; a second edge behind it says that there are more.</summary>
+    public bool OnePin { get; init; }
+
+    /// <summary>Small, for the first page of a report: low stories, nothing that is tapped.</summary>
+    public bool Front { get; init; }
+
     /// <summary>Whether open loose ends are drawn as knots; a sealed report has none open.</summary>
     public bool Knots { get; init; } = true;
 

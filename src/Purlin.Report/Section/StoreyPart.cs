@@ -18,7 +18,10 @@ internal static class StoreyPart
         {
             var ink = sheet.InkOf(cell);
             Furnishing.Draw(sheet, cell.Place.Kind, new Box(cell.Box.X + 4, cell.Box.Y + 30, cell.Box.Width - 8, cell.Box.Height - 31), Draughting.Lighter(ink));
-            Labels.Put(sheet, cell.Place.Name, ink == Ink.Line, new Spot(cell.Box.Centre.X, cell.Box.Y + sheet.Plan.Measures.Letter + 3.5), cell.Box.Width - 11, sheet.Plan.Measures.Letter);
+            // A small drawing names only what it can name whole.
+            var inset = sheet.Plan.Measures.IsSmall ? 3 : 11;
+            if (sheet.Plan.Measures.IsSmall && !Labels.Fits(cell.Place.Name, sheet.Plan.Measures.Letter, cell.Box.Width - inset)) continue;
+            Labels.Put(sheet, cell.Place.Name, ink == Ink.Line, new Spot(cell.Box.Centre.X, cell.Box.Y + sheet.Plan.Measures.Letter + 3.5), cell.Box.Width - inset, sheet.Plan.Measures.Letter);
         }
         for (var index = 1; index < row.Count; index++)
         {

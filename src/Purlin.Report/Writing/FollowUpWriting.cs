@@ -1,34 +1,38 @@
-using Purlin.Journal;
 using Purlin.Judgement;
 
 namespace Purlin.Report.Writing;
 
-/// <summary>Symptoms that were followed: those handed to a trade, those settled on the day.</summary>
+/// <summary>Symptoms that were followed to their end on the day; what was handed on stands with its matter.</summary>
 internal static class FollowUpWriting
 {
-    public static IEnumerable<Chapter> Of(Record record)
+    private const int Most = 84;
+
+    public static IEnumerable<Chapter> Of(ReportModel model)
     {
-        var ends = record.Judged.LooseEnds;
-        if (ends.Count == 0) yield break;
-        List<Block> blocks = [];
-        var handed = ends.Where(end => end.Tied is null || end.Tied.How == Tie.Referral).ToArray();
-        if (handed.Length > 0)
-        {
-            blocks.Add(new Block.Heading("Questions handed on"));
-            blocks.Add(new Block.Table("What we noticed and could not settle on the day. Put each question to the trade named.", ["Noticed", "Ask for", "Of whom"],
-                [.. handed.Select(end => (IReadOnlyList<string>)[Phrase.End(end.Because), Phrase.End(end.Referral), Phrase.Sentence(end.Trade)])])
-            { Shares = [0.36, 0.42, 0.22], Fine = true });
-        }
-        var settled = ends.Where(end => end.Tied is { How: not Tie.Referral }).ToArray();
-        if (settled.Length > 0)
-        {
-            blocks.Add(new Block.Heading("Questions followed to their end"));
-            blocks.Add(new Block.Table("What we noticed, what we then looked for, and what came of it.", ["Noticed", "Looked for, and what came of it"],
-                [.. settled.GroupBy(end => end.Because).Select(group => (IReadOnlyList<string>)[Phrase.End(group.Key), string.Join('\n', group.Select(Answered))])])
-            { Shares = [0.24, 0.76], Fine = true });
-        }
-        yield return new Chapter("follow-up", "Symptoms that were followed", "A symptom seen in one place is a question in others. This is where each question led.", blocks);
+        var record = model.Record;
+        LooseEnd[] settled = [.. record.Judged.LooseEnds.Where(end => !Record.IsHandedOn(end))];
+        if (settled.Length == 0) yield break;
+        var groups = settled.GroupBy(end => record.MatterOf(end)).OrderBy(group => group.Key ?? int.MaxValue).ToArray();
+        yield return new Chapter("follow-up", "Symptoms that were followed", "What a matter made us look for, and what came of it.",
+        [
+            new Block.Folded("Every question with what came of it",
+                [new Block.Table("By matter.", ["Matter", "Looked for, and what came of it"], [.. groups.Select(group => (IReadOnlyList<Prose>)[Head(group.Key), string.Join('\n', group.Select(end => Answered(end, whole: true)))])]) { Shares = [0.16, 0.84], Fine = true }],
+                [new Block.Items([.. groups.Select(group => Head(group.Key).Then(": ").Then(string.Join(' ', group.Select(end => Answered(end, whole: false)))))]) { Fine = true }]),
+        ]) { Form = ChapterForm.Reference };
     }
 
-    private static string Answered(LooseEnd end) => $"{Phrase.End(end.Question)} → {Readings.Gathered(Phrase.End(Phrase.Sentence(end.Tied!.Words)))}";
+    private static Prose Head(int? matter) => matter is { } number ? Prose.Link($"{number}", $"matter-{number}") : "Other";
+
+    private static string Answered(LooseEnd end, bool whole)
+    {
+        var came = Readings.Gathered(Phrase.End(Phrase.Sentence(end.Tied!.Words)));
+        return whole ? $"{Phrase.End(end.Question)} {came}" : $"{Phrase.End(Cut(end.Question))} {Phrase.End(Cut(came))}";
+    }
+
+    private static string Cut(string words)
+    {
+        if (words.Length <= Most) return words;
+        var at = words.LastIndexOf(' ', Most);
+        return words[..(at > Most / 2 ? at : Most)].TrimEnd(',', ';', ':') + " …";
+    }
 }

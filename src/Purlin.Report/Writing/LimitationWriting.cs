@@ -3,32 +3,39 @@ using Purlin.Judgement;
 
 namespace Purlin.Report.Writing;
 
+/// <summary>What could not be looked at or tested, as one table: what, why, what to do about it.</summary>
 internal static class LimitationWriting
 {
-    public static IEnumerable<Chapter> Of(Record record, PictureNumbers pictures)
+    public const string Id = "limitations";
+
+    public static IEnumerable<Chapter> Of(ReportModel model)
     {
-        var byHand = ByHand(record);
-        if (record.Judged.Limitations.Count == 0 && byHand.Count == 0) yield break;
+        var record = model.Record;
+        List<IReadOnlyList<Prose>> rows = [.. record.Judged.Limitations.Select(limitation => Row(record, limitation)), .. ByHand(record)];
+        var other = record.Judged.LooseEnds.Where(end => Record.IsHandedOn(end) && record.MatterOf(end) is null).ToArray();
+        if (rows.Count + other.Length == 0) yield break;
         List<Block> blocks = [];
-        foreach (var limitation in record.Judged.Limitations)
-        {
-            blocks.Add(new Block.Heading(Phrase.Sentence(limitation.What)));
-            List<string> said = [];
-            if (record.PlaceName(limitation.Place) is { Length: > 0 } place) said.Add($"{place}.");
-            said.Add(limitation.Cause is { Length: > 0 } cause ? Phrase.End(Phrase.Sentence(cause)) : "The reason has not been recorded.");
-            blocks.Add(new Block.Paragraph(string.Join(' ', said)));
-            blocks.Add(new Block.Paragraph(limitation.Next is { Length: > 0 } next ? $"Next: {Phrase.End(next)}" : "Next: no step has been recorded."));
-            if (pictures.Show(limitation.Photos, limitation.What) is { Count: > 0 } shown) blocks.Add(new Block.Pictures(shown) { Small = true });
-        }
-        if (byHand.Count > 0) blocks.Add(new Block.Table("Also not inspected, as the inspector states.", ["What", "Reason"], byHand) { Shares = [0.5, 0.5] });
-        yield return new Chapter("limitations", "What could not be looked at or tested", "Where we could not look we cannot say how things are. Each line gives the reason and the next step.", blocks);
+        if (rows.Count > 0) blocks.Add(new Block.Table("Where we could not look we cannot say how things are.", ["Not seen or not tested", "Why", "What to do"], rows) { Shares = [0.32, 0.32, 0.36], Fine = true });
+        var photos = model.Shown.Show(record.Judged.Limitations.SelectMany(limitation => limitation.Photos), "what was in the way");
+        if (photos.Count > 0) blocks.Add(new Block.Pictures(photos));
+        if (other.Length > 0)
+            blocks.Add(new Block.Table("Questions that belong to no matter above.", ["Noticed", "Ask for", "Of whom"], [.. other.Select(end => (IReadOnlyList<Prose>)[Phrase.End(end.Because), Phrase.End(end.Referral), Phrase.Sentence(end.Trade)])]) { Shares = [0.36, 0.42, 0.22], Fine = true });
+        yield return new Chapter(Id, "What could not be looked at or tested", "", blocks);
+    }
+
+    private static IReadOnlyList<Prose> Row(Record record, JudgedLimitation limitation)
+    {
+        var place = record.PlaceName(limitation.Place);
+        var what = Phrase.Sentence(limitation.What);
+        if (place.Length > 0 && !what.Contains(place, StringComparison.OrdinalIgnoreCase)) what = $"{Phrase.End(what)} {place}.";
+        return [what, limitation.Cause is { Length: > 0 } cause ? Phrase.End(Phrase.Sentence(cause)) : "Not recorded.", limitation.Next is { Length: > 0 } next ? Phrase.End(Phrase.Sentence(next)) : "No step has been recorded."];
     }
 
     /// <summary>Duties closed by hand as not inspected: no limitation was recorded for them, and their reason belongs here too.</summary>
-    private static List<IReadOnlyList<string>> ByHand(Record record)
+    private static IEnumerable<IReadOnlyList<Prose>> ByHand(Record record)
     {
         var hands = record.Inspection.DutiesMet.Values.Where(slot => slot.Value.How == DutyClose.NotInspected).Select(slot => slot.Standing[0].By).ToHashSet();
-        return [.. record.Judged.Coverage.SelectMany(coverage => coverage.Duties).Where(duty => duty.State == DutyStanding.Limited && duty.Evidence.Any(hands.Contains))
-            .DistinctBy(duty => duty.Text).Select(duty => (IReadOnlyList<string>)[Phrase.End(duty.Text), Phrase.End(Phrase.Sentence(duty.Words))])];
+        return record.Judged.Coverage.SelectMany(coverage => coverage.Duties).Where(duty => duty.State == DutyStanding.Limited && duty.Evidence.Any(hands.Contains))
+            .DistinctBy(duty => duty.Text).Select(duty => (IReadOnlyList<Prose>)[Phrase.End(duty.Text), Phrase.End(Phrase.Sentence(duty.Words)), "The inspector states this; ask what it would take to have it looked at."]);
     }
 }

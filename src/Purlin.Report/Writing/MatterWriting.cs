@@ -1,64 +1,79 @@
-using Purlin.Book;
+using Purlin.Journal;
+using Purlin.Journal.Fold;
 using Purlin.Judgement;
+using Purlin.Report.Section;
 
 namespace Purlin.Report.Writing;
 
-internal static class MatterWriting
+/// <summary>Writes findings as matters, heaviest first.</summary>
+internal sealed class MatterWriting(Record record, PictureNumbers pictures, Numbering cautions, Numbering sources)
 {
-    public const string Where = "Where";
-    public const string What = "Part of the house";
-    public const string Seen = "What was seen";
-    public const string Why = "Why it matters";
-    public const string Do = "What to do";
-    public const string Whom = "By whom";
+    public IReadOnlyList<Matter> All() => [.. record.Matters.Select((finding, index) => Of(finding, index + 1))];
 
-    public static IReadOnlyList<Matter> All(Record record, PictureNumbers pictures) =>
-        [.. record.Judged.Findings.Where(finding => !finding.LeftOut).Select((finding, index) => Of(record, pictures, finding, index + 1))];
-
-    private static Matter Of(Record record, PictureNumbers pictures, Finding finding, int number)
+    private Matter Of(Finding finding, int number)
     {
         int[] before = [.. finding.Photos.Where(pictures.IsShown).Select(pictures.NumberOf)];
+        var seen = SeenWriting.Lines(finding);
         return new Matter
         {
             Number = number,
             Finding = finding.Id,
             Title = finding.Title,
             Weight = finding.Weight,
+            Due = finding.Due ?? new Due(Book.ByWhen.WhenNextWorkedOn, ""),
             System = finding.System,
-            Parts =
-            [
-                new Part(Where, Phrase.End(Phrase.Sentence(finding.Where))), new Part(What, Phrase.End(Phrase.Sentence(finding.ComponentKind.Length > 0 ? finding.ComponentKind : finding.System))), new Part(Seen, Observed(finding)),
-                new Part(Why, Phrase.End(finding.Matters)), new Part(Do, Phrase.End(finding.Do)), new Part(Whom, Phrase.End(Phrase.Sentence(finding.Trade))),
-            ],
+            Places = [.. finding.Places.Select(place => record.PlaceName(place)).Where(name => name.Length > 0)],
+            Trade = finding.Trade,
+            Quantity = Quantity(finding),
+            Seen = seen,
+            Clear = SeenWriting.Clear(finding),
+            Parts = Parts(finding, seen),
+            Questions = [.. record.HandedOn(finding).Select(end => new Question(Phrase.End(end.Referral), end.Trade)).Distinct()],
             Pictures = pictures.Show(finding.Photos, finding.Title),
             SeeAlso = before,
             Trail = [.. Readings.Trail(record, finding.Evidence)],
+            Years = finding.ThenAndNow is { } years ? YearWriting.Of(years) : "",
             ThenAndNow = finding.ThenAndNow?.Words ?? "",
             Why = [.. Steps(finding.Why), .. finding.Overruled.Select(Changed)],
-            Cautions = finding.Cautions,
+            Cautions = [.. finding.Cautions.Select(words => Letter(cautions.Of(words)))],
             Workings = [.. finding.Workings.Select(index => index + 1)],
-            Sources = [.. finding.Sources.Concat(finding.ThenAndNow?.Sources ?? []).Distinct()],
+            Sources = [.. finding.Sources.Concat(finding.ThenAndNow?.Sources ?? []).Select(Phrase.Cited).Distinct(StringComparer.Ordinal).Select(sources.Of)],
+            Locator = Locator.Draw(record.Inspection, finding.Places),
         };
     }
 
-    // The weight is named where it is first reached and where it changes.
-    private static IEnumerable<string> Steps(IReadOnlyList<Contribution> why)
+    /// <summary>a, b, ... z, aa: the sign of a caution.</summary>
+    public static string Letter(int number) => number <= 26 ? $"{(char)('a' + number - 1)}" : $"{(char)('a' + number / 26 - 1)}{(char)('a' + number % 26)}";
+
+    private static IReadOnlyList<Part> Parts(Finding finding, IReadOnlyList<Prose> seen) =>
+    [
+        Part(PartKind.Where, Phrase.End(Phrase.Sentence(finding.Where))),
+        Part(PartKind.What, Phrase.End(Phrase.Sentence(finding.ComponentKind.Length > 0 ? finding.ComponentKind : finding.System))),
+        Part(PartKind.Seen, string.Join(' ', seen.Select(line => line.ToString()))),
+        Part(PartKind.Why, Phrase.End(finding.Matters)),
+        Part(PartKind.Do, Phrase.End(finding.Do)),
+        Part(PartKind.Whom, Phrase.End(Phrase.Sentence(finding.Trade))),
+    ];
+
+    private static Part Part(PartKind kind, string text) => new(kind, Phrase.Label(kind), text);
+
+    private string Quantity(Finding finding)
     {
-        Weight? before = null;
-        foreach (var step in why)
-        {
-            yield return step.Weight == before ? Phrase.End(step.Words) : $"{Phrase.End(step.Words)} {Phrase.Sentence(step.Weight.Word())}.";
-            before = step.Weight;
-        }
+        Sample[] samples = [.. finding.Evidence.Select(record.Observation).Select(observation => observation?.Body.Sample).OfType<Sample>()];
+        if (samples.Sum(sample => sample.Failed) is > 0 and var failed) return $"{failed} of {samples.Sum(sample => sample.Tried)}";
+        return finding.Places.Count > 1 ? $"{finding.Places.Count} places" : finding.Components.Count > 1 ? $"{finding.Components.Count}" : "1";
     }
 
-    // The heading stands right above: said again as the first sentence it would only tire the reader.
-    private static string Observed(Finding finding)
+    // The weight is named where it is first reached and where it changes; a step that changes nothing is not worth a line.
+    private static IEnumerable<string> Steps(IReadOnlyList<Contribution> why)
     {
-        var observed = finding.Observed.Trim();
-        foreach (var head in (string[])[$"{finding.Title}. ", $"{finding.Title}: "])
-            if (observed.StartsWith(head, StringComparison.OrdinalIgnoreCase)) observed = observed[head.Length..];
-        return Phrase.End(Phrase.Sentence(observed));
+        Book.Weight? before = null;
+        foreach (var step in why)
+        {
+            if (step.Weight == before && step.What == "spread") continue;
+            yield return step.Weight == before ? Phrase.End(step.Words) : $"{Phrase.End(step.Words)} {Phrase.Sentence(Book.WeightWords.Word(step.Weight))}.";
+            before = step.Weight;
+        }
     }
 
     private static string Changed(Overruling change) => change.From.Length == 0 || change.Part is "text" or "recommendation"

@@ -22,8 +22,8 @@ internal sealed class NoteWriting(Record record)
     {
         var rows = record.Judged.Notes.Where(note => note.Under is not null && note.Text.Length > 0 && !told.Contains(note))
             .GroupBy(note => record.PlaceName(note.Under) is { Length: > 0 } place ? place : "The house")
-            .Select(group => (IReadOnlyList<string>)[group.Key, string.Join('\n', group.Select(Line))]).ToList();
-        if (rows.Count > 0) yield return new Block.Table("Noted, place by place.", ["Place", "Noted"], rows) { Shares = [0.24, 0.76] };
+            .Select(group => (IReadOnlyList<Prose>)[group.Key, string.Join('\n', group.Select(Line))]).ToList();
+        if (rows.Count > 0) yield return new Block.Table("Noted, place by place.", ["Place", "Noted"], rows) { Shares = [0.3, 0.7], Fine = true };
     }
 
     private static string Line(SpokenNote note) => $"Noted: {Phrase.End(Phrase.Sentence(Typesetting.Clean(note.Text)))}";

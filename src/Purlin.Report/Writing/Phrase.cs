@@ -78,6 +78,70 @@ internal static class Phrase
     /// <summary>A count with its noun.</summary>
     public static string Many(int count, string one, string many) => $"{count} {(count == 1 ? one : many)}";
 
+    /// <summary>Day and time, by the clock of the device, in the time of Greenwich: the record keeps no other.</summary>
+    public static string Moment(DateTimeOffset at) => at.ToUniversalTime().ToString("MMM d, HH:mm", CultureInfo.InvariantCulture);
+
+    /// <summary>A source as a reader can look it up: how it was remembered is a matter of the rule book.</summary>
+    public static string Cited(string source) => Sentence(source.Replace(" (from memory)", "", StringComparison.Ordinal).Replace(", from memory", "", StringComparison.Ordinal).Trim());
+
+    /// <summary>What a part of a matter is called.</summary>
+    public static string Label(PartKind kind) => kind switch
+    {
+        PartKind.Where => "Where",
+        PartKind.What => "Part of the house",
+        PartKind.Seen => "What was seen",
+        PartKind.Why => "Why it matters",
+        PartKind.Do => "What to do",
+        _ => "By whom",
+    };
+
+    /// <summary>A trade as it is said in a list.</summary>
+    public static string Trade(string trade) => trade.StartsWith("licensed ", StringComparison.OrdinalIgnoreCase) ? trade["licensed ".Length..] : trade;
+
+    /// <summary>Whose question it is: "Ask the plumber", "Ask the owner".</summary>
+    public static string Asking(string trade) => $"Ask {(trade.StartsWith("the ", StringComparison.Ordinal) ? trade : $"the {Trade(trade)}")}";
+
+    /// <summary>The same in a narrow column.</summary>
+    public static string ShortTrade(string trade)
+    {
+        var brief = Trade(trade);
+        foreach (var ending in (string[])[" contractor", " specialist", " firm"])
+            if (brief.EndsWith(ending, StringComparison.Ordinal) && brief != "general contractor") brief = brief[..^ending.Length];
+        return brief;
+    }
+
+    /// <summary>A count in words up to twelve.</summary>
+    public static string InWords(int count) => count is >= 0 and <= 12 ? Small[count] : count.ToString(CultureInfo.InvariantCulture);
+
+    private static readonly string[] Small = ["no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"];
+
+    /// <summary>Numbers in runs: 1 to 4, 7 and 9.</summary>
+    public static IReadOnlyList<(int First, int Last)> Runs(IReadOnlyList<int> numbers)
+    {
+        List<(int First, int Last)> runs = [];
+        foreach (var number in numbers.Order())
+        {
+            if (runs.Count > 0 && runs[^1].Last == number - 1) runs[^1] = (runs[^1].First, number);
+            else runs.Add((number, number));
+        }
+        return runs;
+    }
+
+    /// <summary>Matters by their numbers, each a link.</summary>
+    public static Prose Matters(IReadOnlyList<int> numbers, int most = int.MaxValue)
+    {
+        static Run One(int number) => new($"{number}", $"matter-{number}");
+        List<Run> said = [];
+        var runs = Runs(numbers);
+        foreach (var (first, last) in runs.Take(most))
+        {
+            if (said.Count > 0) said.Add(new Run(", "));
+            said.AddRange(last == first ? [One(first)] : last == first + 1 ? [One(first), new Run(", "), One(last)] : [One(first), new Run(" to "), One(last)]);
+        }
+        if (runs.Count > most) said.Add(new Run(" and more"));
+        return new Prose(said);
+    }
+
     /// <summary>A day as people write it in the United States.</summary>
     public static string Day(DateOnly day) => day.ToString("MMMM d, yyyy", CultureInfo.InvariantCulture);
 

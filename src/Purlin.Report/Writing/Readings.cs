@@ -16,9 +16,9 @@ internal static partial class Readings
         var surveys = record.Inspection.Readings.Where(reading => evidence.Contains(reading.Id)).GroupBy(reading => (reading.Body.Kind, reading.Body.Set, reading.Body.Amount.Unit)).Where(group => group.Count() >= Many).ToArray();
         var gathered = surveys.SelectMany(group => group).Select(reading => reading.Id).ToHashSet();
         foreach (var entry in evidence)
-            if (!gathered.Contains(entry) && record.Say(entry) is { Length: > 0 } line) yield return new TrailLine(entry.ToString(), line);
+            if (!gathered.Contains(entry) && record.Say(entry) is { Length: > 0 } line) yield return new TrailLine(entry.ToString(), line) { At = record.At(entry) is { } at ? Phrase.Moment(at) : "" };
         foreach (var survey in surveys)
-            yield return new TrailLine($"{survey.First().Id} to {survey.Last().Id}", Said(record, survey.Key.Kind, survey.Key.Unit, [.. survey]));
+            yield return new TrailLine($"{survey.First().Id} to {survey.Last().Id}", Said(record, survey.Key.Kind, survey.Key.Unit, [.. survey])) { At = Phrase.Moment(survey.First().At) };
     }
 
     /// <summary>The same sentences, with runs of readings of one kind drawn together.</summary>

@@ -1,7 +1,7 @@
+using Purlin.Book;
 using Purlin.Journal;
 using Purlin.Journal.Fold;
 using Purlin.Judgement;
-using Purlin.Book;
 
 namespace Purlin.Report.Writing;
 
@@ -12,7 +12,8 @@ internal sealed class Record
     private readonly Dictionary<EntryName, Component> components;
     private readonly Dictionary<EntryName, Observation> observations;
     private readonly Dictionary<EntryName, Reading> readings;
-    private readonly Dictionary<EntryName, (Component Component, string Fact, Fact Value)> facts = [];
+    private readonly Dictionary<EntryName, (Component Component, string Fact, Fact Value, DateTimeOffset At)> facts = [];
+    private readonly Dictionary<LooseEnd, Finding?> openedBy = new(ReferenceEqualityComparer.Instance);
 
     public Record(Inspection inspection, JudgedInspection judged, RuleBook book)
     {
@@ -23,7 +24,9 @@ internal sealed class Record
         readings = inspection.Readings.ToDictionary(reading => reading.Id);
         foreach (var component in inspection.Components)
             foreach (var (name, slot) in component.Facts)
-                foreach (var stated in slot.Standing) facts[stated.By] = (component, name, stated.Value);
+                foreach (var stated in slot.Standing) facts[stated.By] = (component, name, stated.Value, stated.At);
+        Matters = [.. judged.Findings.Where(finding => !finding.LeftOut)];
+        foreach (var end in judged.LooseEnds) openedBy[end] = Matters.FirstOrDefault(finding => finding.Evidence.Intersect(end.OpenedBy).Any());
     }
 
     public Inspection Inspection { get; }
@@ -31,6 +34,9 @@ internal sealed class Record
     public JudgedInspection Judged { get; }
 
     public RuleBook Book { get; }
+
+    /// <summary>Findings that are in the report, in the order of their numbers.</summary>
+    public IReadOnlyList<Finding> Matters { get; }
 
     /// <summary>The house itself, with the facts stated of it.</summary>
     public Component? House => Inspection.Opening is { } opening ? components.GetValueOrDefault(opening.Id) : null;
@@ -41,10 +47,31 @@ internal sealed class Record
 
     public static string ComponentName(Component component) => component.Name is { Length: > 0 } name && !name.Contains(component.Kind, StringComparison.OrdinalIgnoreCase) ? $"{component.Kind}, {name}" : component.Name ?? component.Kind;
 
+    public Observation? Observation(EntryName entry) => observations.GetValueOrDefault(entry);
+
+    /// <summary>The number of the matter that opened a loose end; none when that is not in the report.</summary>
+    public int? MatterOf(LooseEnd end) => openedBy.GetValueOrDefault(end) is { } finding ? Number(finding) : null;
+
+    /// <summary>Questions that a finding opened and that nobody settled: they go to a trade.</summary>
+    public IEnumerable<LooseEnd> HandedOn(Finding finding) => Judged.LooseEnds.Where(end => IsHandedOn(end) && ReferenceEquals(openedBy.GetValueOrDefault(end), finding));
+
+    public static bool IsHandedOn(LooseEnd end) => end.Tied is null || end.Tied.How == Tie.Referral;
+
+    public int Number(Finding finding)
+    {
+        for (var index = 0; index < Matters.Count; index++)
+            if (ReferenceEquals(Matters[index], finding)) return index + 1;
+        return 0;
+    }
+
     /// <summary>Name of a condition, as a person says it.</summary>
     public string ConditionName(string? id) => id is null ? ""
         : Book.Conditions.TryGetValue(id, out var condition) ? condition.Name
         : Phrase.Sentence(id[(id.IndexOf('.', StringComparison.Ordinal) + 1)..].Replace('-', ' '));
+
+    /// <summary>When an entry was written, as its device believed; none for kinds that bear no time of their own.</summary>
+    public DateTimeOffset? At(EntryName entry) =>
+        observations.TryGetValue(entry, out var observation) ? observation.At : readings.TryGetValue(entry, out var reading) ? reading.At : facts.TryGetValue(entry, out var fact) ? fact.At : null;
 
     /// <summary>One line for an entry of the trail; empty when it is of a kind that says nothing by itself.</summary>
     public string Say(EntryName entry) =>

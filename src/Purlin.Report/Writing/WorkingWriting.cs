@@ -1,31 +1,75 @@
+using System.Globalization;
+using System.Text.Json;
+using System.Text.Json.Nodes;
 using Purlin.Journal;
 using Purlin.Judgement;
 using Purlin.Reckoning;
 
 namespace Purlin.Report.Writing;
 
-/// <summary>Every reckoning with its steps, so that anyone can follow it with a pencil.</summary>
-internal static class WorkingWriting
+/// <summary>
+/// Every reckoning: what went in, what came out, by which source. Steps stand in full where a matter rests on them or the result is outside;
+/// where nothing was wrong the paper keeps input and result, and the page folds the steps.
+/// </summary>
+internal sealed class WorkingWriting(ReportModel model)
 {
-    public static IEnumerable<Chapter> Of(Record record)
+    private readonly Record record = model.Record;
+
+    public static IEnumerable<Chapter> Of(ReportModel model)
     {
-        if (record.Judged.Workings.Count == 0) yield break;
+        if (model.Record.Judged.Workings.Count == 0) yield break;
+        WorkingWriting writing = new(model);
         List<Block> blocks = [];
-        for (var index = 0; index < record.Judged.Workings.Count; index++) blocks.AddRange(One(record, record.Judged.Workings[index], index + 1));
-        yield return new Chapter("workings", "Workings", "Each number that was reckoned, with its steps and its source.", blocks);
+        for (var index = 0; index < model.Record.Judged.Workings.Count; index++) blocks.AddRange(writing.One(model.Record.Judged.Workings[index], index + 1));
+        yield return new Chapter("workings", "Workings", "Each number that was reckoned: what went in, its steps, the result. Steps of those where nothing was wrong stand in the page and in the archive.", blocks) { Form = ChapterForm.Reference };
     }
 
-    private static IEnumerable<Block> One(Record record, JudgedWorking done, int number)
+    private IEnumerable<Block> One(JudgedWorking done, int number)
     {
         var (working, words) = (done.Working, record.Book.Words);
-        yield return new Block.Heading($"Working {number}. {words.Say(working.Title)}") { Anchor = $"working-{number}" };
+        int[] carried = [.. model.Matters.Where(matter => matter.Workings.Contains(number)).Select(matter => matter.Number)];
         var of = string.Join(", ", new[] { Phrase.Sentence(record.ComponentName(done.Component)), record.PlaceName(done.Place) }.Where(part => part.Length > 0));
-        var verdict = working.Verdict switch { Verdict.Within => "Within what the source expects", Verdict.Outside => "Outside what the source expects", _ => "Cannot be said" };
-        yield return new Block.Paragraph($"{(of.Length > 0 ? of + ". " : "")}{verdict}. {Phrase.End(words.Say(working.Verdict.Because))}");
-        yield return new Block.Items([.. working.Steps.Select(step => Say(step, words))]) { Numbered = true, Fine = true };
-        if (working.Cautions.Length > 0) yield return new Block.Paragraph(string.Join(' ', working.Cautions.Select(caution => Phrase.End(words.Say(caution)))));
-        if (working.Sources.Length > 0) yield return new Block.Paragraph($"Source: {Phrase.End(string.Join("; ", working.Sources))}") { Aside = true };
+        yield return new Block.Heading($"W{number}. {words.Say(working.Title)}") { Anchor = $"working-{number}" };
+        yield return new Block.Paragraph(new Prose(new Run($"{(of.Length > 0 ? of + ". " : "")}{Verdict(working)} {Phrase.End(words.Say(working.Verdict.Because))}"), new Run(carried.Length > 0 ? " Matter " : "")).Then(Phrase.Matters(carried)).Then(carried.Length > 0 ? "." : ""));
+        if (Inputs(working.Inputs) is { Length: > 0 } inputs) yield return new Block.Paragraph($"In: {inputs}.") { Aside = true };
+        Block steps = new Block.Items([.. working.Steps.Select(step => (Prose)Say(step, words))]) { Numbered = true, Fine = true };
+        var whole = carried.Length > 0 || working.Verdict is not Reckoning.Verdict.Within;
+        if (working.Steps.Length > 0) yield return whole ? steps : new Block.Folded("Steps", [steps], []);
+        if (Sources(working) is { Count: > 0 } sources) yield return new Block.Paragraph(sources) { Aside = true };
     }
 
+    private Prose Sources(Working working)
+    {
+        int[] numbers = [.. working.Sources.Select(source => model.SourceNumbers.Of(Phrase.Cited(source))).Distinct()];
+        return numbers.Length == 0 ? Prose.Empty : new Prose(new Run("By ")).Then(Prose.Join(", ", numbers.Select(number => Prose.Link($"S{number}", $"S{number}")))).Then(".");
+    }
+
+    private static string Verdict(Working working) => working.Verdict switch { Reckoning.Verdict.Within => "Within.", Reckoning.Verdict.Outside => "Outside.", _ => "Cannot be said." };
+
     private static string Say(Step step, Tongue words) => step.Value is { } value ? $"{words.Say(step.Text).TrimEnd('.', ':')}: {Phrase.Number(value)}{(step.Unit.Length > 0 ? " " + step.Unit : "")}" : Phrase.End(words.Say(step.Text));
+
+    /// <summary>What went in, name by name; long lists by their count.</summary>
+    private static string Inputs(JsonObject inputs) => string.Join("; ", inputs.Select(input => Input(input.Key, input.Value)).OfType<string>());
+
+    private static string? Input(string name, JsonNode? value)
+    {
+        var word = name.Replace('_', ' ');
+        return value switch
+        {
+            null => null,
+            JsonArray many => many.Count == 0 ? null : many.All(one => one is JsonValue) && many.Count <= 6 ? $"{word} {string.Join(", ", many.Select(Plain))}" : $"{word}: {many.Count}",
+            JsonObject quantity when quantity["value"] is JsonValue => $"{word} {Plain(quantity["value"])} {Plain(quantity["unit"])}".TrimEnd(),
+            JsonObject group => $"{word} ({string.Join(", ", group.Select(one => Input(one.Key, one.Value)).OfType<string>())})",
+            _ => $"{word} {Plain(value)}",
+        };
+    }
+
+    private static string Plain(JsonNode? value) => value is null ? "" : value.GetValueKind() switch
+    {
+        JsonValueKind.String => value.GetValue<string>(),
+        JsonValueKind.Number => Phrase.Number(double.Parse(value.ToJsonString(), CultureInfo.InvariantCulture)),
+        JsonValueKind.True => "yes",
+        JsonValueKind.False => "no",
+        _ => value.ToJsonString(),
+    };
 }

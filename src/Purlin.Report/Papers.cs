@@ -1,0 +1,62 @@
+using Purlin.Report.Writing;
+
+namespace Purlin.Report;
+
+/// <summary>Composes the papers of a model out of chapters.</summary>
+internal static class Papers
+{
+    public const string MattersId = "matters";
+    public const string FirstId = "first";
+
+    public static Paper Of(ReportModel model, PaperKind kind) => new()
+    {
+        Kind = kind,
+        Title = kind switch { PaperKind.Summary => "Summary of the inspection", PaperKind.Trades => "Work by trade", PaperKind.Talk => "For the call", _ => "Inspection report" },
+        Cover = model.Cover,
+        Mark = model.Mark,
+        Matters = model.Matters,
+        Chapters = [.. kind switch
+        {
+            PaperKind.Summary => [First(model), .. Beside(model)],
+            PaperKind.Trades => TradeWriting.Of(model),
+            PaperKind.Talk => TalkWriting.Of(model),
+            _ => Report(model),
+        }],
+    };
+
+    // Matters and limitations number the photographs, workings the sources: the order of writing is the order of reading.
+    private static IEnumerable<Chapter> Report(ReportModel model) =>
+    [
+        First(model), .. Beside(model), Map(model), Matters(model),
+        .. SystemsWriting.Of(model), .. AboutWriting.Of(model), .. AroundVisitWriting.Of(model),
+        .. EvidenceWriting.Of(model), .. ReadingWriting.Of(model), .. WorkingWriting.Of(model), .. FollowUpWriting.Of(model), .. ClearWriting.Of(model), .. CoverageWriting.Of(model), .. PhotoWriting.Of(model), .. SourceWriting.Of(model),
+    ];
+
+    private static Chapter First(ReportModel model) => new(FirstId, "", "",
+    [
+        new Block.Opening(new AnswerWriting(model).All(), model.Front) { Upright = model.Upright },
+        .. model.Matters.Count > 0 ? (Block[])[new Block.MatterList([.. model.Matters.OrderBy(matter => matter.Due.By).ThenBy(matter => matter.Number)])] : [],
+    ]);
+
+    private static IEnumerable<Chapter> Beside(ReportModel model)
+    {
+        foreach (var chapter in LimitationWriting.Of(model)) yield return chapter;
+        Block[] ages = [.. SystemsWriting.AgeDrawing(model.Record)];
+        if (ages.Length > 0) yield return new Chapter("ages", "Ages", "", ages);
+    }
+
+    private static Chapter Map(ReportModel model) => new("house", "Where the matters are", "", [new Block.Figure(model.Map, "Every matter where it is, by its number. A place in faint line was not looked at.") { Upright = model.Upright }]);
+
+    private static Chapter Matters(ReportModel model) => new(MattersId, "The matters, heaviest first", model.Matters.Count == 0 ? "Nothing to report was found on the day, where we could look. Read with it what could not be looked at." : "",
+    [
+        .. Cautions(model),
+        .. model.Matters.GroupBy(matter => matter.Weight).SelectMany(group => (IEnumerable<Block>)
+            [new Block.Weighing(Phrase.Sentence(Book.WeightWords.Word(group.Key)), Phrase.Meaning(group.Key)) { Anchor = $"weight-{(int)group.Key}" }, .. group.Select(matter => new Block.Card(matter))]),
+    ]);
+
+    private static IEnumerable<Block> Cautions(ReportModel model)
+    {
+        if (model.Cautions.Count == 0) yield break;
+        yield return new Block.Paragraph(new Prose([new Run("Cautions. ", Strong: true), .. model.Cautions.SelectMany((words, index) => (Run[])[new Run($"{MatterWriting.Letter(index + 1)} ", Strong: true), new Run(Phrase.End(words) + " ")])])) { Aside = true, Anchor = "cautions" };
+    }
+}
