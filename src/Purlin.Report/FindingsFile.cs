@@ -45,7 +45,7 @@ public static class FindingsFile
         return
         [
             Number(matter.Number), Text(matter.Finding), Text(matter.Title), Text(matter.Weight.Word()), Text(matter.Due.By.Word()), Number((int)matter.Due.By), Text(matter.System), Many(matter.Places),
-            Text(matter.Say(PartKind.Where)), Text(matter.Quantity), Text(matter.Say(PartKind.Seen)), Text(matter.Say(PartKind.Why)), Text(matter.Say(PartKind.Do)), Text(matter.Trade),
+            Text(matter.Say(MatterPart.Where)), Text(matter.Quantity), Text(matter.Say(MatterPart.Seen)), Text(matter.Say(MatterPart.Why)), Text(matter.Say(MatterPart.Do)), Text(matter.Trade),
             Many(matter.Questions.Select(question => $"{question.Ask} ({question.Trade})")), Many(matter.Pictures.Select(picture => picture.Sha)),
         ];
     }

@@ -83,11 +83,11 @@ public sealed record Matter
     public string EvidenceAnchor => $"evidence-{Number}";
 
     /// <summary>The words of that part, or nothing.</summary>
-    public string Say(PartKind kind) => Parts.FirstOrDefault(part => part.Kind == kind)?.Text ?? "";
+    public string Say(MatterPart kind) => Parts.FirstOrDefault(part => part.Kind == kind)?.Text ?? "";
 }
 
 /// <summary>Which of the six parts.</summary>
-public enum PartKind
+public enum MatterPart
 {
     /// <summary>Place and spot.</summary>
     Where,
@@ -112,7 +112,7 @@ public enum PartKind
 /// <param name="Kind">Which.</param>
 /// <param name="Label">The same in words.</param>
 /// <param name="Text">What is said.</param>
-public sealed record Part(PartKind Kind, string Label, string Text);
+public sealed record Part(MatterPart Kind, string Label, string Text);
 
 /// <summary>A question that could not be settled on the day.</summary>
 /// <param name="Ask">What to ask for.</param>

@@ -39,8 +39,8 @@ public sealed record Paper
     /// <summary>Every matter it names, for the filters of the page.</summary>
     public required IReadOnlyList<Matter> Matters { get; init; }
 
-    /// <summary>Photographs it shows, in order, each once.</summary>
-    public IReadOnlyList<Picture> Pictures => [.. Chapters.SelectMany(chapter => chapter.Blocks).SelectMany(Shown).DistinctBy(picture => picture.Number)];
+    /// <summary>Photographs it shows, in the order of their numbers, each once.</summary>
+    public IReadOnlyList<Picture> Pictures => [.. Chapters.SelectMany(chapter => chapter.Blocks).SelectMany(Shown).DistinctBy(picture => picture.Number).OrderBy(picture => picture.Number)];
 
     private static IEnumerable<Picture> Shown(Block block) => block switch
     {

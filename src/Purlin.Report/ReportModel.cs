@@ -34,14 +34,18 @@ public sealed class ReportModel
     /// <summary>Photographs shown, in order.</summary>
     public IReadOnlyList<Picture> Pictures => Paper(PaperKind.Report).Pictures;
 
-    private ReportModel(Record record, PictureNumbers shown, Numbering sources) => (Record, Shown, SourceNumbers) = (record, shown, sources);
+    private ReportModel(Record record, Numbering sources) => (Record, SourceNumbers) = (record, sources);
 
     internal Record Record { get; }
 
     /// <summary>Sources cited, with their numbers; workings add theirs when they are written.</summary>
     internal Numbering SourceNumbers { get; }
 
-    internal PictureNumbers Shown { get; }
+    /// <summary>What was in the way where one could not look. Numbered here, so that each paper shows the same whichever is made first.</summary>
+    internal IReadOnlyList<Picture> InTheWay { get; private init; } = [];
+
+    /// <summary>Photographs that belong to no matter, by what they are for.</summary>
+    internal IReadOnlyList<(string Heading, IReadOnlyList<Picture> Shown)> More { get; private init; } = [];
 
     /// <summary>Builds the model.</summary>
     /// <param name="work">The inspection, judged.</param>
@@ -54,8 +58,9 @@ public sealed class ReportModel
         PictureNumbers pictures = new(record);
         Numbering cautions = new(), sources = new();
         var matters = new MatterWriting(record, pictures, cautions, sources).All();
+        var inTheWay = pictures.Show(work.Judged.Limitations.SelectMany(limitation => limitation.Photos), "what was in the way");
         var options = SectionOptions.Landscape with { Knots = false };
-        return new ReportModel(record, pictures, sources)
+        return new ReportModel(record, sources)
         {
             Mark = mark,
             Cover = CoverWriting.Of(record, mark),
@@ -64,6 +69,8 @@ public sealed class ReportModel
             Map = SectionDrawing.Draw(work.Inspection, work.Judged, options),
             Matters = matters,
             Cautions = cautions.Listed,
+            InTheWay = inTheWay,
+            More = PhotoWriting.Rest(record, pictures, mark),
         };
     }
 

@@ -1,4 +1,5 @@
 using System.Text;
+using System.Text.RegularExpressions;
 using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Components.Web;
 using Microsoft.Extensions.DependencyInjection;
@@ -7,7 +8,7 @@ using Microsoft.Extensions.Logging.Abstractions;
 namespace Purlin.Report.Page;
 
 /// <summary>Sets a paper as one HTML file that stands alone: pictures and fonts inside, no script, no request.</summary>
-public static class PageWriter
+public static partial class PageWriter
 {
     /// <summary>The page as it is kept: UTF-8 without a byte order mark.</summary>
     /// <param name="paper">The paper.</param>
@@ -27,7 +28,20 @@ public static class PageWriter
         return await renderer.Dispatcher.InvokeAsync(async () =>
         {
             var page = await renderer.RenderComponentAsync<ReportPage>(parameters);
-            return "<!doctype html>\n" + page.ToHtmlString();
+            return "<!doctype html>\n" + Settled(page.ToHtmlString());
         });
     }
+
+    // A link into another paper leads nowhere in this one; marks that turn the order of letters around (UAX 9, section 2.2) make one read what was not recorded.
+    private static string Settled(string page)
+    {
+        var known = Address().Matches(page).Select(match => match.Groups[1].Value).ToHashSet(StringComparer.Ordinal);
+        return Link().Replace(page, link => known.Contains(link.Groups[1].Value) ? link.Value : "").Replace("&#x202E;", "", StringComparison.Ordinal).Replace("&#x202D;", "", StringComparison.Ordinal);
+    }
+
+    [GeneratedRegex(" id=\"([^\"]+)\"", RegexOptions.None, matchTimeoutMilliseconds: 20_000)]
+    private static partial Regex Address();
+
+    [GeneratedRegex(" href=\"#([^\"]+)\"", RegexOptions.None, matchTimeoutMilliseconds: 20_000)]
+    private static partial Regex Link();
 }

@@ -20,7 +20,7 @@ internal sealed class JobSetting(PictureSetting pictures)
             List<Atom> words =
             [
                 .. TextSetting.Heading($"{matter.Number}. {matter.Title}", "H3", new Style(11.5, 14.5, Cut.Bold), 3, $"job-{matter.Number}", groups, Text, before: 0).Select(line => new Atom { Height = line.Height, Before = line.Before, Groups = line.Groups, Run = line.Run, Keep = true, Strokes = line.Strokes }),
-                .. TextSetting.Paragraph(new Prose(new Run(matter.Say(PartKind.Where), Strong: true), new Run($" {Quantity(matter)}")), body, Text, groups, before: 1, keep: true),
+                .. TextSetting.Paragraph(new Prose(new Run(matter.Say(MatterPart.Where), Strong: true), new Run($" {Quantity(matter)}")), body, Text, groups, before: 1, keep: true),
                 .. matter.Seen.SelectMany(line => TextSetting.Paragraph(line, body with { Ink = Ink.Quiet }, Text, groups, before: 2)),
                 .. TextSetting.Paragraph(new Prose(new Run("Asked: ", Strong: true), new Run(job.Asked)), body, Text, groups, before: 3),
             ];

@@ -73,7 +73,7 @@ internal sealed class MatterSetting(PictureSetting pictures, string title)
 
     private static List<Atom> Seen(Matter matter, IReadOnlyList<Group> groups, double width)
     {
-        List<Atom> atoms = [.. Label(PartKind.Seen, width, groups)];
+        List<Atom> atoms = [.. Label(MatterPart.Seen, width, groups)];
         foreach (var line in matter.Seen) atoms.AddRange(TextSetting.Paragraph(line, Style.Body, width, groups, before: 2));
         return atoms;
     }
@@ -81,7 +81,7 @@ internal sealed class MatterSetting(PictureSetting pictures, string title)
     private static List<Atom> Words(Matter matter, IReadOnlyList<Group> groups)
     {
         List<Atom> atoms = [];
-        foreach (var kind in (PartKind[])[PartKind.Why, PartKind.Do])
+        foreach (var kind in (MatterPart[])[MatterPart.Why, MatterPart.Do])
         {
             atoms.AddRange(Label(kind, Measures.Column, groups));
             atoms.AddRange(TextSetting.Paragraph(matter.Say(kind), Style.Body, Measures.Column, groups, before: 1));
@@ -90,7 +90,7 @@ internal sealed class MatterSetting(PictureSetting pictures, string title)
         return atoms;
     }
 
-    private static IReadOnlyList<Atom> Label(PartKind kind, double width, IReadOnlyList<Group> groups) => TextSetting.Heading(Phrase.Label(kind), "H4", part, 4, "", groups, width, before: 6).Select(line => new Atom { Height = part.Leading, Before = 5, Groups = groups, Run = line.Run, Keep = true, Strokes = line.Strokes }).ToArray();
+    private static IReadOnlyList<Atom> Label(MatterPart kind, double width, IReadOnlyList<Group> groups) => TextSetting.Heading(Phrase.Label(kind), "H4", part, 4, "", groups, width, before: 6).Select(line => new Atom { Height = part.Leading, Before = 5, Groups = groups, Run = line.Run, Keep = true, Strokes = line.Strokes }).ToArray();
 
     private static List<Atom> Notes(Matter matter, IReadOnlyList<Group> groups, double width)
     {
@@ -125,7 +125,7 @@ internal sealed class MatterSetting(PictureSetting pictures, string title)
         Say(matter.Due.By.Word(), rail with { Cut = Cut.Bold }, 0);
         Say("whom to call", Style.Small with { Leading = 10 }, 3);
         Say(Phrase.Trade(matter.Trade), rail with { Cut = Cut.Bold }, 0);
-        Say(matter.Say(PartKind.Where), rail, 3);
+        Say(matter.Say(MatterPart.Where), rail, 3);
         if (matter.Cautions.Count > 0) atoms.AddRange(TextSetting.Paragraph(new Prose(new Run("caution "), new Run(string.Join(", ", matter.Cautions), "cautions", Strong: true)), rail, Measures.Rail, groups, before: 3, keep: true));
         atoms[^1].Keep = false;
         return atoms;

@@ -8,7 +8,7 @@ internal static class LimitationWriting
 {
     public const string Id = "limitations";
 
-    public static IEnumerable<Chapter> Of(ReportModel model)
+    public static IEnumerable<Chapter> Of(ReportModel model, bool withPictures = true)
     {
         var record = model.Record;
         List<IReadOnlyList<Prose>> rows = [.. record.Judged.Limitations.Select(limitation => Row(record, limitation)), .. ByHand(record)];
@@ -16,8 +16,7 @@ internal static class LimitationWriting
         if (rows.Count + other.Length == 0) yield break;
         List<Block> blocks = [];
         if (rows.Count > 0) blocks.Add(new Block.Table("Where we could not look we cannot say how things are.", ["Not seen or not tested", "Why", "What to do"], rows) { Shares = [0.32, 0.32, 0.36], Fine = true });
-        var photos = model.Shown.Show(record.Judged.Limitations.SelectMany(limitation => limitation.Photos), "what was in the way");
-        if (photos.Count > 0) blocks.Add(new Block.Pictures(photos));
+        if (withPictures && model.InTheWay.Count > 0) blocks.Add(new Block.Pictures(model.InTheWay));
         if (other.Length > 0)
             blocks.Add(new Block.Table("Questions that belong to no matter above.", ["Noticed", "Ask for", "Of whom"], [.. other.Select(end => (IReadOnlyList<Prose>)[Phrase.End(end.Because), Phrase.End(end.Referral), Phrase.Sentence(end.Trade)])]) { Shares = [0.36, 0.42, 0.22], Fine = true });
         yield return new Chapter(Id, "What could not be looked at or tested", "", blocks);

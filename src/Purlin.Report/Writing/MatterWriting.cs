@@ -47,15 +47,15 @@ internal sealed class MatterWriting(Record record, PictureNumbers pictures, Numb
 
     private static IReadOnlyList<Part> Parts(Finding finding, IReadOnlyList<Prose> seen) =>
     [
-        Part(PartKind.Where, Phrase.End(Phrase.Sentence(finding.Where))),
-        Part(PartKind.What, Phrase.End(Phrase.Sentence(finding.ComponentKind.Length > 0 ? finding.ComponentKind : finding.System))),
-        Part(PartKind.Seen, string.Join(' ', seen.Select(line => line.ToString()))),
-        Part(PartKind.Why, Phrase.End(finding.Matters)),
-        Part(PartKind.Do, Phrase.End(finding.Do)),
-        Part(PartKind.Whom, Phrase.End(Phrase.Sentence(finding.Trade))),
+        Part(MatterPart.Where, Phrase.End(Phrase.Sentence(finding.Where))),
+        Part(MatterPart.What, Phrase.End(Phrase.Sentence(finding.ComponentKind.Length > 0 ? finding.ComponentKind : finding.System))),
+        Part(MatterPart.Seen, string.Join(' ', seen.Select(line => line.ToString()))),
+        Part(MatterPart.Why, Phrase.End(finding.Matters)),
+        Part(MatterPart.Do, Phrase.End(finding.Do)),
+        Part(MatterPart.Whom, Phrase.End(Phrase.Sentence(finding.Trade))),
     ];
 
-    private static Part Part(PartKind kind, string text) => new(kind, Phrase.Label(kind), text);
+    private static Part Part(MatterPart kind, string text) => new(kind, Phrase.Label(kind), text);
 
     private string Quantity(Finding finding)
     {

@@ -85,13 +85,13 @@ internal static class Phrase
     public static string Cited(string source) => Sentence(source.Replace(" (from memory)", "", StringComparison.Ordinal).Replace(", from memory", "", StringComparison.Ordinal).Trim());
 
     /// <summary>What a part of a matter is called.</summary>
-    public static string Label(PartKind kind) => kind switch
+    public static string Label(MatterPart kind) => kind switch
     {
-        PartKind.Where => "Where",
-        PartKind.What => "Part of the house",
-        PartKind.Seen => "What was seen",
-        PartKind.Why => "Why it matters",
-        PartKind.Do => "What to do",
+        MatterPart.Where => "Where",
+        MatterPart.What => "Part of the house",
+        MatterPart.Seen => "What was seen",
+        MatterPart.Why => "Why it matters",
+        MatterPart.Do => "What to do",
         _ => "By whom",
     };
 

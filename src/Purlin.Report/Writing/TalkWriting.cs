@@ -18,12 +18,18 @@ internal static class TalkWriting
         {
             Matter[] matters = [.. model.Matters.Where(matter => matter.Due.By == by)];
             if (matters.Length == 0) continue;
-            yield return new Chapter($"call-{(int)by}", Phrase.Sentence(by.Word()), "",
-                [new Block.Table($"{Phrase.Many(matters.Length, "matter", "matters")}.", ["Matter", "What we saw, and what to do", "Who"], [.. matters.Select(matter => (IReadOnlyList<Prose>)[$"{matter.Number}. {matter.Title}", $"{First(matter.Say(PartKind.Seen))} {First(matter.Say(PartKind.Do))}", Phrase.Trade(matter.Trade)])]) { Shares = [0.28, 0.54, 0.18], Fine = true }]);
+            yield return new Chapter($"call-{(int)by}", Phrase.Sentence(by.Word()), "", [by <= ByWhen.BeforeBound ? Told(matters) : Named(matters)]);
         }
-        foreach (var chapter in LimitationWriting.Of(model)) yield return chapter;
+        foreach (var chapter in LimitationWriting.Of(model, withPictures: false)) yield return chapter;
         yield return Next(model);
     }
+
+    private static Block Told(IReadOnlyList<Matter> matters) => new Block.Table($"{Phrase.Many(matters.Count, "matter", "matters")}.", ["Matter", "What we saw, and what to do", "Who"],
+        [.. matters.Select(matter => (IReadOnlyList<Prose>)[$"{matter.Number}. {matter.Title}", $"{First(matter.Say(MatterPart.Seen))} {First(matter.Say(MatterPart.Do))}", Phrase.Trade(matter.Trade)])])
+    { Shares = [0.28, 0.54, 0.18], Fine = true };
+
+    // What presses less is named, and told when asked for.
+    private static Block Named(IReadOnlyList<Matter> matters) => new Block.Paragraph(string.Join("; ", matters.Select(matter => $"{matter.Number}. {matter.Title} ({Phrase.Trade(matter.Trade)})")) + ".");
 
     private static Chapter Next(ReportModel model)
     {

@@ -10,11 +10,12 @@ internal static class TradeWriting
         var trades = model.Matters.Select(matter => matter.Trade).Concat(model.Matters.SelectMany(matter => matter.Questions).Select(question => question.Trade)).Distinct(StringComparer.OrdinalIgnoreCase)
             .Select(trade => (Trade: trade, Jobs: Jobs(model, trade))).Where(one => one.Jobs.Count > 0)
             .OrderBy(one => one.Jobs.Min(job => job.Matter.Due.By)).ThenByDescending(one => one.Jobs.Count).ThenBy(one => one.Trade, StringComparer.Ordinal).ToArray();
+        if (trades.Length == 0) yield break;
+        yield return new Chapter("trades", "Whom to call", "One sheet a trade, to be handed on alone. Prices and days are for the trade to fill in.",
+            [new Block.Table("", ["Trade", "Matters", "First wanted"], [.. trades.Select((one, index) => (IReadOnlyList<Prose>)
+                [Prose.Link(Phrase.Sentence(one.Trade), $"trade-{index + 1}"), string.Join(", ", one.Jobs.Select(job => job.Matter.Number)), one.Jobs.Min(job => job.Matter.Due.By).Word()])]) { Shares = [0.36, 0.4, 0.24] }]);
         for (var index = 0; index < trades.Length; index++)
-        {
-            var (trade, jobs) = trades[index];
-            yield return new Chapter($"trade-{index + 1}", Phrase.Sentence(trade), Lead(jobs), [new Block.Jobs(jobs)]) { Form = ChapterForm.Sheet };
-        }
+            yield return new Chapter($"trade-{index + 1}", Phrase.Sentence(trades[index].Trade), Lead(trades[index].Jobs), [new Block.Jobs(trades[index].Jobs)]) { Form = ChapterForm.Sheet };
     }
 
     private static string Lead(IReadOnlyList<Job> jobs)
@@ -29,7 +30,7 @@ internal static class TradeWriting
         List<Job> jobs = [];
         foreach (var matter in model.Matters.OrderBy(matter => matter.Due.By).ThenBy(matter => matter.Number))
         {
-            List<string> asked = [.. Same(matter.Trade) ? (string[])[matter.Say(PartKind.Do)] : [], .. matter.Questions.Where(question => Same(question.Trade)).Select(question => question.Ask)];
+            List<string> asked = [.. Same(matter.Trade) ? (string[])[matter.Say(MatterPart.Do)] : [], .. matter.Questions.Where(question => Same(question.Trade)).Select(question => question.Ask)];
             if (asked.Count > 0) jobs.Add(new Job { Matter = matter, Asked = string.Join(' ', asked), Picture = matter.Pictures.FirstOrDefault() });
         }
         return jobs;

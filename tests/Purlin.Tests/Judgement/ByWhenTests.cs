@@ -61,9 +61,10 @@ public sealed class ByWhenTests
         var place = house.Place(PlaceKind.Side);
         house.Seen("gutter.joint-leaks", place);
         var id = Findings.Single().Id;
-        house.Overrule(id, "by when", "within the year", "The eaves are two feet deep here.");
+        Assert.Equal(ByWhen.WithinTheYear, Findings.Single().Due!.By);
+        house.Overrule(id, "by when", "before winter", "The eaves are two feet deep here.");
         var finding = Findings.Single();
-        Assert.Equal(ByWhen.WithinTheYear, finding.Due!.By);
+        Assert.Equal(ByWhen.BeforeWinter, finding.Due!.By);
         Assert.Contains("The eaves are two feet deep here.", finding.Due.Because, StringComparison.Ordinal);
         Assert.Equal("by when", finding.Overruled.Single().Part);
         house.Overrule(id, "by when", "some day", "no such time");

@@ -1,5 +1,6 @@
 using System.Text.RegularExpressions;
 using CsCheck;
+using Purlin.Report;
 using Purlin.Report.Edition;
 using Purlin.Report.Page;
 
@@ -12,7 +13,7 @@ public sealed partial class PageTests
     [Fact]
     public async Task Hostile_words_in_every_field_stay_words()
     {
-        var page = await PageWriter.WriteAsync(SampleReport.Model(Hostile), SampleReport.Photo);
+        var page = await PageWriter.WriteAsync(SampleReport.Paper(Hostile), SampleReport.Photo);
         Assert.DoesNotContain("<script", page, StringComparison.OrdinalIgnoreCase);
         Assert.DoesNotContain("<img src=x", page, StringComparison.OrdinalIgnoreCase);
         Assert.Contains("&lt;script&gt;", page);
@@ -23,7 +24,7 @@ public sealed partial class PageTests
     [Fact]
     public async Task The_page_asks_nobody_for_anything()
     {
-        var page = await PageWriter.WriteAsync(SampleReport.Model("http://169.254.169.254/ file:///etc/passwd"), SampleReport.Photo);
+        var page = await PageWriter.WriteAsync(SampleReport.Paper("http://169.254.169.254/ file:///etc/passwd"), SampleReport.Photo);
         foreach (Match reference in Reference().Matches(page)) Assert.Matches("^(#|data:)", reference.Groups[1].Value);
         foreach (Match reference in StyleReference().Matches(page)) Assert.StartsWith("data:", reference.Groups[1].Value, StringComparison.Ordinal);
         Assert.DoesNotContain("@import", page);
@@ -33,7 +34,7 @@ public sealed partial class PageTests
     [Fact]
     public async Task The_policy_admits_only_the_pages_own_style()
     {
-        var page = await PageWriter.WriteAsync(SampleReport.Model(), SampleReport.Photo);
+        var page = await PageWriter.WriteAsync(SampleReport.Paper(), SampleReport.Photo);
         var style = page[(page.IndexOf("<style>", StringComparison.Ordinal) + 7)..page.IndexOf("</style>", StringComparison.Ordinal)];
         var hash = Convert.ToBase64String(System.Security.Cryptography.SHA256.HashData(System.Text.Encoding.UTF8.GetBytes(style)));
         Assert.Contains("default-src &#x27;none&#x27;", page);
@@ -44,35 +45,37 @@ public sealed partial class PageTests
     [Fact]
     public async Task Every_matter_stands_there_with_its_six_parts()
     {
-        var model = SampleReport.Model();
-        var page = await PageWriter.WriteAsync(model, SampleReport.Photo);
-        foreach (var matter in model.Matters)
+        var paper = SampleReport.Paper();
+        var page = await PageWriter.WriteAsync(paper, SampleReport.Photo);
+        foreach (var matter in paper.Matters)
         {
-            Assert.Equal(6, matter.Parts.Count);
-            Assert.Contains($"id=\"{matter.Anchor}\"", page);
-            Assert.All(matter.Parts, part => Assert.Contains($"<dt>{part.Label}</dt><dd>{System.Text.Encodings.Web.HtmlEncoder.Default.Encode(part.Text)}</dd>", page));
+            Assert.Equal(Enum.GetValues<MatterPart>(), matter.Parts.Select(part => part.Kind));
+            var card = page[page.IndexOf($"id=\"{matter.Anchor}\"", StringComparison.Ordinal)..];
+            card = card[..card.IndexOf("</article>", StringComparison.Ordinal)];
+            Assert.All(matter.Parts, part => Assert.Matches($"<dt>{part.Label}</dt>\\s*<dd[^>]*>(<bdi>|<p[^>]*>)*\\s*{Regex.Escape(System.Text.Encodings.Web.HtmlEncoder.Default.Encode(part.Text))}", card));
         }
-        Assert.Contains("data:image/jpeg;base64," + System.Text.Encodings.Web.HtmlEncoder.Default.Encode(Convert.ToBase64String(SampleReport.Jpeg)), page);
+        // Data of a picture is written as it is: each plus sign as six characters made a page half a megabyte longer.
+        Assert.Contains("data:image/jpeg;base64," + Convert.ToBase64String(SampleReport.Jpeg), page);
     }
 
     [Fact]
     public async Task Headings_skip_no_level_and_every_picture_has_words()
     {
-        var page = WithoutText(await PageWriter.WriteAsync(SampleReport.Model(), SampleReport.Photo));
+        var page = WithoutText(await PageWriter.WriteAsync(SampleReport.Paper(), SampleReport.Photo));
         var levels = Heading().Matches(page).Select(match => match.Groups[1].Value[0] - '0').ToArray();
         Assert.Equal(1, levels[0]);
         Assert.Single(levels, level => level == 1);
         for (var index = 1; index < levels.Length; index++) Assert.True(levels[index] <= levels[index - 1] + 1, $"heading {index}: {levels[index - 1]} then {levels[index]}");
         Assert.All(Image().Matches(page), image => Assert.Matches("alt=\"[^\"]+\"", image.Value));
-        Assert.Contains("<html lang=\"en\">", page);
+        Assert.Contains("<html lang=\"en-US\">", page);
         Assert.Contains("<main>", page);
     }
 
     [Fact]
     public async Task A_working_copy_says_so_and_an_edition_shows_the_root_of_its_record()
     {
-        Assert.Contains("Working copy, not issued", await PageWriter.WriteAsync(SampleReport.Model(), SampleReport.Photo));
-        var issued = await PageWriter.WriteAsync(SampleReport.Model(mark: SampleReport.Sealed), SampleReport.Photo);
+        Assert.Contains("Working copy, not issued", await PageWriter.WriteAsync(SampleReport.Paper(), SampleReport.Photo));
+        var issued = await PageWriter.WriteAsync(SampleReport.Paper(mark: SampleReport.Sealed), SampleReport.Photo);
         Assert.DoesNotContain("Working copy", issued);
         Assert.Contains("Edition 2", issued);
         Assert.Contains(Sealing.InGroups(new string('a', 64)), issued);
@@ -82,16 +85,41 @@ public sealed partial class PageTests
     [Fact]
     public async Task Presumed_facts_and_missing_next_steps_are_said()
     {
-        var page = await PageWriter.WriteAsync(SampleReport.Model(), SampleReport.Photo);
+        var page = await PageWriter.WriteAsync(SampleReport.Paper(), SampleReport.Photo);
         Assert.Contains("presumed, not seen", page);
         Assert.Contains("told, not checked", page);
         Assert.Contains("about 22 years old", page);
-        Assert.Contains("Next: no step has been recorded.", page);
+        Assert.Contains("No step has been recorded.", page);
+    }
+
+    [Fact]
+    public async Task Every_link_leads_somewhere_and_every_choice_shows_what_it_counts()
+    {
+        foreach (var kind in Enum.GetValues<PaperKind>())
+        {
+            var paper = SampleReport.Paper(kind: kind);
+            var page = await PageWriter.WriteAsync(paper, SampleReport.Photo);
+            var ids = Id().Matches(page).Select(match => match.Groups[1].Value).ToHashSet();
+            if (kind == PaperKind.Report) Assert.True(ids.Count > 20);
+            var lost = Reference().Matches(page).Select(match => match.Groups[1].Value).Where(to => to.StartsWith('#') && to.Length > 1 && !ids.Contains(to[1..])).Distinct();
+            Assert.True(!lost.Any(), $"{kind}: {string.Join(", ", lost)}");
+            foreach (Match choice in Choice().Matches(page))
+                Assert.Equal(int.Parse(choice.Groups[2].Value), Regex.Count(page, $"<tr role=\"row\" class=\"m [^\"]*\\b{choice.Groups[1].Value}\\b"));
+        }
+    }
+
+    [Fact]
+    public async Task A_mark_that_turns_letters_around_does_not_pass_into_the_page()
+    {
+        var page = await PageWriter.WriteAsync(SampleReport.Paper("abc \u202Efdp.exe"), SampleReport.Photo);
+        Assert.Contains("<bdi>", page);
+        Assert.DoesNotContain('\u202E', page);
+        Assert.DoesNotContain("&#x202E;", page);
     }
 
     [Fact]
     public async Task Any_text_at_all_is_set_without_throwing() =>
-        await Gen.String[0, 60].SampleAsync(async words => Assert.StartsWith("<!doctype html>", await PageWriter.WriteAsync(SampleReport.Model(words), SampleReport.Photo), StringComparison.Ordinal), iter: 15, threads: 1);
+        await Gen.String[0, 60].SampleAsync(async words => Assert.StartsWith("<!doctype html>", await PageWriter.WriteAsync(SampleReport.Paper(words), SampleReport.Photo), StringComparison.Ordinal), iter: 15, threads: 1);
 
     private static string WithoutText(string page) => Between().Replace(page, "><");
 
@@ -103,6 +131,12 @@ public sealed partial class PageTests
 
     [GeneratedRegex("url\\(\\s*[\"']?([^)]{0,20})")]
     private static partial Regex StyleReference();
+
+    [GeneratedRegex(" id=\"([^\"]*)\"")]
+    private static partial Regex Id();
+
+    [GeneratedRegex("id=\"only-([a-z][0-9]+)\" ?/?>.{0,200}?\\(([0-9]+)\\)", RegexOptions.Singleline)]
+    private static partial Regex Choice();
 
     [GeneratedRegex("<h([1-6])[ >]")]
     private static partial Regex Heading();

@@ -71,6 +71,8 @@ internal static class SampleReport
         };
     }
 
+    public static Paper Paper(string words = "plain words", EditionMark? mark = null, PaperKind kind = PaperKind.Report) => Model(words, mark).Paper(kind);
+
     public static ReportModel Model(string words = "plain words", EditionMark? mark = null)
     {
         var evidence = Evidence(words);

@@ -33,7 +33,7 @@ public static class WorkTests
         Assert.All(works, work => Assert.Empty(work.Judged.Findings));
         Assert.Single(works.Select(work => JudgementJson.Write(work.Judged, work.Inspection).ToJsonString()).Distinct());
         List<string> pages = [];
-        foreach (var work in works) pages.Add(await PageWriter.WriteAsync(work.Report(work.Copy), _ => null));
+        foreach (var work in works) pages.Add(await PageWriter.WriteAsync(work.Paper(PaperKind.Report, work.Copy), _ => null));
         Assert.Single(pages.Distinct());
     }
 
