@@ -110,6 +110,19 @@ public sealed record RuleBook
     /// <summary>The rule book built into this program. Read once, when first asked for.</summary>
     public static RuleBook BuiltIn => BuiltInBook.Value;
 
+    /// <summary>
+    /// The book in another language: its words, and its own sentences where that language has them, under the keys of own wording
+    /// (<c>water-heater.too-hot/do</c>). Own wording is compared with what this book says.
+    /// </summary>
+    public RuleBook In(Tongue tongue)
+    {
+        ArgumentNullException.ThrowIfNull(tongue);
+        var layer = new OverlayLayer(this with { Words = tongue });
+        foreach (var (key, sentence) in tongue.Sentences)
+            if (key.Contains('/', StringComparison.Ordinal)) layer.Say(key, sentence);
+        return layer.Book();
+    }
+
     private static readonly Lazy<RuleBook> BuiltInBook = new(() => BookReader.Read(BookFiles.Embedded(), BookFiles.Whole));
 
     /// <summary>Kinds of component that the conditions and fact sheets know, in alphabetical order.</summary>

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using Purlin.Journal;
 
 namespace Purlin.Reckoning;
 
@@ -115,6 +116,12 @@ public sealed class TableRow
 
     /// <summary>Whether nobody has confirmed this row against a public source.</summary>
     public bool IsFromMemory => columns.Contains("mark") && this["mark"].Contains("from memory", StringComparison.Ordinal);
+
+    /// <summary>
+    /// The words of a cell as a sentence for people: as they stand, unless a language has others for them under
+    /// <c>structure/cracks/meaning/WORDS</c>. A cell that is rewritten loses its translation and says so by reading in English.
+    /// </summary>
+    public Said Words(string column) => Said.InData($"{table[..^4]}/{column}/{this[column]}", this[column]);
 
     /// <summary>What the row rests on, with <c>(from memory)</c> behind it where nobody has confirmed it.</summary>
     public string Source

@@ -67,11 +67,11 @@ internal sealed class LanguageRules
         .Replace("{month}", months[day.Month - 1], StringComparison.Ordinal)
         .Replace("{day}", day.Day.ToString(CultureInfo.InvariantCulture), StringComparison.Ordinal));
 
-    /// <summary>Joined with a comma, or as the format asks: <c>and</c>, <c>or</c>, <c>then</c>.</summary>
+    /// <summary>Joined with a comma, or as the format asks: <c>and</c>, <c>or</c>, <c>apart</c>, <c>either</c>.</summary>
     private void List(StringBuilder words, SaidValue.List list, string format, Tongue tongue)
     {
         var last = format.Length == 0 ? null : find("language.list." + format);
-        var between = Say("list", ", ");
+        var between = (format.Length == 0 ? null : find($"language.list.{format}.between")) ?? Say("list", ", ");
         for (var index = 0; index < list.Values.Length; index++)
         {
             if (index > 0) words.Append(index == list.Values.Length - 1 && last is not null ? last : between);

@@ -61,7 +61,8 @@ internal sealed class CoreCovering(EvidenceIndex evidence, Looks looks, Recall r
             {
                 if (!component.Facts.TryGetValue(fact, out var slot) || string.IsNullOrWhiteSpace(slot.Value.Value.Text)) continue;
                 by.Add(slot.Standing[0].By);
-                words.Add($"{component.Kind}, {fact}: {slot.Value.Value.Text}{(slot.Value.Unit is { Length: > 0 } unit ? " " + unit : "")} ({slot.Value.Basis})");
+                words.Add(evidence.Book.Words.Say("duty.fact", ("component", component.Kind), ("fact", fact),
+                    ("value", $"{slot.Value.Value.Text}{(slot.Value.Unit is { Length: > 0 } unit ? " " + unit : "")}"), ("basis", slot.Value.Basis)));
             }
         var readings = core.Verbs.Contains("describe") ? ReadingsFor(core) : [];
         foreach (var reading in readings) (by, words) = ([.. by, reading.Id], [.. words, $"{reading.Body.Kind}: {reading.Body.Amount}"]);

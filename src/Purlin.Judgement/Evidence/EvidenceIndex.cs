@@ -117,7 +117,7 @@ internal sealed class EvidenceIndex
     /// <summary>Where a reading was taken: its own place, else that of what it was taken on.</summary>
     public EntryName? PlaceOf(Reading reading) => reading.Body.Place ?? Component(reading.Body.Component)?.Place;
 
-    public string NameOf(EntryName? place) => Place(place)?.Name ?? "the house";
+    public string NameOf(EntryName? place) => Place(place)?.Name ?? Book.Words.Say("where.the-house");
 
     /// <summary>Where a place stands on the walk, beside others; what has no place comes last. Only to put places in order by.</summary>
     public int Walk(EntryName? place)

@@ -60,7 +60,7 @@ internal sealed class Answers
             var where = string.Join(", ", group.Select(look => look.Place).Distinct().OrderBy(place => evidence.Walk(place)).Select(place => evidence.NameOf(place)));
             parts.Add(evidence.Book.Words.Say(group.Key.IsSeen ? "loose-end.answer.seen" : "loose-end.answer.clear", ("what", name), ("where", where)));
         }
-        parts.AddRange(InBrief(measured.Select(answer => answer.Words)));
+        parts.AddRange(InBrief());
         IEnumerable<EntryName> by = [.. looks.SelectMany(look => look.Entries), .. measured.SelectMany(answer => answer.Entries)];
         return new Tied(Tie.Evidence, [.. by.Distinct()], parts.Count == 0 ? evidence.Book.Words.Say("loose-end.tied.evidence") : string.Join(" ", parts));
     }
@@ -70,10 +70,11 @@ internal sealed class Answers
         look.IsSeen || !looks.Exists(other => other.IsSeen && ((other.Condition == look.Condition && other.Place == look.Place) || Share(other.Entries, look.Entries)));
 
     /// <summary>A survey of forty points is one sentence.</summary>
-    private static IEnumerable<string> InBrief(IEnumerable<string> words)
+    private IEnumerable<string> InBrief()
     {
-        foreach (var group in words.Distinct(StringComparer.Ordinal).GroupBy(said => said[..(said.IndexOf(": ", StringComparison.Ordinal) + 1)], StringComparer.Ordinal))
-            yield return group.Key.Length == 0 ? string.Join(' ', group) : $"{group.Key} {string.Join("; ", group.Select(said => said[(group.Key.Length + 1)..].TrimEnd('.')))}.";
+        var words = evidence.Book.Words;
+        foreach (var group in measured.Select(answer => (answer.About, answer.Found)).Distinct().GroupBy(answer => answer.About))
+            yield return words.Say("loose-end.answer.found", ("about", group.Key), ("found", SaidValue.Of(group.Select(answer => words.Say(answer.Found).TrimEnd('.')))));
     }
 
     private Tied ByLimitation()

@@ -5,8 +5,8 @@ using Purlin.Judgement.Readings;
 
 namespace Purlin.Judgement.FollowUp;
 
-/// <summary>One number or fact that may answer a question.</summary>
-internal sealed record MeasuredAnswer(IReadOnlyList<EntryName> Entries, EntryName? Place, bool OfHouse, string Words, EntryName? Component = null);
+/// <summary>One number or fact that may answer a question: what was measured, and what was found. Of one thing all that was found is one sentence.</summary>
+internal sealed record MeasuredAnswer(IReadOnlyList<EntryName> Entries, EntryName? Place, bool OfHouse, Said About, Said Found, EntryName? Component = null);
 
 /// <summary>Finds what answers to a name that rules give as a reading: a reading itself, a working, or facts.</summary>
 internal sealed class Measured(EvidenceIndex evidence, JudgingMemory memory)
@@ -20,7 +20,7 @@ internal sealed class Measured(EvidenceIndex evidence, JudgingMemory memory)
     {
         foreach (var reading in evidence.ReadingsOf(name)) yield return Of(reading);
         foreach (var working in memory.WorkingsFor(name))
-            yield return new MeasuredAnswer(working.Evidence, working.Place, false, evidence.Book.Words.Say("loose-end.answer.working", ("working", working.Working.Title), ("because", working.Working.Verdict.Because)), working.Component);
+            yield return new MeasuredAnswer(working.Evidence, working.Place, false, working.Working.Title, working.Working.Verdict.Because, working.Component);
         if (!evidence.Book.Aliases.TryGetValue(name, out var alias)) yield break;
         foreach (var other in alias.Readings)
             foreach (var reading in evidence.ReadingsOf(other)) yield return Of(reading);
@@ -36,10 +36,11 @@ internal sealed class Measured(EvidenceIndex evidence, JudgingMemory memory)
         {
             if (!component.Facts.TryGetValue(wanted[(slash + 1)..], out var slot)) continue;
             yield return new MeasuredAnswer([slot.Standing[0].By], component.Place, true,
-                evidence.Book.Words.Say("observed.fact", ("component", component.Kind), ("fact", wanted[(slash + 1)..]), ("value", slot.Value.Value.Text), ("basis", slot.Value.Basis)), component.Id);
+                new("observed.fact.of", ("component", component.Kind), ("fact", wanted[(slash + 1)..])),
+                new("observed.fact.found", ("value", slot.Value.Value.Text), ("basis", slot.Value.Basis)), component.Id);
         }
     }
 
     private MeasuredAnswer Of(Reading reading) => new([reading.Id], evidence.PlaceOf(reading), evidence.Book.IsOfHouse(reading.Body.Kind),
-        evidence.Book.Words.Say("observed.reading", ("kind", reading.Body.Kind), ("amount", reading.Body.Amount.ToString())), reading.Body.Component);
+        new("observed.reading.of", ("kind", reading.Body.Kind)), Said.Verbatim(reading.Body.Amount.ToString()), reading.Body.Component);
 }

@@ -74,15 +74,15 @@ internal static class CombustionAir
     {
         if (given.NumberOrNone("volume") is { } room && method is "standard" or "known infiltration")
         {
-            if (given.Number("volume") >= volume) return sheet.Within("combustion-air.because.room-least-needed", ("volume", given.Number("volume"), "ft³"), ("volume-b", volume, "ft³"));
-            if (given.Numbers("openings").IsEmpty) return sheet.Outside("combustion-air.because.room-less-needed-no", ("volume", given.Number("volume"), "ft³"), ("volume-b", volume, "ft³"));
+            if (given.Number("volume") >= volume) return sheet.Within("combustion-air.because.room-least-needed", ("volume", given.Number("volume"), "ft³"), ("needed", volume, "ft³"));
+            if (given.Numbers("openings").IsEmpty) return sheet.Outside("combustion-air.because.room-less-needed-no", ("volume", given.Number("volume"), "ft³"), ("needed", volume, "ft³"));
         }
         if (given.Numbers("openings").IsEmpty) return sheet.CannotSay("combustion-air.because.neither-sufficient-room-volume");
         var share = given.TextOrNone("louver") is { } louver ? rules.Value("louver_" + louver) / 100 : 1;
         if (share < 1) sheet.Step("combustion-air.step.free-share-louver-unknown", 100 * share, "%");
         var free = given.Numbers("openings").Select(opening => opening * share).OrderDescending().Take(count).ToList();
         var least = free.Count < count ? 0 : sheet.Step(count == 1 ? new Said("combustion-air.step.free-area-opening") : new Said("combustion-air.step.free-area-smaller-two"), free[^1], "in²");
-        if (free.Count < count) return sheet.Outside("combustion-air.because.opening-given-where-needed", ("count", free.Count), ("count-b", count));
+        if (free.Count < count) return sheet.Outside("combustion-air.because.opening-given-where-needed", ("found", free.Count), ("needed", count));
         return least >= each
             ? sheet.Within("combustion-air.because.openings-least-needed", ("least", least, "in²"), ("each", each, "in²"))
             : sheet.Outside("combustion-air.because.openings-less-needed", ("least", least, "in²"), ("each", each, "in²"));

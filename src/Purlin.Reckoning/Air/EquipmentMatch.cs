@@ -53,14 +53,22 @@ internal static class EquipmentMatch
         Years(given, sheet, rules, found);
         Efficiency(given, sheet, found);
         WriteRest(given, sheet);
-        foreach (var mismatch in found) sheet.Say("equipment-match.step.value", ("what", mismatch.What), ("meaning", mismatch.Meaning));
-        sheet.Result("mismatches", new JsonArray([.. found.Select(mismatch => (JsonNode)new JsonObject { ["what"] = mismatch.What, ["meaning"] = mismatch.Meaning })]));
+        foreach (var mismatch in found) sheet.Say("equipment-match.step.mismatch", ("what", mismatch.What), ("meaning", mismatch.Meaning));
+        sheet.Result("mismatches", new JsonArray([.. found.Select(_ => (JsonNode)new JsonObject { ["what"] = null, ["meaning"] = null })]));
+        for (var index = 0; index < found.Count; index++)
+        {
+            sheet.Sentence($"mismatches.{index}.what", found[index].What);
+            sheet.Sentence($"mismatches.{index}.meaning", found[index].Meaning);
+        }
         sheet.Caution("equipment-match.caution.listed-pair-settled-only");
         sheet.Caution("equipment-match.caution.refrigerant-circuits-opened-only");
         return Judge(given, sheet, found);
     }
 
-    private sealed record Mismatch(string What, string Meaning);
+    private sealed record Mismatch(string Kind, Said Meaning)
+    {
+        public Said What => new($"equipment-match.{Kind}");
+    }
 
     private static void SameRefrigerant(Given given, Worksheet sheet, List<Mismatch> found)
     {
@@ -69,12 +77,13 @@ internal static class EquipmentMatch
         if ((outdoor ?? coil) is { } standing)
         {
             sheet.From(standing.Source);
-            sheet.Result("refrigerant", new JsonObject { ["name"] = standing["name"], ["standing"] = standing["standing"] });
-            sheet.Say("equipment-match.step.value-2", ("name", standing["name"]), ("standing", standing["standing"]));
+            sheet.Result("refrigerant", new JsonObject { ["name"] = standing["name"], ["standing"] = null });
+            sheet.Sentence("refrigerant.standing", standing.Words("standing"));
+            sheet.Say("equipment-match.step.refrigerant", ("name", standing["name"]), ("standing", standing.Words("standing")));
         }
         else sheet.NoResult("refrigerant");
         if (outdoor is not null && coil is not null && outdoor["name"] != coil["name"])
-            found.Add(new Mismatch("Two refrigerants", $"the outdoor unit is made for {outdoor["name"]}, the coil for {coil["name"]}; pressures and oils differ, and the pair was not made for each other"));
+            found.Add(new Mismatch("two-refrigerants", new("equipment-match.two-refrigerants.meaning", ("outdoor", outdoor["name"]), ("coil", coil["name"]))));
     }
 
     private static void Capacity(Given given, Worksheet sheet, RuleTable rules, List<Mismatch> found)
@@ -84,13 +93,13 @@ internal static class EquipmentMatch
         {
             var over = rules.Value("coil_over");
             sheet.Step("equipment-match.step.coil-less-outdoor-unit", coil - outdoor, "tons");
-            if (coil < outdoor - Rounding) found.Add(new Mismatch("Coil smaller than the outdoor unit", $"{coil:0.##} tons against {outdoor:0.##}: capacity and efficiency fall, and the compressor can be harmed"));
-            else if (coil > outdoor + over + Rounding) found.Add(new Mismatch("Coil much larger than the outdoor unit", $"{coil:0.##} tons against {outdoor:0.##}: more than the half ton that pairs often allow; the air is dried less"));
+            if (coil < outdoor - Rounding) found.Add(new Mismatch("coil-smaller", new("equipment-match.coil-smaller.meaning", ("coil", coil, "tons"), ("outdoor", outdoor))));
+            else if (coil > outdoor + over + Rounding) found.Add(new Mismatch("coil-larger", new("equipment-match.coil-larger.meaning", ("coil", coil, "tons"), ("outdoor", outdoor))));
         }
         if (Tons(given, "air_mover") is { } mover && mover < outdoor - Rounding)
         {
             sheet.Step("equipment-match.step.air-outdoor-unit-asks", rules.Value("usual_airflow") * outdoor, "cfm");
-            found.Add(new Mismatch("Air mover smaller than the outdoor unit", $"{mover:0.##} tons against {outdoor:0.##}: too little air can ice the coil"));
+            found.Add(new Mismatch("mover-smaller", new("equipment-match.mover-smaller.meaning", ("mover", mover, "tons"), ("outdoor", outdoor))));
         }
         if (given.NumberOrNone("floor_area") is not { } area) { sheet.NoResult("area_per_ton"); return; }
         sheet.Result("area_per_ton", sheet.Step("equipment-match.step.floor-area-ton", area / outdoor, "ft²"), "ft²");
@@ -100,7 +109,7 @@ internal static class EquipmentMatch
     private static void Metering(Given given, List<Mismatch> found)
     {
         if (given.Group("outdoor")!.TextOrNone("metering") is { } asked && given.Group("indoor_coil")?.TextOrNone("metering") is { } fitted && asked != fitted)
-            found.Add(new Mismatch("Metering device differs", $"the outdoor unit asks for a {asked}, the coil has a {fitted}; the charge cannot be right for both"));
+            found.Add(new Mismatch("metering", new("equipment-match.metering.meaning", ("asked", Words.Of(asked)), ("there", Words.Of(fitted)))));
     }
 
     private static void Years(Given given, Worksheet sheet, RuleTable rules, List<Mismatch> found)
@@ -111,9 +120,9 @@ internal static class EquipmentMatch
         if (!given.Has("year_now") && years.Exists(year => year is not null)) sheet.Say("equipment-match.step.year-inspection-not-given");
         sheet.Result("ages", ages);
         if (years[0] is { } outdoor && years[1] is { } coil && Math.Abs(outdoor - coil) > rules.Value("years_apart"))
-            found.Add(new Mismatch("Outdoor unit and coil of different years", $"{outdoor} and {coil}: one was exchanged without the other; ask for papers and compare refrigerant labels"));
+            found.Add(new Mismatch("years", new("equipment-match.years.meaning", ("outdoor", outdoor), ("coil", coil))));
         if (years[0] is { } year && Row(given, "outdoor")?["name"] == "R-22" && year > rules.Value("r22_last_year"))
-            found.Add(new Mismatch("R-22 in a unit made after 2010", $"no new equipment was charged with R-22 from 2010, yet this is of {year}: a unit sold dry, another refrigerant, or a year misread"));
+            found.Add(new Mismatch("r22", new("equipment-match.r22.meaning", ("year", year))));
     }
 
     private static void Efficiency(Given given, Worksheet sheet, List<Mismatch> found)
@@ -123,18 +132,18 @@ internal static class EquipmentMatch
         var row = Tables.Read("air/minimum_efficiency.csv").Rows.LastOrDefault(row => row.Number("from_year") < year);
         if (row is null || seer >= row.Number("seer")) return;
         sheet.From(row["mark"] == "confirmed" ? row.Source : $"{row.Source} ({row["mark"]})");
-        found.Add(new Mismatch("Efficiency and year do not agree", $"SEER {seer:0.#} is below the {row.Number("seer"):0.#} asked of units made in {year}; one of the two is misread"));
+        found.Add(new Mismatch("efficiency", new("equipment-match.efficiency.meaning", ("seer", seer), ("least", row.Number("seer")), ("year", year))));
     }
 
     private static void WriteRest(Given given, Worksheet sheet)
     {
         if (!given.Has("floor_area") || Tons(given, "outdoor") is null) sheet.NoResult("area_per_ton");
-        foreach (var part in Parts) if (given.Group(part) is null) sheet.Say("equipment-match.step.nothing-given", ("value", part.Replace('_', ' ')));
+        foreach (var part in Parts) if (given.Group(part) is null) sheet.Say("equipment-match.step.nothing-given", ("part", Words.OfInput(part)));
     }
 
     private static Checked<Working> Judge(Given given, Worksheet sheet, List<Mismatch> found)
     {
-        if (found.Count > 0) return sheet.Outside("equipment-match.because.mismatch", ("count", found.Count), ("count-b", found.Count == 1 ? "" : "es"), ("value", string.Join("; ", found.Select(mismatch => char.ToLowerInvariant(mismatch.What[0]) + mismatch.What[1..]))));
+        if (found.Count > 0) return sheet.Outside("equipment-match.because.mismatch", ("count", found.Count), ("found", SaidValue.Of(found.Select(mismatch => new Said("sentence.lower", ("it", mismatch.What))))));
         var compared = Tons(given, "outdoor") is not null && Tons(given, "indoor_coil") is not null && Row(given, "outdoor") is not null && Row(given, "indoor_coil") is not null;
         return compared
             ? sheet.Within("equipment-match.because.outdoor-unit-coil-agree")

@@ -48,7 +48,7 @@ internal static class GasPipe
         var name = sheet.WordOr("table", "IFGC 2018", "gas-pipe.why.newer-two-they-differ");
         var length = given.Number("longest_length");
         var row = Tables.Read(File).Rows.FirstOrDefault(row => row["table"] == name && row.Number("length") >= length);
-        if (row is null) return OffTable(sheet, $"At {length:0} ft the table has no row.");
+        if (row is null) return OffTable(sheet, new("gas-pipe.because.off-table", ("length", length, "ft")));
         sheet.From(row.Source);
         sheet.Step("gas-pipe.step.row-table-length-itself", row.Number("length"), "ft");
         return Judge(given, sheet, row, demand.CubicFeetPerHour, Gravity(given, sheet));
@@ -85,7 +85,7 @@ internal static class GasPipe
             : sheet.Outside("gas-pipe.because.pipe-carries-less-asked", ("size", size), ("capacity", capacity, "ft³/h"), ("demand", demand));
     }
 
-    private static Checked<Working> OffTable(Worksheet sheet, string because)
+    private static Checked<Working> OffTable(Worksheet sheet, Said because)
     {
         sheet.NoResult("capacity");
         sheet.NoResult("smallest_size");

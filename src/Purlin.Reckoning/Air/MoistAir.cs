@@ -38,11 +38,11 @@ public sealed record MoistAir
 
     /// <summary>From a hygrometer.</summary>
     public static Checked<MoistAir> FromRelativeHumidity(Temperature dryBulb, RelativeHumidity humidity, Pressure pressure, string input = "relative_humidity") =>
-        FromVapour(dryBulb, Pressure.FromPsi(humidity.Share * Psychrometrics.SaturationPressure(dryBulb).Psi), pressure, input, $"{humidity.Percent:0.##} %");
+        FromVapour(dryBulb, Pressure.FromPsi(humidity.Share * Psychrometrics.SaturationPressure(dryBulb).Psi), pressure, input, new("refused.given.hundredth", ("given", humidity.Percent, "%")));
 
     /// <summary>From the temperature at which dew forms; refused when that is above the dry bulb.</summary>
     public static Checked<MoistAir> FromDewPoint(Temperature dryBulb, Temperature dewPoint, Pressure pressure, string input = "dew_point") =>
-        dewPoint > dryBulb ? AboveDryBulb(input, dewPoint, dryBulb) : FromVapour(dryBulb, Psychrometrics.SaturationPressure(dewPoint), pressure, input, $"{dewPoint.Fahrenheit:0.##} °F");
+        dewPoint > dryBulb ? AboveDryBulb(input, dewPoint, dryBulb) : FromVapour(dryBulb, Psychrometrics.SaturationPressure(dewPoint), pressure, input, new("refused.given.hundredth", ("given", dewPoint.Fahrenheit, "°F")));
 
     /// <summary>The vapour's own pressure.</summary>
     public Pressure VapourPressure => Psychrometrics.VapourPressure(Ratio, Pressure);
@@ -66,11 +66,11 @@ public sealed record MoistAir
     /// <summary>Mass of the moist air in a cubic foot, lb/ft³ (equation 11).</summary>
     public double DensityPoundsPerCubicFoot => (1 + Ratio.PoundsPerPound) / Volume.CubicFeetPerPound;
 
-    private static Checked<MoistAir> FromVapour(Temperature dryBulb, Pressure vapour, Pressure pressure, string input, string given) =>
+    private static Checked<MoistAir> FromVapour(Temperature dryBulb, Pressure vapour, Pressure pressure, string input, Said given) =>
         vapour.Psi < pressure.Psi / 2
             ? new MoistAir(dryBulb, Psychrometrics.HumidityRatio(vapour, pressure), pressure)
-            : new Refusal(input, Said.Verbatim(given), new("moist-air.allowed.vapor-pressure-below-half", ("pressure", pressure.Psi, "psi"), ("dry-bulb", dryBulb.Fahrenheit, "°F")));
+            : new Refusal(input, given, new("moist-air.allowed.vapor-pressure-below-half", ("pressure", pressure.Psi, "psi"), ("dry-bulb", dryBulb.Fahrenheit, "°F")));
 
     private static Refusal AboveDryBulb(string input, Temperature given, Temperature dryBulb) =>
-        new(input, $"{given.Fahrenheit:0.##} °F", $"at most the dry bulb, {dryBulb.Fahrenheit:0.##} °F");
+        new(input, new("refused.given.hundredth", ("given", given.Fahrenheit, "°F")), new("moist-air.allowed.most-dry-bulb", ("dry-bulb", dryBulb.Fahrenheit, "°F")));
 }

@@ -64,17 +64,17 @@ internal static class Nameplate
         var json = field.ToJson();
         if (name == "capacity") json["tons"] = Quantities.HeatRate.FromBtuPerHour(field.Value.GetValue<double>()).Tons;
         sheet.Result(name, json);
-        sheet.Say("nameplate.step.field", ("field", Words.OfInput(name)), ("found", $"{field.Value}{(field.Unit.Length > 0 ? " " + field.Unit : "")}"), ("confidence", field.Confidence), ("reason", field.Reason));
+        sheet.Sentence($"{name}.reason", field.Reason);
+        sheet.Say("nameplate.step.field", ("field", Words.OfInput(name)), ("found", $"{field.Value}{(field.Unit.Length > 0 ? " " + field.Unit : "")}"), ("confidence", Words.Of(field.Confidence)), ("reason", field.Reason));
     }
 
     private static Checked<Working> Judge(Worksheet sheet, (string Name, PlateField? Field)[] fields)
     {
-        string List(Func<PlateField?, bool> which) => string.Join(", ", fields.Where(field => which(field.Field)).Select(field => field.Name.Replace('_', ' ')));
-        var read = List(field => field is not null && field.Confidence != "inferred");
-        var inferred = List(field => field?.Confidence == "inferred");
-        var missing = List(field => field is null);
-        if (read.Length == 0 && inferred.Length == 0) return sheet.CannotSay("nameplate.because.nothing-rating-plate-found");
-        var because = $"Read: {(read.Length > 0 ? read : "nothing")}.{(inferred.Length > 0 ? $" Inferred: {inferred}." : "")}{(missing.Length > 0 ? $" Not found: {missing}." : "")}";
-        return read.Length == 0 ? sheet.CannotSay(because) : sheet.Within(because);
+        SaidValue List(Func<PlateField?, bool> which) => SaidValue.Of(fields.Where(field => which(field.Field)).Select(field => Words.OfInput(field.Name)));
+        var isRead = fields.Any(field => field.Field is not null && field.Field.Confidence != "inferred");
+        if (Array.TrueForAll(fields, field => field.Field is null)) return sheet.CannotSay("nameplate.because.nothing-rating-plate-found");
+        Said because = new("nameplate.because.read",
+            ("read", List(field => field is not null && field.Confidence != "inferred")), ("inferred", List(field => field?.Confidence == "inferred")), ("missing", List(field => field is null)));
+        return isRead ? sheet.Within(because) : sheet.CannotSay(because);
     }
 }

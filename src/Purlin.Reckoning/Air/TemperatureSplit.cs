@@ -52,7 +52,7 @@ internal static class TemperatureSplit
         return Judge(sheet, difference);
     }
 
-    private static string? TooCold(Given given, Worksheet sheet)
+    private static Said? TooCold(Given given, Worksheet sheet)
     {
         var rule = CoolingTest.Rule("least_outdoor");
         sheet.From(CoolingTest.Source(rule));
@@ -63,7 +63,7 @@ internal static class TemperatureSplit
             return null;
         }
         var least = sheet.Or("least_outdoor", rule.Number("value"), "°F", "temperature-split.why.procedure-own-limit");
-        if (outdoor < least - Exact.Doubt) return $"Outdoor air at {outdoor:0.#} °F is below {least:0.#} °F, too cold to judge cooling by its split.";
+        if (outdoor < least - Exact.Doubt) return new("temperature-split.because.too-cold", ("outdoor", outdoor, "°F"), ("least", least, "°F"));
         if (outdoor < CautiousFahrenheit) sheet.Caution("temperature-split.caution.outdoor-air-below-many", ("outdoor", outdoor, "°F"), ("cautious-fahrenheit", CautiousFahrenheit, "°F"));
         return null;
     }

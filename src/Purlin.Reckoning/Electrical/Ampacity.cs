@@ -31,7 +31,7 @@ internal sealed record Ampacity
         var insulation = (int)Math.Round(given.Number("insulation"));
         var termination = (int)Math.Round(sheet.Or("termination", Presumed(given.Text("size")), "°C", "ampacity.why.nec-awg-above-unless"));
         sheet.From(row.IsFromMemory && insulation == 90 ? row.Source : Tables.Read(File).Source);
-        var table = sheet.Step("ampacity.step.column", row.Number(prefix + insulation), "A", ("size", ConductorSize.Words(given.Text("size"))), ("material", given.Text("material")), ("insulation", insulation, "°C"));
+        var table = sheet.Step("ampacity.step.column", row.Number(prefix + insulation), "A", ("size", ConductorSize.Words(given.Text("size"))), ("material", Words.Of(given.Text("material"))), ("insulation", insulation, "°C"));
         if (Ambient(given, sheet, insulation) is not { } factor) return null;
         var adjusted = sheet.Step("ampacity.step.adjusted-table-ambient-factor", table * factor * Company(given, sheet), "A");
         var terminal = row.Number(prefix + Math.Min(insulation, termination));

@@ -60,11 +60,11 @@ internal static class Circuit
         var largest = table.Rows.LastOrDefault(row => ConductorSize.AtLeast(size, row[material]));
         if (largest is null)
         {
-            sheet.Say("circuit.step.smaller-anything-table-dwelling", ("size", ConductorSize.Words(size)), ("material", material));
+            sheet.Say("circuit.step.smaller-anything-table-dwelling", ("size", ConductorSize.Words(size)), ("material", Words.Of(material)));
             sheet.NoResult("largest_allowed");
-            return sheet.Outside("circuit.because.too-small-dwelling-service", ("size", ConductorSize.Words(size)), ("material", material));
+            return sheet.Outside("circuit.because.too-small-dwelling-service", ("size", ConductorSize.Words(size)), ("material", Words.Of(material)));
         }
-        sheet.Result("largest_allowed", sheet.Step("circuit.step.largest-dwelling-service", largest.Number("rating"), "A", ("size", ConductorSize.Words(size)), ("material", material)), "A");
+        sheet.Result("largest_allowed", sheet.Step("circuit.step.largest-dwelling-service", largest.Number("rating"), "A", ("size", ConductorSize.Words(size)), ("material", Words.Of(material))), "A");
         sheet.Caution("circuit.caution.table-conductors-carry-whole");
         return Judge(given, sheet, largest.Number("rating"));
     }
@@ -88,7 +88,7 @@ internal static class Circuit
     private static Checked<Working> Judge(Given given, Worksheet sheet, double largest)
     {
         var breaker = given.Number("breaker");
-        var wire = $"{ConductorSize.Words(given.Text("size"))} {given.Text("material")}";
+        Said wire = new("circuit.wire", ("size", ConductorSize.Words(given.Text("size"))), ("material", Words.Of(given.Text("material"))));
         return breaker > largest
             ? sheet.Outside("circuit.because.breaker-too-large-most", ("breaker", breaker, "A"), ("wire", wire), ("largest", largest, "A"))
             : sheet.Within("circuit.because.breaker-within-allowed", ("breaker", breaker, "A"), ("largest", largest, "A"), ("wire", wire));

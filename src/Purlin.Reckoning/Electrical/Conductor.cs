@@ -29,6 +29,6 @@ internal static class Conductor
         sheet.Result("usable_ampacity", ampacity.Usable, "A");
         var device = ampacity.LargestDevice(given, sheet, given.WholeOrNone("edition") ?? 2020);
         sheet.Result("largest_overcurrent_device", device, "A");
-        return sheet.Within("conductor.because.carries-here-largest-overcurrent", ("size", ConductorSize.Words(given.Text("size"))), ("material", given.Text("material")), ("usable", ampacity.Usable, "A"), ("device", device, "A"));
+        return sheet.Within("conductor.because.carries-here-largest-overcurrent", ("size", ConductorSize.Words(given.Text("size"))), ("material", Words.Of(given.Text("material"))), ("usable", ampacity.Usable, "A"), ("device", device, "A"));
     }
 }

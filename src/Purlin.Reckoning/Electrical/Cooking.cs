@@ -39,7 +39,7 @@ internal static class Cooking
 
     private static double ColumnC(ImmutableArray<double> ranges, Worksheet sheet)
     {
-        var demand = sheet.Step("cooking.step.table-column-cooking-unit", Row(ranges.Length).Number("column_c"), "kW", ("count", ranges.Length), ("count-b", ranges.Length == 1 ? "" : "s"));
+        var demand = sheet.Step("cooking.step.table-column-cooking-unit", Row(ranges.Length).Number("column_c"), "kW", ("count", ranges.Length));
         var average = ranges.Average(kilowatts => Math.Max(kilowatts, ColumnCEnds));
         if (average <= ColumnCEnds) return demand;
         var over = Math.Floor(average - ColumnCEnds + 0.5);

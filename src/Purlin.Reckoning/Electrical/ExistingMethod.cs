@@ -17,11 +17,11 @@ internal static class ExistingMethod
         var heating = house.Heating.VoltAmperes + (house.HeatingKind == "heat pump" ? house.Supplement.VoltAmperes : 0);
         var comfort = Math.Max(heating, house.Cooling.VoltAmperes + house.Appliances.Where(appliance => appliance.Comfort).Sum(appliance => appliance.Load.VoltAmperes));
         var (first, share) = (rules.Value("existing_first_va"), rules.Share("existing_rest_share"));
-        if (comfort <= 0) return OptionalMethod.Tiers("All loads", pool, first, share, sheet);
+        if (comfort <= 0) return OptionalMethod.Tiers("optional-method.pool.all", pool, first, share, sheet);
         if (addsComfort == false)
         {
             sheet.Step("existing-method.step.part-no-new-heating", comfort, "VA");
-            return OptionalMethod.Tiers("All loads", pool + comfort, first, share, sheet);
+            return OptionalMethod.Tiers("optional-method.pool.all", pool + comfort, first, share, sheet);
         }
         if (addsComfort is null) sheet.Say("existing-method.step.whether-heating-cooling-new");
         if (house.HeatingKind == "separate" && house.HeatingUnits >= 4)
@@ -29,6 +29,6 @@ internal static class ExistingMethod
         var full = rules.Share("existing_comfort_share") * comfort;
         sheet.Step("existing-method.step.part-larger-heating-cooling", full, "VA");
         sheet.Result("heating_or_cooling", full, "VA");
-        return full + OptionalMethod.Tiers("Other loads", pool, first, share, sheet);
+        return full + OptionalMethod.Tiers("optional-method.pool.other", pool, first, share, sheet);
     }
 }

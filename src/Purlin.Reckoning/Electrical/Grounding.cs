@@ -34,7 +34,7 @@ internal static class Grounding
         sheet.From(table.Source);
         var electrode = Limited(given, sheet, row["electrode_copper"], row["electrode_aluminum"]);
         sheet.Result("electrode_conductor", Sizes(electrode.Copper, electrode.Aluminum));
-        sheet.Say("grounding.step.grounding-electrode-conductor", ("size", ConductorSize.Words(size)), ("material", material), ("copper", ConductorSize.Words(electrode.Copper)), ("count", electrode.Aluminum.Length > 0 ? $" or {ConductorSize.Words(electrode.Aluminum)} aluminum" : ""));
+        sheet.Say("grounding.step.grounding-electrode-conductor", ("size", ConductorSize.Words(size)), ("material", Words.Of(material)), ("copper", ConductorSize.Words(electrode.Copper)), ("aluminum", electrode.Aluminum.Length > 0 ? ConductorSize.Words(electrode.Aluminum) : ""));
         Equipment(given, sheet);
         Jumper(sheet, size, material, row);
         sheet.Caution("grounding.caution.aluminum-electrode-conductors-may");
@@ -47,7 +47,7 @@ internal static class Grounding
         var limit = Tables.Read("electrical/electrode_limits.csv").Rows.FirstOrDefault(row => row["electrode"] == given.TextOrNone("electrode"));
         if (limit is null || !ConductorSize.AtLeast(copper, limit["copper"])) return (copper, aluminum);
         sheet.From($"NEC (NFPA 70) {limit["section"]}");
-        sheet.Say("grounding.step.electrode-alone-no-more", ("electrode", limit["electrode"]), ("copper", ConductorSize.Words(limit["copper"])), ("section", limit["section"]));
+        sheet.Say("grounding.step.electrode-alone-no-more", ("electrode", Words.Of(limit["electrode"])), ("copper", ConductorSize.Words(limit["copper"])), ("section", limit["section"]));
         return (limit["copper"], limit["aluminum"]);
     }
 
@@ -81,8 +81,8 @@ internal static class Grounding
         var asked = metal == "copper" ? electrode.Copper : electrode.Aluminum;
         if (asked.Length == 0) return sheet.CannotSay("grounding.because.rule-gives-no-size");
         return ConductorSize.AtLeast(there, asked)
-            ? sheet.Within("grounding.because.electrode-conductor-not-smaller", ("there", ConductorSize.Words(there)), ("metal", metal), ("asked", ConductorSize.Words(asked)))
-            : sheet.Outside("grounding.because.electrode-conductor-smaller-asked", ("there", ConductorSize.Words(there)), ("metal", metal), ("asked", ConductorSize.Words(asked)));
+            ? sheet.Within("grounding.because.electrode-conductor-not-smaller", ("there", ConductorSize.Words(there)), ("metal", Words.Of(metal)), ("asked", ConductorSize.Words(asked)))
+            : sheet.Outside("grounding.because.electrode-conductor-smaller-asked", ("there", ConductorSize.Words(there)), ("metal", Words.Of(metal)), ("asked", ConductorSize.Words(asked)));
     }
 
     private static JsonObject Sizes(string copper, string aluminum) => new() { ["copper"] = copper, ["aluminum"] = aluminum.Length > 0 ? aluminum : null };

@@ -1,3 +1,5 @@
+using Purlin.Journal;
+
 namespace Purlin.Reckoning.Electrical;
 
 /// <summary>NEC 220.82: one pool at 100 and 40 %, then the largest of the ways to heat or cool.</summary>
@@ -10,7 +12,7 @@ internal static class OptionalMethod
             + sheet.Step("optional-method.step.nameplates-cooking-drying-fixed", house.NameplatesVoltAmperes, "VA")
             + (apart ? 0 : house.Vehicle.VoltAmperes);
         if (!apart && house.Vehicle.VoltAmperes > 0) sheet.Step("optional-method.step.vehicle-supply-nameplate-pool", house.Vehicle.VoltAmperes, "VA");
-        var general = Tiers("General loads", pool, rules.Value("optional_first_va"), rules.Share("optional_rest_share"), sheet);
+        var general = Tiers("optional-method.pool.general", pool, rules.Value("optional_first_va"), rules.Share("optional_rest_share"), sheet);
         var comfort = sheet.Result("heating_or_cooling", Comfort(house, rules, sheet), "VA");
         var vehicle = apart && house.Vehicle.VoltAmperes > 0
             ? sheet.Step("optional-method.step.vehicle-supply-outside-pool", Math.Max(rules.Value("vehicle_least_va"), house.Vehicle.VoltAmperes), "VA")
@@ -20,7 +22,7 @@ internal static class OptionalMethod
     }
 
     /// <summary>A pool of loads, the first part whole and the rest at a share.</summary>
-    internal static double Tiers(string what, double pool, double first, double share, Worksheet sheet)
+    internal static double Tiers(Said what, double pool, double first, double share, Worksheet sheet)
     {
         sheet.Step("optional-method.step.together", pool, "VA", ("what", what));
         return sheet.Step("optional-method.step.first-rest", Math.Min(pool, first) + share * Math.Max(0, pool - first), "VA", ("first", first, "VA"), ("share", share));
@@ -33,12 +35,12 @@ internal static class OptionalMethod
         var heating = house.Heating.VoltAmperes;
         var (words, heat) = house.HeatingKind switch
         {
-            null => ("no electric heat", 0),
+            null => ((Said)"optional-method.heat.none", 0),
             "heat pump" => HeatPump(house, rules),
-            "separate" when house.HeatingUnits >= rules.Value("optional_separate_units") => Heat("four or more separately controlled units", rules.Share("optional_separate_share"), heating),
-            "storage" => Heat("heat that runs at full load", rules.Share("optional_storage_share"), heating),
-            "separate" => Heat("fewer than four separately controlled units", rules.Share("optional_central_share"), heating),
-            _ => Heat("central electric heat", rules.Share("optional_central_share"), heating),
+            "separate" when house.HeatingUnits >= rules.Value("optional_separate_units") => Heat("optional-method.heat.four", rules.Share("optional_separate_share"), heating),
+            "storage" => Heat("optional-method.heat.storage", rules.Share("optional_storage_share"), heating),
+            "separate" => Heat("optional-method.heat.few", rules.Share("optional_central_share"), heating),
+            _ => Heat("optional-method.heat.central", rules.Share("optional_central_share"), heating),
         };
         if (cooling <= 0 && heat <= 0) return 0;
         sheet.Step("optional-method.step.cooling", cooling, "VA");
@@ -46,17 +48,17 @@ internal static class OptionalMethod
         return sheet.Step("optional-method.step.larger-two", Math.Max(cooling, heat), "VA");
     }
 
-    private static (string Words, double Load) Heat(string what, double share, double load) => ($"{what}, {share:0 %}", share * load);
+    private static (Said Words, double Load) Heat(Said what, double share, double load) => (new("optional-method.heat.share", ("heat", what), ("share", share)), share * load);
 
     private static double RoomUnits(DwellingLoads house) => house.Appliances.Where(appliance => appliance.Comfort).Sum(appliance => appliance.Load.VoltAmperes);
 
-    private static (string Words, double Load) HeatPump(DwellingLoads house, LoadRules rules)
+    private static (Said Words, double Load) HeatPump(DwellingLoads house, LoadRules rules)
     {
         var supplement = rules.Share("optional_supplement_share") * house.Supplement.VoltAmperes;
         var compressor = rules.Share("optional_heat_pump_share") * house.Heating.VoltAmperes;
-        if (house.Supplement.VoltAmperes <= 0) return ("heat pump compressor, 100 %", compressor);
+        if (house.Supplement.VoltAmperes <= 0) return ("optional-method.heat.pump", compressor);
         return house.SupplementLocksOut
-            ? ("compressor or supplement, which lock each other out", Math.Max(compressor, supplement))
-            : ("heat pump compressor at 100 % and supplement at 65 %", compressor + supplement);
+            ? ("optional-method.heat.pump.either", Math.Max(compressor, supplement))
+            : ("optional-method.heat.pump.both", compressor + supplement);
     }
 }

@@ -120,7 +120,7 @@ internal static class ServiceLoad
             return sheet.CannotSay("service-load.because.no-appliance-counted", ("amps", amps, "A"), ("rating", rating, "A"));
         return rating < least
             ? sheet.Outside("service-load.because.calculated-load-fits-service", ("amps", amps, "A"), ("rating", rating, "A"), ("least", least, "A"))
-            : sheet.Within("service-load.because.calculated-load-uses-service", ("amps", amps, "A"), ("amps-b", 100 * amps / rating, "%"), ("rating", rating, "A"));
+            : sheet.Within("service-load.because.calculated-load-uses-service", ("amps", amps, "A"), ("share", 100 * amps / rating, "%"), ("rating", rating, "A"));
     }
 
     private static void Cautions(Worksheet sheet, int edition)
@@ -131,10 +131,10 @@ internal static class ServiceLoad
         if (edition == 2026) sheet.Caution("service-load.caution.no-published-worked-example");
     }
 
-    private static string Heading(string method) => method switch
+    private static Said Heading(string method) => method switch
     {
-        "standard" => "Standard method (article 220 part III)",
-        "optional" => "Optional method (220.82)",
-        _ => "Existing dwelling (220.83)",
+        "standard" => "service-load.method.standard",
+        "optional" => "service-load.method.optional",
+        _ => "service-load.method.existing",
     };
 }

@@ -62,12 +62,12 @@ internal static class StandardMethod
         var count = rules.Value("appliance_count");
         if (counted.Count < count)
         {
-            sheet.Say("standard-method.step.fewer-count-no-reduction", ("count", count), ("least", least > 0 ? $" (of {least:0} VA or more)" : ""));
+            sheet.Say("standard-method.step.fewer-count-no-reduction", ("count", count), ("least", least));
             return nameplate + comfort;
         }
         var share = rules.Share("appliance_share");
         var large = counted.Sum(appliance => appliance.Load.VoltAmperes);
-        return comfort + sheet.Step("standard-method.step.count-more-those", nameplate - (1 - share) * large, "VA", ("count", counted.Count), ("count-b", count), ("share", share));
+        return comfort + sheet.Step("standard-method.step.count-more-those", nameplate - (1 - share) * large, "VA", ("count", counted.Count), ("from", count), ("share", share));
     }
 
     private static double Comfort(DwellingLoads house, LoadRules rules, Worksheet sheet)

@@ -65,7 +65,7 @@ internal static class VoltageDrop
         var row = Tables.Read("electrical/temperature_coefficient.csv").Rows.First(row => row["material"] == given.Text("material"));
         sheet.From(row.Source);
         sheet.Caution("voltage-drop.caution.resistance-taken-another");
-        return sheet.Step("voltage-drop.step.at", perThousand * (1 + row.Number("per_celsius") * (celsius - TableCelsius)), "Ω", ("celsius", celsius, "°C"), ("per-celsius", row.Number("per_celsius")), ("celsius-b", celsius));
+        return sheet.Step("voltage-drop.step.at", perThousand * (1 + row.Number("per_celsius") * (celsius - TableCelsius)), "Ω", ("celsius", celsius, "°C"), ("per-celsius", row.Number("per_celsius")), ("again", celsius));
     }
 
     private static Checked<Working> Judge(Worksheet sheet, double share)

@@ -49,15 +49,15 @@ internal static class SurfaceCondensation
         var dew = margin <= 0;
         var (could, next) = (dew, meter) switch
         {
-            (true, "dry") => ("condensation", "The surface is at or below the dew point, so dew can form though the meter finds none yet: warm the surface or dry the air, and look again in cold weather."),
-            (true, "wet") => ("condensation or wetting", "The spot is wet and cold enough for dew: raise the surface above the dew point and measure again; if it stays wet, look for water from elsewhere."),
-            (true, _) => ("condensation, wetting or missing insulation", "Take a moisture meter to the spot and to a dry place of the same material."),
-            (false, "wet") => ("wetting", "The spot is wet and too warm for dew: look for the water's way above and behind it."),
-            (false, "dry") => ("missing insulation or air leakage", "No moisture found: look for missing insulation, an air leak, a stud or a duct behind it."),
-            _ => ("wetting or missing insulation", "Take a moisture meter to the spot and to a dry place of the same material."),
+            (true, "dry") => ("condensation", "surface-condensation.next.dew-dry"),
+            (true, "wet") => ("condensation or wetting", "surface-condensation.next.dew-wet"),
+            (true, _) => ("condensation, wetting or missing insulation", "surface-condensation.next.meter"),
+            (false, "wet") => ("wetting", "surface-condensation.next.wet"),
+            (false, "dry") => ("missing insulation or air leakage", "surface-condensation.next.dry"),
+            _ => ("wetting or missing insulation", "surface-condensation.next.meter"),
         };
-        sheet.Result("could_be", could);
-        sheet.Result("next", next);
+        sheet.Sentence("could_be", Words.Of(could));
+        sheet.Sentence("next", next);
         sheet.Say(next);
         if (meter == "wet") return sheet.Outside(dew ? new Said("surface-condensation.because.spot-wet-surface-below") : new Said("surface-condensation.because.spot-wet-surface-above"));
         if (dew) return sheet.Outside("surface-condensation.because.surface-below-dew-point", ("margin", -margin, "°F"));

@@ -90,7 +90,7 @@ public static class AtticVentilation
         sheet.Result("reduced_allowed", allowed switch { true => "yes", false => "no", null => "cannot say" });
         var required = sheet.Result("required", allowed == true ? reduced : full, "in²");
         sheet.Result("short", Math.Max(0, required - provided), "in²");
-        var ratio = provided > 0 ? $"1/{full * rule.Number("one_in") / provided:0}" : "nothing";
+        Said ratio = provided > 0 ? new Said("attic-ventilation.ratio", ("one-in", full * rule.Number("one_in") / provided)) : "attic-ventilation.nothing";
         if (provided >= full - 1e-9) return sheet.Within("attic-ventilation.because.vents-least", ("ratio", ratio), ("one-in", rule.Number("one_in")));
         if (provided < reduced - 1e-9) return sheet.Outside("attic-ventilation.because.vents-less-even", ("ratio", ratio), ("reduced-one-in", rule.Number("reduced_one_in")));
         return allowed switch

@@ -52,7 +52,7 @@ public static class Insulation
         sheet.From(row.Source);
         sheet.Caution("insulation.caution.depth-times-inch-estimate");
         sheet.Caution("insulation.caution.less-newer-code-asks");
-        return Judge(sheet, Options(row["options"]), cavity, continuous, $"{edition} code, zone {given.Text("climate_zone")}, {given.Text("assembly")}", low, high);
+        return Judge(sheet, Options(row["options"]), cavity, continuous, new("insulation.where", ("edition", edition), ("zone", given.Text("climate_zone")), ("assembly", Words.Of(given.Text("assembly")))), low, high);
     }
 
     private static (double Cavity, double Continuous, double Low, double High) Layers(Worksheet sheet, Given given)
@@ -71,7 +71,7 @@ public static class Insulation
         return (cavity, continuous, low, high);
     }
 
-    private static Checked<Working> Judge(Worksheet sheet, ImmutableArray<(double Cavity, double Continuous)> options, double cavity, double continuous, string where, double low, double high)
+    private static Checked<Working> Judge(Worksheet sheet, ImmutableArray<(double Cavity, double Continuous)> options, double cavity, double continuous, Said where, double low, double high)
     {
         if (options.Contains((0, 0)))
         {
@@ -81,9 +81,9 @@ public static class Insulation
             return sheet.Within("insulation.because.asks-none", ("where", where));
         }
         var shares = options.Select(option => Share(option, cavity, continuous)).ToArray();
-        var words = string.Join(" or ", options.Select(Words));
+        Said words = new("insulation.options", ("options", SaidValue.Of(options.Select(InWords))));
         sheet.Say("insulation.step.required", ("where", where), ("words", words));
-        sheet.Result("options", words);
+        sheet.Sentence("options", words);
         sheet.Result("required", options[0].Cavity + options[0].Continuous);
         var share = sheet.Step("insulation.step.share-what-required-option", shares.Max());
         sheet.Result("share", share);
@@ -109,10 +109,10 @@ public static class Insulation
 
     private static double Read(string text) => double.Parse(text, System.Globalization.CultureInfo.InvariantCulture);
 
-    private static string Words((double Cavity, double Continuous) option) => option switch
+    private static Said InWords((double Cavity, double Continuous) option) => option switch
     {
-        (_, 0) => $"R-{option.Cavity:0}",
-        (0, _) => $"R-{option.Continuous:0} continuous",
-        _ => $"R-{option.Cavity:0} and R-{option.Continuous:0} continuous",
+        (_, 0) => new("insulation.cavity", ("cavity", option.Cavity)),
+        (0, _) => new("insulation.continuous", ("continuous", option.Continuous)),
+        _ => new("insulation.both", ("cavity", option.Cavity), ("continuous", option.Continuous)),
     };
 }

@@ -50,10 +50,10 @@ public static class Roof
         }
         var row = Coverings.Rows.Single(row => row["covering"] == covering);
         sheet.From(row.Source);
-        var least = sheet.Result("least_pitch", sheet.Step("roof.step.least-slope", row.Number("least"), "in/ft", ("covering", covering)), "in/ft");
-        if (row["note"].Length > 0 && (row.NumberOrNone("doubled_below") is not { } doubled || pitch < doubled)) sheet.Caution("roof.caution.covering", ("covering", Words.Of(covering)), ("note", Said.InData($"roof-slope.{covering}.note", row["note"])));
+        var least = sheet.Result("least_pitch", sheet.Step("roof.step.least-slope", row.Number("least"), "in/ft", ("covering", Words.Of(covering))), "in/ft");
+        if (row["note"].Length > 0 && (row.NumberOrNone("doubled_below") is not { } doubled || pitch < doubled)) sheet.Caution("roof.caution.covering", ("covering", Words.Of(covering)), ("note", row.Words("note")));
         return pitch >= least - 1e-9
-            ? sheet.Within("roof.because.slope-least-need", ("pitch", pitch, "in"), ("least", least, "in"), ("covering", covering))
-            : sheet.Outside("roof.because.slope-less-need", ("pitch", pitch, "in"), ("least", least, "in"), ("covering", covering));
+            ? sheet.Within("roof.because.slope-least-need", ("pitch", pitch), ("least", least), ("covering", Words.Of(covering)))
+            : sheet.Outside("roof.because.slope-less-need", ("pitch", pitch), ("least", least), ("covering", Words.Of(covering)));
     }
 }

@@ -35,15 +35,15 @@ public static class Crack
         var category = Class(sheet, material, width);
         var active = sheet.WordOr("active", "not known", "crack.why.visit-seldom-shows-whether");
         var row = Meanings.Rows.Where(row => Fits(row, given, width)).OrderByDescending(Closeness).FirstOrDefault();
-        sheet.Result("likely_meaning", row?["meaning"]);
+        Write(sheet, "likely_meaning", row?.Words("meaning"));
         sheet.Result("structural", row?["structural"]);
-        sheet.Result("look_for", row?["look_for"]);
-        sheet.Result("recommendation", row?["recommendation"]);
+        Write(sheet, "look_for", row?.Words("look_for"));
+        Write(sheet, "recommendation", row?.Words("recommendation"));
         sheet.Caution("crack.caution.likely-meaning-no-diagnosis");
         if (row is not null)
         {
             sheet.From(row.Source);
-            sheet.Say("crack.step.such-crack-likely-look", ("material", Capital(material)), ("meaning", row["meaning"]), ("look-for", row["look_for"]));
+            sheet.Say("crack.step.such-crack-likely-look", ("material", Words.Of(material)), ("meaning", row.Words("meaning")), ("look-for", row.Words("look_for")));
         }
         return Judge(sheet, given, row, category, active);
     }
@@ -61,8 +61,8 @@ public static class Crack
         var row = Classes.Rows.First(row => row.NumberOrNone("millimetres_most") is not { } most || millimetres <= most + 1e-9);
         sheet.From(row.Source);
         sheet.Result("class", (int)row.Number("category"));
-        sheet.Result("class_words", row["words"]);
-        sheet.Step("crack.step.class-width", row.Number("category"), "", ("words", row["words"]));
+        sheet.Sentence("class_words", row.Words("words"));
+        sheet.Step("crack.step.class-width", row.Number("category"), "", ("words", row.Words("words")));
         return (int)row.Number("category");
     }
 
@@ -79,15 +79,15 @@ public static class Crack
     private static Checked<Working> Judge(Worksheet sheet, Given given, TableRow? row, int category, string active)
     {
         if (category >= Limit(sheet, "engineer-category")) return sheet.Outside("crack.because.wide-enough-class-structural", ("category", category));
-        if (given.Text("material") != "slab" && given.Number("width") > Limit(sheet, "engineer-width")) return sheet.Outside("crack.because.wider-structural-engineer-should", ("sheet", Limit(sheet, "engineer-width"), "in"));
+        if (given.Text("material") != "slab" && given.Number("width") > Limit(sheet, "engineer-width")) return sheet.Outside("crack.because.wider-structural-engineer-should", ("widest", Limit(sheet, "engineer-width"), "in"));
         var step = Limit(sheet, given.Text("material") == "slab" ? "slab-step" : "wall-step");
         if (given.NumberOrNone("offset") is { } offset && offset > step) return sheet.Outside("crack.because.two-sides-stand-apart", ("offset", offset, "in"), ("step", step, "in"));
         if (row is null) return sheet.CannotSay("crack.because.no-published-meaning-fits");
-        if (row["structural"] == "yes") return sheet.Outside("crack.because.likely-cause", ("meaning", row["meaning"]), ("recommendation", row["recommendation"]));
+        if (row["structural"] == "yes") return sheet.Outside("crack.because.likely-cause", ("meaning", row.Words("meaning")), ("recommendation", row.Words("recommendation")));
         if (active == "yes") return sheet.Outside("crack.because.moves-structural-engineer-should");
         return row["structural"] == "no"
-            ? sheet.Within("crack.because.likely-cause-seldom-structural", ("meaning", row["meaning"]), ("recommendation", row["recommendation"]))
-            : sheet.CannotSay("crack.because.likely-cause-crack-alone", ("meaning", row["meaning"]), ("recommendation", row["recommendation"]));
+            ? sheet.Within("crack.because.likely-cause-seldom-structural", ("meaning", row.Words("meaning")), ("recommendation", row.Words("recommendation")))
+            : sheet.CannotSay("crack.because.likely-cause-crack-alone", ("meaning", row.Words("meaning")), ("recommendation", row.Words("recommendation")));
     }
 
     private static double Limit(Worksheet sheet, string name)
@@ -97,5 +97,9 @@ public static class Crack
         return row.Number("value");
     }
 
-    private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
+    private static void Write(Worksheet sheet, string name, Said? said)
+    {
+        if (said is null) sheet.NoResult(name);
+        else sheet.Sentence(name, said);
+    }
 }

@@ -29,9 +29,9 @@ public static class DeckLedger
         var sheet = new Worksheet(Calculation, given);
         sheet.Caution("deck-ledger.caution.keep-people-off-deck");
         var fastener = given.Text("fastener");
-        if (given.Flag("veneer")) return Plain(sheet, Calculation.Sources[^2], "Veneer carries no ledger", (one, because) => one.Outside(because), "The ledger is fastened to veneer, which does not carry it.");
-        if (fastener == "nails") return Plain(sheet, Calculation.Sources[^1], "Nails pull out under a deck's load", (one, because) => one.Outside(because), "Nails alone hold the ledger; they pull out.");
-        if (fastener == "not visible") return Plain(sheet, Calculation.Sources[^1], "A fastening that cannot be verified counts for nothing", (one, because) => one.CannotSay(because), "How the ledger is fastened could not be verified.");
+        if (given.Flag("veneer")) return Plain(sheet, Calculation.Sources[^2], "deck-ledger.step.veneer", (one, because) => one.Outside(because), "deck-ledger.because.veneer");
+        if (fastener == "nails") return Plain(sheet, Calculation.Sources[^1], "deck-ledger.step.nails", (one, because) => one.Outside(because), "deck-ledger.because.nails");
+        if (fastener == "not visible") return Plain(sheet, Calculation.Sources[^1], "deck-ledger.step.not-visible", (one, because) => one.CannotSay(because), "deck-ledger.because.not-visible");
         var live = sheet.Or("live", 40, "psf", "deck-ledger.why.irc-table-decks-some");
         var sheathing = sheet.Or("sheathing", 0.5, "in", "deck-ledger.why.thickness-table");
         var span = given.Number("joist_span");
@@ -51,7 +51,7 @@ public static class DeckLedger
         sheet.From(row.Source);
         sheet.Step("deck-ledger.step.row-table-joists-span", row.Number("joist_span_most_ft"), "ft");
         if (row.Number("live_psf") > live) sheet.Step("deck-ledger.step.no-row-load-next", row.Number("live_psf"), "psf");
-        var widest = sheet.Result("allowed", sheet.Step("deck-ledger.step.widest-spacing", row.Number("spacing_in"), "in", ("fastener", row["fastener"])), "in");
+        var widest = sheet.Result("allowed", sheet.Step("deck-ledger.step.widest-spacing", row.Number("spacing_in"), "in", ("fastener", Words.Of(row["fastener"]))), "in");
         sheet.Caution("deck-ledger.caution.edges-rows-tie-floor");
         if (given.NumberOrNone("spacing") is not { } spacing) return sheet.CannotSay("deck-ledger.because.no-spacing-given-compare", ("widest", widest, "in"));
         return spacing <= widest + 1e-9

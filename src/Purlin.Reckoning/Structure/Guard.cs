@@ -37,52 +37,55 @@ public static class Guard
         var now = Judge(sheet, given, drop, stair, null);
         sheet.Result("needed_now", drop is { } down ? down > Row("drop", null).Number("strict") + Slack : null);
         sheet.Result("now", now.ToJson());
-        var sentence = $"Today: {now.Words}";
+        sheet.Sentence("now.words", now.Words);
+        Said sentence = new("guard.because.today", ("now", now.Words));
         if (given.WholeOrNone("year_built") is { } year)
         {
             var then = Judge(sheet, given, drop, stair, year);
             sheet.Result("then", then.ToJson());
-            sentence += $". In {year}: {then.Words}";
+            sheet.Sentence("then.words", then.Words);
+            sentence = new("guard.because.then", ("now", now.Words), ("year", year), ("then", then.Words));
         }
         else sheet.Result("then", null);
         sheet.Caution("guard.caution.children-slip-get-stuck");
         return now.Verdict switch
         {
-            "within" => sheet.Within(sentence + "."),
-            "outside" => sheet.Outside(sentence + "."),
-            _ => sheet.CannotSay(sentence + "."),
+            "within" => sheet.Within(sentence),
+            "outside" => sheet.Outside(sentence),
+            _ => sheet.CannotSay(sentence),
         };
     }
 
     private static Judged Judge(Worksheet sheet, Given given, double? drop, bool stair, int? year)
     {
-        var when = year is { } built ? $"in {built}" : "today";
+        Said when = year is { } built ? new Said("guard.when.year", ("year", built)) : "guard.when.today";
         var needed = Row("drop", year);
         sheet.From(needed.Source);
         if (drop is { } down) sheet.Step("guard.step.drop-guard-needed-above", down, "in", ("when", when), ("strict", needed.Number("strict"), "in"));
         if (drop <= needed.Number("strict") + Slack)
         {
-            return new Judged("within", null, null, $"a drop of {drop:0.##} in needs no guard");
+            return new Judged("within", null, null, new("guard.words.no-need", ("drop", drop ?? 0, "in")));
         }
         if (given.Has("present") && !given.Flag("present"))
         {
             return needed.NumberOrNone("loose") is null
-                ? new Judged("cannot say", null, null, "the codes of that year were not read, so whether a guard was asked for is not known")
-                : new Judged("outside", "outside", "outside", "a guard is needed and there is none");
+                ? new Judged("cannot say", null, null, "guard.words.unread")
+                : new Judged("outside", "outside", "outside", "guard.words.none");
         }
-        var height = Hold(sheet, "Height", given.NumberOrNone("height"), Row(stair ? "stair-height" : "height", year), when, (found, limit) => found >= limit - Slack);
+        var height = Hold(sheet, "guard.height", given.NumberOrNone("height"), Row(stair ? "stair-height" : "height", year), when, (found, limit) => found >= limit - Slack);
         // A ball of exactly the size must not pass: 4 in fails where less than 4 in is asked.
-        var opening = Hold(sheet, "Opening", given.NumberOrNone("opening"), Row(stair ? "stair-opening" : "opening", year), when, (found, limit) => found < limit - Slack);
+        var opening = Hold(sheet, "guard.opening", given.NumberOrNone("opening"), Row(stair ? "stair-opening" : "opening", year), when, (found, limit) => found < limit - Slack);
         var verdict = height == "outside" || opening == "outside" ? "outside" : height == "within" && opening == "within" ? "within" : "cannot say";
-        return new Judged(verdict, height, opening, $"height {Words(height)}, openings {Words(opening)}");
+        return new Judged(verdict, height, opening, new("guard.words.held", ("height", height), ("opening", opening)));
     }
 
-    private static string Hold(Worksheet sheet, string name, double? found, TableRow row, string when, Func<double, double, bool> holds)
+    private static string Hold(Worksheet sheet, Said name, double? found, TableRow row, Said when, Func<double, double, bool> holds)
     {
         sheet.From(row.Source);
         // Where the codes of a year were not read, what keeps to a later limit kept to them too, and of the rest nothing is known.
         var (strict, loose) = (row.Number("strict"), row.NumberOrNone("loose"));
-        var limit = loose is not { } other ? $"at most {strict:0.###}" : strict == other ? $"{strict:0.###}" : $"{strict:0.###} to {other:0.###}, by the code of the place";
+        Said limit = loose is not { } other ? new("guard.limit.most", ("limit", strict))
+            : strict == other ? new("guard.limit.one", ("limit", strict)) : new("guard.limit.span", ("strict", strict), ("loose", other));
         if (found is not { } value)
         {
             sheet.Say("guard.step.not-measured-limit", ("name", name), ("when", when), ("limit", limit));
@@ -97,10 +100,8 @@ public static class Guard
     private static TableRow Row(string limit, int? year) => Limits.Rows.First(row => row["limit"] == limit
         && (year is not { } built || (row.NumberOrNone("from_year") is not { } from || built >= from) && (row.NumberOrNone("to_year") is not { } to || built <= to)));
 
-    private static string Words(string verdict) => verdict switch { "within" => "inside the limits", "outside" => "outside the limits", _ => "not decided" };
-
-    private sealed record Judged(string Verdict, string? Height, string? Opening, string Words)
+    private sealed record Judged(string Verdict, string? Height, string? Opening, Said Words)
     {
-        public JsonObject ToJson() => new() { ["verdict"] = Verdict, ["height"] = Height, ["opening"] = Opening, ["words"] = Words };
+        public JsonObject ToJson() => new() { ["verdict"] = Verdict, ["height"] = Height, ["opening"] = Opening, ["words"] = null };
     }
 }

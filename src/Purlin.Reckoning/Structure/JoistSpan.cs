@@ -36,11 +36,11 @@ public static class JoistSpan
         if (member == "deck beam" && !given.Has("joist_span")) return new Refusal("joist_span", "refused.missing", "joist-span.allowed.span-joists-beam-carries");
         if (given.Text("size").Contains('-', StringComparison.Ordinal) != (member == "deck beam")) return new Refusal("size", Said.Verbatim(given.Text("size")), member == "deck beam" ? new Said("joist-span.allowed.built-up-size-such") : new Said("joist-span.allowed.single-size-such"));
         var sheet = new Worksheet(Calculation, given);
-        if (given.Text("grade") != "No. 2" || given.Text("species") == "not known") return Unknown(sheet, "Its species and grade are not known to be in the tables, so its span could not be verified.");
+        if (given.Text("grade") != "No. 2" || given.Text("species") == "not known") return Unknown(sheet, "joist-span.because.not-in-tables");
         var found = member == "deck beam" ? new Found(Beam(sheet, given), false, false, null) : Member(sheet, given, member);
-        if (found.Row is not { } row) return Unknown(sheet, "No published row at hand fits this species, size, spacing and load.");
+        if (found.Row is not { } row) return Unknown(sheet, "joist-span.because.no-row");
         sheet.From(row.Source);
-        var longest = sheet.Result("allowed", sheet.Step("joist-span.step.longest-span-table-no", row.Number("span_in") / 12, "ft", ("size", given.Text("size")), ("species", given.Text("species"))), "ft");
+        var longest = sheet.Result("allowed", sheet.Step("joist-span.step.longest-span-table-no", row.Number("span_in") / 12, "ft", ("size", given.Text("size")), ("species", Words.Of(given.Text("species")))), "ft");
         sheet.Caution("joist-span.caution.table-sound-uncut-wood");
         if (given.NumberOrNone("span") is not { } span) return sheet.CannotSay("joist-span.because.no-span-given-compare", ("longest", Feet(longest)));
         sheet.Result("share", sheet.Step("joist-span.step.share-longest-span-used", span / longest));
@@ -134,9 +134,9 @@ public static class JoistSpan
         return row;
     }
 
-    private static string Feet(double feet)
+    private static Said Feet(double feet)
     {
         var inches = (int)Math.Round(feet * 12);
-        return inches % 12 == 0 ? $"{inches / 12} ft" : $"{inches / 12} ft {inches % 12} in";
+        return inches % 12 == 0 ? new("length.feet", ("feet", inches / 12)) : new("length.feet-inches", ("feet", inches / 12), ("inches", inches % 12));
     }
 }

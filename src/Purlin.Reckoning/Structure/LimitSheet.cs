@@ -1,4 +1,5 @@
 using System.Text.Json.Nodes;
+using Purlin.Journal;
 
 namespace Purlin.Reckoning.Structure;
 
@@ -9,20 +10,20 @@ internal sealed class LimitSheet(Worksheet sheet)
     private const double Slack = 1e-9;
 
     private readonly JsonArray lines = [];
-    private readonly List<string> failed = [];
+    private readonly List<Said> failed = [];
     private int measured;
 
     public bool AnyFailed => failed.Count > 0;
 
     public bool AnyMeasured => measured > 0;
 
-    public string Failed => Capital(string.Join("; ", failed)) + ".";
+    public Said Failed => new("limit-sheet.failed", ("failed", new Said("list.apart", ("of", SaidValue.Of(failed)))));
 
     /// <summary>At most the limit.</summary>
-    public void AtMost(string name, double? found, TableRow? limit, string unit = "in") => Hold(name, found, limit, unit, (value, bound) => value <= bound + Slack, "more than");
+    public void AtMost(string name, double? found, TableRow? limit, string unit = "in") => Hold(name, found, limit, unit, (value, bound) => value <= bound + Slack, "limit-sheet.more");
 
     /// <summary>At least the limit.</summary>
-    public void AtLeast(string name, double? found, TableRow? limit, string unit = "in") => Hold(name, found, limit, unit, (value, bound) => value >= bound - Slack, "less than");
+    public void AtLeast(string name, double? found, TableRow? limit, string unit = "in") => Hold(name, found, limit, unit, (value, bound) => value >= bound - Slack, "limit-sheet.less");
 
     /// <summary>Something that must be there.</summary>
     public void There(string name, bool? found, string source)
@@ -30,7 +31,7 @@ internal sealed class LimitSheet(Worksheet sheet)
         sheet.From(source);
         Line(name, null, null, "", found switch { true => "within", false => "outside", null => "cannot say" });
         if (found is not null) measured++;
-        if (found == false) failed.Add($"{name} is missing");
+        if (found == false) failed.Add(new("limit-sheet.missing", ("name", Words.Of(name))));
     }
 
     /// <summary>Writes the lines into the result.</summary>
@@ -48,9 +49,9 @@ internal sealed class LimitSheet(Worksheet sheet)
         }
         measured++;
         var good = holds(value, bound);
-        sheet.Step($"{Capital(name)}, limit {bound:0.###} {unit}".TrimEnd(), value, unit);
+        sheet.Step("limit-sheet.limit", value, unit, ("name", Words.Of(name)), ("limit", bound, unit));
         Line(name, value, bound, unit, good ? "within" : "outside");
-        if (!good) failed.Add($"{name} is {value:0.###} {unit}, {wrong} {bound:0.###}".Replace("  ", " ", StringComparison.Ordinal));
+        if (!good) failed.Add(new(wrong, ("name", Words.Of(name)), ("found", value, unit), ("limit", bound)));
     }
 
     private void Line(string name, double? found, double? limit, string unit, string verdict) => lines.Add((JsonNode)new JsonObject
@@ -60,6 +61,4 @@ internal sealed class LimitSheet(Worksheet sheet)
         ["limit"] = limit is { } bound ? Worksheet.Quantity(bound, unit) : null,
         ["verdict"] = verdict,
     });
-
-    private static string Capital(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
 }

@@ -45,7 +45,7 @@ public static class Stairs
         sheet.Result("edition", edition);
         if (given.Flag("open_side")) sheet.Caution("stairs.caution.open-side-needs-guard");
         if (edition != "older") sheet.Caution("stairs.caution.stair-built-older-code");
-        return held.AnyFailed ? sheet.Outside(held.Failed) : sheet.Within("stairs.because.what-measured-inside-limits", ("edition", edition == "older" ? "the older code" : edition));
+        return held.AnyFailed ? sheet.Outside(held.Failed) : sheet.Within("stairs.because.what-measured-inside-limits", ("edition", edition == "older" ? new Said("stairs.older-code") : Said.Verbatim(edition)));
     }
 
     private static void Treads(Worksheet sheet, LimitSheet held, ImmutableArray<double> treads, string edition)
@@ -59,7 +59,7 @@ public static class Stairs
         var from = Limit("handrail-risers", edition)!;
         var needed = risers.Length >= from.Number("value");
         sheet.Result("handrail_needed", needed);
-        sheet.Say("stairs.step.risers-handrail-needed", ("count", risers.Length), ("needed", needed ? "" : "not "), ("value", from.Number("value")));
+        sheet.Say("stairs.step.risers-handrail-needed", ("count", risers.Length), ("needed", needed ? "yes" : "no"), ("value", from.Number("value")));
         if (needed) held.There("handrail", given.Has("handrail") ? given.Flag("handrail") : given.Has("handrail_height") ? true : null, from.Source);
         held.AtLeast("handrail height", given.NumberOrNone("handrail_height"), Limit("handrail-least", edition));
         held.AtMost("handrail height", given.NumberOrNone("handrail_height"), Limit("handrail-most", edition));

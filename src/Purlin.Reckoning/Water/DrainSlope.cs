@@ -38,7 +38,7 @@ public static class DrainSlope
         sheet.Result("least_fall", sheet.Step("drain-slope.step.least-fall-over-run", least * run, "in"), "in");
         sheet.Result("slope_percent", 100 * slope / 12, "%");
         if (fall < 0) return sheet.Outside("drain-slope.because.runs-backwards-water-waste", ("fall", -fall, "in"));
-        if (slope < least - Slack) return sheet.Outside("drain-slope.because.falls-foot-less-more", ("slope", slope, "in"), ("least", least), ("least-b", least * run - fall, "in"));
+        if (slope < least - Slack) return sheet.Outside("drain-slope.because.falls-foot-less-more", ("slope", slope, "in"), ("least", least), ("more", least * run - fall, "in"));
         return given.Flag("trap_arm") ? TrapArm(sheet, run, fall, diameter, least, given.TextOrNone("code")) : sheet.Within("drain-slope.because.falls-foot-least", ("slope", slope, "in"), ("least", least));
     }
 

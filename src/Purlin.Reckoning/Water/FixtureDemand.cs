@@ -41,7 +41,7 @@ public static class FixtureDemand
             var count = fixture.Whole("count");
             sheet.From(row.Source);
             (cold, hot) = (cold + count * (row.NumberOrNone("cold") ?? 0), hot + count * (row.NumberOrNone("hot") ?? 0));
-            total += sheet.Step("fixture-demand.step.units", count * row.Number("total"), "", ("count", count), ("kind", row["kind"]), ("total", row.Number("total")));
+            total += sheet.Step("fixture-demand.step.units", count * row.Number("total"), "", ("count", count), ("kind", Words.Of(row["kind"])), ("total", row.Number("total")));
         }
         sheet.Result("fixture_units", sheet.Step("fixture-demand.step.fixture-units", total));
         sheet.Result("cold_units", cold);
@@ -52,13 +52,13 @@ public static class FixtureDemand
         {
             sheet.Result("demand", null);
             sheet.Result("smallest_service", null);
-            return sheet.CannotSay("fixture-demand.because.curve-hand-does-not", ("curve", curve), ("total", total), ("supply", supply));
+            return sheet.CannotSay("fixture-demand.because.curve-hand-does-not", ("curve", curve), ("total", total), ("supply", Words.Of(supply)));
         }
         sheet.Result("demand", peak, "gpm");
         var size = Service(sheet, peak);
         sheet.Result("smallest_service", size);
         if (size is null) return sheet.CannotSay("fixture-demand.because.peak-demand-more-largest", ("peak", peak, "gpm"), ("fastest-feet-per-second", FastestFeetPerSecond));
-        var asked = $"{total:0.#} fixture units ask for {peak:0.#} gpm at most, for which {size} tube is the smallest by speed";
+        Said asked = new("fixture-demand.asked", ("units", total), ("peak", peak, "gpm"), ("size", size));
         if (given.TextOrNone("service") is not { } service) return sheet.CannotSay("fixture-demand.because.no-service-given-compare", ("asked", asked));
         var sizes = Tubes.Rows.Select(row => row["size"]).ToList();
         return sizes.IndexOf(service) >= sizes.IndexOf(size) ? sheet.Within("fixture-demand.because.service", ("asked", asked), ("service", service)) : sheet.Outside("fixture-demand.because.service-only", ("asked", asked), ("service", service));
@@ -74,7 +74,7 @@ public static class FixtureDemand
         foreach (var row in new[] { below, above }.Distinct()) sheet.From(row.Source);
         if (above == below) return sheet.Step("fixture-demand.step.peak-demand-units", above.Number("gpm"), "gpm", ("units", units));
         var share = (units - below.Number("units")) / (above.Number("units") - below.Number("units"));
-        return sheet.Step("fixture-demand.step.peak-demand-straight-line", below.Number("gpm") + share * (above.Number("gpm") - below.Number("gpm")), "gpm", ("units", below.Number("units")), ("units-b", above.Number("units")));
+        return sheet.Step("fixture-demand.step.peak-demand-straight-line", below.Number("gpm") + share * (above.Number("gpm") - below.Number("gpm")), "gpm", ("units", below.Number("units")), ("to", above.Number("units")));
     }
 
     private static string? Service(Worksheet sheet, double gallonsPerMinute)

@@ -45,7 +45,7 @@ public static class ScaldTime
         var low = temperature < Limit(sheet, "low");
         sheet.Result("meaning", low ? "lukewarm" : "warm");
         if (low) sheet.Say("scald-time.step.too-cool-washing-heater");
-        return sheet.Within("scald-time.because.cooler-temperature-burn-time", ("temperature", temperature, "°F"), ("low", low ? "; it is lukewarm for washing" : ""));
+        return sheet.Within("scald-time.because.cooler-temperature-burn-time", ("temperature", temperature, "°F"), ("low", low ? "yes" : "no"));
     }
 
     // Burn times fall by about the same share with each degree, so one reads between their logarithms.
@@ -64,5 +64,5 @@ public static class ScaldTime
         return row.Number("fahrenheit");
     }
 
-    private static string Time(double seconds) => seconds >= 60 ? $"{seconds / 60:0.#} minutes" : seconds == 1 ? "1 second" : $"{seconds:0.#} seconds";
+    private static Said Time(double seconds) => seconds >= 60 ? new("time.minutes", ("minutes", seconds / 60)) : new("time.seconds", ("seconds", seconds));
 }

@@ -35,7 +35,7 @@ public static class WaterPressure
         if (given.Has("flow") && !given.Has("residual")) return new Refusal("residual", "refused.missing", "water-pressure.allowed.pressure-while-flow-ran");
         if (given.NumberOrNone("peak") < measured) return new Refusal("peak", new("refused.given.hundredth", ("given", given.Number("peak"), "psi")), new("water-pressure.allowed.static-pressure-more", ("measured", measured, "psi")));
         var sheet = new Worksheet(Calculation, given);
-        var said = new List<(bool Good, string Words)> { Static(sheet, measured) };
+        var said = new List<(bool Good, Said Words)> { Static(sheet, measured) };
         if (given.NumberOrNone("residual") is { } residual) said.Add(Residual(sheet, measured, residual, given.NumberOrNone("flow")));
         if (Expansion(sheet, given, measured) is { } growth) said.Add(growth);
         sheet.Caution("water-pressure.caution.pressure-changes-hour-season");
@@ -43,7 +43,7 @@ public static class WaterPressure
         return wrong.Length > 0 ? sheet.Outside(Sentence(wrong)) : sheet.Within(Sentence(said));
     }
 
-    private static (bool, string) Static(Worksheet sheet, double measured)
+    private static (bool, Said) Static(Worksheet sheet, double measured)
     {
         var (least, most, urgent) = (Limit(sheet, "static-least"), Limit(sheet, "static-most"), Limits.Rows.Single(row => row["limit"] == "static-urgent").Number("value"));
         sheet.Result("static", sheet.Step("water-pressure.step.static-pressure-nothing-running", measured, "psi"), "psi");
@@ -59,13 +59,13 @@ public static class WaterPressure
         }
         return level switch
         {
-            "low" => (false, $"{measured:0.#} psi is less than {least:0} psi"),
-            "usual" => (true, $"{measured:0.#} psi is between {least:0} and {most:0} psi"),
-            _ => (false, $"{measured:0.#} psi is more than {most:0} psi, so a pressure-reducing valve is needed"),
+            "low" => (false, new("water-pressure.said.below", ("measured", measured, "psi"), ("least", least, "psi"))),
+            "usual" => (true, new("water-pressure.said.between", ("measured", measured, "psi"), ("least", least), ("most", most, "psi"))),
+            _ => (false, new("water-pressure.said.above", ("measured", measured, "psi"), ("most", most, "psi"))),
         };
     }
 
-    private static (bool, string) Residual(Worksheet sheet, double measured, double residual, double? flow)
+    private static (bool, Said) Residual(Worksheet sheet, double measured, double residual, double? flow)
     {
         var least = Limit(sheet, "residual-least");
         sheet.Result("drop", sheet.Step("water-pressure.step.drop-while-water-ran", measured - residual, "psi"), "psi");
@@ -73,12 +73,12 @@ public static class WaterPressure
         if (flow is { } gallons && measured > residual)
         {
             var at = Limit(sheet, "flow-test");
-            if (measured > at) sheet.Result("flow_at_20", sheet.Step("water-pressure.step.flow-flow-static-static", gallons * Math.Pow((measured - at) / (measured - residual), FlowExponent), "gpm", ("at", at, "psi"), ("at-b", at), ("flow-exponent", FlowExponent)), "gpm");
+            if (measured > at) sheet.Result("flow_at_20", sheet.Step("water-pressure.step.flow-flow-static-static", gallons * Math.Pow((measured - at) / (measured - residual), FlowExponent), "gpm", ("at", at, "psi"), ("again", at), ("flow-exponent", FlowExponent)), "gpm");
         }
-        return (residual >= least, $"{residual:0.#} psi is left while water runs, {(residual >= least ? "at least" : "less than")} {least:0} psi");
+        return (residual >= least, new("water-pressure.said.residual", ("residual", residual, "psi"), ("enough", residual >= least ? "yes" : "no"), ("least", least, "psi")));
     }
 
-    private static (bool, string)? Expansion(Worksheet sheet, Given given, double measured)
+    private static (bool, Said)? Expansion(Worksheet sheet, Given given, double measured)
     {
         var most = Limits.Rows.Single(row => row["limit"] == "static-most").Number("value");
         var peak = given.NumberOrNone("peak");
@@ -87,12 +87,12 @@ public static class WaterPressure
         var known = given.Has("storage_heater") && (closed is not null || !given.Flag("storage_heater"));
         sheet.Result("expansion_control", known ? needed ? "needed" : "not needed" : "cannot say");
         if (peak is { } reached) sheet.Result("rise", sheet.Step("water-pressure.step.rise-while-heater-fired", reached - measured, "psi"), "psi");
-        if (peak > most && peak > measured) return (false, $"the pressure rises to {peak:0} psi as water heats, so the control of expansion is missing or has failed");
+        if (peak > most && peak > measured) return (false, new("water-pressure.said.peak", ("peak", peak ?? 0, "psi")));
         if (!needed) return null;
         sheet.Say("water-pressure.step.tank-heater-behind-check");
         sheet.From("IRC P2903.4; UPC 608.3: thermal expansion control in closed systems");
-        if (!given.Has("expansion_control")) return (true, "expansion control is needed and was not recorded");
-        return given.Flag("expansion_control") ? (true, "expansion control is there, as a closed system needs") : (false, "a closed system has no expansion control");
+        if (!given.Has("expansion_control")) return (true, "water-pressure.said.unrecorded");
+        return given.Flag("expansion_control") ? (true, "water-pressure.said.controlled") : (false, "water-pressure.said.uncontrolled");
     }
 
     private static double Limit(Worksheet sheet, string name)
@@ -102,9 +102,6 @@ public static class WaterPressure
         return row.Number("value");
     }
 
-    private static string Sentence(IEnumerable<(bool Good, string Words)> said)
-    {
-        var text = string.Join("; ", said.Select(one => one.Words));
-        return char.ToUpperInvariant(text[0]) + text[1..] + ".";
-    }
+    private static Said Sentence(IEnumerable<(bool Good, Said Words)> said) =>
+        new("water-pressure.because", ("said", new Said("list.apart", ("of", SaidValue.Of(said.Select(one => one.Words))))));
 }

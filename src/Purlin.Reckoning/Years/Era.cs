@@ -1,3 +1,5 @@
+using Purlin.Journal;
+
 namespace Purlin.Reckoning.Years;
 
 /// <summary>One row of the table of eras: a rule of the trade, a law, or a material that came or went, and the years it did.</summary>
@@ -9,6 +11,7 @@ public sealed class Era
         Topic = row["topic"];
         Rule = row["rule"];
         What = row["what"];
+        WhatSaid = row.Words("what");
         FirstYear = Year(row, "first_year");
         FirstYearLatest = Year(row, "first_year_latest") ?? FirstYear;
         var lag = row["usual_lag"].Split('-');
@@ -18,6 +21,7 @@ public sealed class Era
         EarlierOpen = row["earlier"] == "open";
         State = row["state"].Length == 0 ? null : row["state"];
         StandsFor = row["stands_for"].Length == 0 ? null : row["stands_for"];
+        HazardSaid = Hazard is null ? null : row.Words("hazard");
         Source = row["sources"] + row["mark"] switch
         {
             "from memory" => " (from memory)",
@@ -37,6 +41,10 @@ public sealed class Era
 
     /// <summary>What is asked for, as words that follow "asks for".</summary>
     public string What { get; }
+
+    internal Said WhatSaid { get; }
+
+    internal Said? HazardSaid { get; }
 
     /// <summary>The first edition or start; none where nobody has found it.</summary>
     public int? FirstYear { get; }

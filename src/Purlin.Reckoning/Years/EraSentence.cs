@@ -7,7 +7,7 @@ internal sealed class EraSentence(Era era, int year, string? built)
 {
     /// <summary>All three parts; one that has nothing to say is left out.</summary>
     public static Said Of(Said then, Era era) =>
-        new("then-and-now.sentence", ("then", then), ("now", Now(era)), ("hazard", era.Hazard is { } hazard ? Said.InData($"eras.{era.Id}.hazard", hazard) : Nothing));
+        new("then-and-now.sentence", ("then", then), ("now", Now(era)), ("hazard", era.HazardSaid ?? Nothing));
 
     private static readonly Said Nothing = Said.Verbatim("");
 
@@ -26,7 +26,7 @@ internal sealed class EraSentence(Era era, int year, string? built)
 
     private Said Write(string key, params ReadOnlySpan<Filled> more) => new(key,
     [
-        ("what", Said.InData($"eras.{era.Id}.what", era.What)), ("rule", era.Rule), ("year", year), ("built", built is null ? Nothing : Words.Of(built)),
+        ("what", era.WhatSaid), ("rule", era.Rule), ("year", year), ("built", built is null ? Nothing : Words.Of(built)),
         ("verb", era.RequiredNow == "permitted" ? "permitted" : "asked"), ("begins", era.RequiredNow == "later" ? "later" : "begun"),
         ("first", era.FirstYear ?? 0), ("latest", era.FirstYear == era.FirstYearLatest ? "" : $"{era.FirstYearLatest}"), .. more,
     ]);

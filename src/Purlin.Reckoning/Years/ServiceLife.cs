@@ -40,16 +40,16 @@ public static class ServiceLife
         foreach (var (name, years) in new[] { ("low", life.LowYears), ("typical", life.TypicalYears), ("high", life.HighYears) })
         {
             sheet.Result(name, years is { } known ? Worksheet.Quantity(known, "years") : null);
-            if (years is { } published) sheet.Step("service-life.step.published-life", published, "years", ("name", life.Name), ("name-b", name));
+            if (years is { } published) sheet.Step("service-life.step.published-life", published, "years", ("life", Words.Of(life.Name)), ("which", Words.Of(name)));
         }
-        if (life.Note.Length > 0) sheet.Say("service-life.step.value", ("name", life.Name), ("note", life.Note));
+        if (life.Note.Length > 0) sheet.Say("service-life.step.note", ("life", Words.Of(life.Name)), ("note", life.Note));
     }
 
     private static void Condition(Worksheet sheet, Given given)
     {
         var condition = sheet.WordOr("condition", "as expected", "service-life.why.published-lives-do-not");
         if (condition == "as expected") return;
-        sheet.Say("service-life.step.looks-expected-published-lives", ("condition", condition));
+        sheet.Say("service-life.step.looks-expected-published-lives", ("condition", Words.Of(condition)));
         if (condition == "worse") sheet.Caution("service-life.caution.looks-worse-age-what");
     }
 
@@ -80,7 +80,7 @@ public static class ServiceLife
         sheet.Say("service-life.step.no-distribution-published-no");
         return life.HighYears is { } high && age > high
             ? sheet.Outside("service-life.because.passed-longest-life-named", ("age", Age(age)), ("high", high))
-            : sheet.CannotSay("service-life.because.too-little-published-how", ("low-years", life.LowYears is { } low ? $"; {low:0} years is the least that is named" : ""));
+            : sheet.CannotSay("service-life.because.too-little-published-how", ("least", life.LowYears is { } low ? new Said("service-life.least", ("years", low)) : Said.Verbatim("")));
     }
 
     /// <summary>What the figures come to in words: of a very old thing its rank alone, of an old one the share that fails soon, else the spread of years left.</summary>
@@ -93,7 +93,7 @@ public static class ServiceLife
             : new Said("service-life.band.spread", ("tenth", Years(tenth)), ("median", Years(median)), ("ninetieth", Years(ninetieth)));
     }
 
-    private static string Age(int age) => age == 1 ? "1 year" : $"{age} years";
+    private static Said Age(int age) => new("time.years", ("years", age));
 
-    private static string Years(double years) => Math.Round(years) <= 1 ? "a year" : $"{years:0} years";
+    private static Said Years(double years) => new("time.years.about", ("years", Math.Round(years)));
 }

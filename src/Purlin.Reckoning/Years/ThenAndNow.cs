@@ -70,14 +70,14 @@ public static class ThenAndNow
     {
         sheet.Result("rule", era.Id);
         sheet.Result("stands_in", era.Rule);
-        sheet.Sentence("what", Said.InData($"eras.{era.Id}.what", era.What));
+        sheet.Sentence("what", era.WhatSaid);
         sheet.Result("first_year", era.FirstYear);
         sheet.Result("first_year_latest", era.FirstYearLatest);
         sheet.Result("usually_by", usual);
         sheet.Result("adopted_here", adopted);
         sheet.Result("required_then", then switch { Then.Yes => "yes", Then.No => "no", _ => "cannot say" });
         sheet.Result("required_now", era.RequiredNow);
-        if (era.Hazard is { } hazard) sheet.Sentence("hazard", Said.InData($"eras.{era.Id}.hazard", hazard));
+        if (era.HazardSaid is { } hazard) sheet.Sentence("hazard", hazard);
         else sheet.NoResult("hazard");
         sheet.Sentence("sentence", sentence);
         sheet.Caution("then-and-now.caution.adoption-differs-place-place");

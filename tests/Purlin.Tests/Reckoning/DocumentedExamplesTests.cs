@@ -27,7 +27,7 @@ public sealed class DocumentedExamplesTests
         {
             var sides = line.Split(" = ", 2);
             if (sides[0] == "verdict") Assert.Equal(sides[1], working.Verdict.Word);
-            else Check(page, line, sides[1], sides[0].Split('.').Aggregate((JsonNode)working.Result, (node, member) => node[member] ?? throw new InvalidOperationException($"{page}: no {line}")));
+            else Check(page, line, sides[1], sides[0].Split('.').Aggregate(working.ToJson(InWords.Tongue)["result"]!, (node, member) => node[member] ?? throw new InvalidOperationException($"{page}: no {line}")));
         }
     }
 

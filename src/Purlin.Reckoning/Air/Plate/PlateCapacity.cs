@@ -1,5 +1,6 @@
 using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
+using Purlin.Journal;
 using Purlin.Reckoning.Quantities;
 
 namespace Purlin.Reckoning.Air.Plate;
@@ -26,9 +27,7 @@ internal static partial class PlateCapacity
         if (codes.Select(code => code.Number("tons")).Distinct().Count() != 1) return null;
         var row = codes[0];
         var heat = HeatRate.FromTons(row.Number("tons"));
-        var reason = $"the digits {row["code"]} in the model number, read as thousands of Btu/h (common practice; nominal, and each maker has a code of its own)";
-        if (row["kind"] == "one more") reason += "; one more than a multiple of six, which few makers print: check with the maker";
-        if (mended) reason += "; a letter between digits was taken for a digit";
+        Said reason = new("nameplate.reason.capacity-digits", ("digits", row["code"]), ("kind", row["kind"] == "one more" ? "odd" : "usual"), ("letters", mended ? "yes" : "no"));
         return new PlateField(JsonValue.Create(heat.BtuPerHour), "Btu/h", "inferred", reason, model);
     }
 
@@ -39,7 +38,7 @@ internal static partial class PlateCapacity
         // Inputs of house furnaces run from 40 to 140 thousand Btu/h in steps of five (common practice).
         var inputs = Runs().Matches(model).Select(match => match.Value).Where(run => run.Length == 3).Select(run => int.Parse(run, System.Globalization.CultureInfo.InvariantCulture)).Where(value => value is >= 40 and <= 140 && value % 5 == 0).Distinct().ToList();
         return inputs.Count == 1
-            ? new PlateField(JsonValue.Create(1000.0 * inputs[0]), "Btu/h", "inferred", $"the digits {inputs[0]:000} in the model number of a fuel-burning appliance, read as thousands of Btu/h of input (common practice)", model)
+            ? new PlateField(JsonValue.Create(1000.0 * inputs[0]), "Btu/h", "inferred", new("nameplate.reason.input-digits", ("digits", $"{inputs[0]:000}")), model)
             : null;
     }
 
@@ -47,10 +46,10 @@ internal static partial class PlateCapacity
     {
         foreach (var segment in text.Behind("capacity"))
             if (segment.Contains("BTU", StringComparison.Ordinal) && PlateNumber.First(segment) is { Value: >= 5_000 and <= 600_000 } number)
-                return new PlateField(JsonValue.Create(number.Value), "Btu/h", number.Confidence, "printed behind the label capacity", number.AsRead);
+                return new PlateField(JsonValue.Create(number.Value), "Btu/h", number.Confidence, "nameplate.reason.label-capacity", number.AsRead);
         var tons = Tons().Match(text.Raw);
         return tons.Success && PlateNumber.Of(tons.Groups["tons"].Value) is { Value: >= 0.5 and <= 50 } printed
-            ? new PlateField(JsonValue.Create(HeatRate.FromTons(printed.Value).BtuPerHour), "Btu/h", printed.Confidence, "printed in tons", tons.Value)
+            ? new PlateField(JsonValue.Create(HeatRate.FromTons(printed.Value).BtuPerHour), "Btu/h", printed.Confidence, "nameplate.reason.tons", tons.Value)
             : null;
     }
 

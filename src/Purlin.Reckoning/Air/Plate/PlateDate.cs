@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
+using Purlin.Journal;
 
 namespace Purlin.Reckoning.Air.Plate;
 
@@ -38,11 +39,11 @@ internal static partial class PlateDate
         if (FourDigits().Match(digits) is not { Success: true } four) return null;
         var year = Number(four, "year");
         if (year >= OldestYear && year <= latest) return Field(year, 0, latest, head, mended, false);
-        return YearAndWeek(four.Groups["year"].Value, latest, head, "behind the date label");
+        return YearAndWeek(four.Groups["year"].Value, latest, head, "label");
     }
 
     private static PlateField? FromSerial(string serial, int latest) =>
-        SerialHead().Match(serial) is { Success: true } match ? YearAndWeek(match.Groups["four"].Value, latest, serial, "at the head of the serial number") : null;
+        SerialHead().Match(serial) is { Success: true } match ? YearAndWeek(match.Groups["four"].Value, latest, serial, "serial") : null;
 
     private static PlateField? YearAndWeek(string four, int latest, string asRead, string where)
     {
@@ -52,8 +53,8 @@ internal static partial class PlateDate
         (int Year, int Week) second = (Year(four[2..], bound), int.Parse(four[..2], CultureInfo.InvariantCulture));
         bool Stands((int Year, int Week) date) => date.Week is >= 1 and <= 53 && date.Year >= 1980 && date.Year <= bound;
         if (!Stands(first)) return null;
-        var reason = $"the digits {four} {where}, read as year and week (week {first.Week}), a common way but not every maker's: confirm";
-        if (Stands(second) && second.Year != first.Year) reason += $"; read as week and year they would mean {second.Year}";
+        var other = Stands(second) && second.Year != first.Year ? $"{second.Year}" : "";
+        Said reason = new("nameplate.reason.year-and-week", ("digits", four), ("where", where), ("week", first.Week), ("other", other));
         return new PlateField(JsonValue.Create($"{first.Year}"), "", "inferred", reason, asRead);
     }
 
@@ -61,8 +62,8 @@ internal static partial class PlateDate
     {
         if (year < OldestYear || year > latest || month is < 0 or > 12) return null;
         var value = month == 0 ? $"{year}" : $"{year}-{month:00}";
-        if (brief) return new PlateField(JsonValue.Create(value), "", "inferred", "printed behind the date label with a year of two digits; the century is inferred", asRead);
-        return new PlateField(JsonValue.Create(value), "", mended ? "mended" : "clear", mended ? "printed behind the date label; letters were put right to digits" : "printed behind the date label", asRead);
+        if (brief) return new PlateField(JsonValue.Create(value), "", "inferred", "nameplate.reason.date.brief", asRead);
+        return new PlateField(JsonValue.Create(value), "", mended ? "mended" : "clear", mended ? "nameplate.reason.date.mended" : "nameplate.reason.date", asRead);
     }
 
     private static int Number(Match match, string group) => int.Parse(match.Groups[group].Value, CultureInfo.InvariantCulture);

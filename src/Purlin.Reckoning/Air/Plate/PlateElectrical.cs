@@ -1,5 +1,6 @@
 using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
+using Purlin.Journal;
 
 namespace Purlin.Reckoning.Air.Plate;
 
@@ -11,7 +12,7 @@ internal static partial class PlateElectrical
     {
         foreach (var segment in text.Behind(name))
             if (PlateNumber.First(segment) is { Value: >= 1 and <= 600 } number)
-                return new PlateField(JsonValue.Create(number.Value), "A", number.Confidence, $"printed behind the label {name.ToUpperInvariant()}", number.AsRead);
+                return new PlateField(JsonValue.Create(number.Value), "A", number.Confidence, new("nameplate.reason.label", ("label", name.ToUpperInvariant())), number.AsRead);
         return null;
     }
 
@@ -21,7 +22,7 @@ internal static partial class PlateElectrical
         {
             var numbers = match.Groups["volts"].Value.Split(['/', '-', ' '], StringSplitOptions.RemoveEmptyEntries).Select(PlateNumber.Of).OfType<PlateNumber>().ToList();
             if (numbers.Count == 0 || numbers.Exists(number => number.Value is < 100 or > 600)) continue;
-            return new PlateField(JsonValue.Create(numbers[^1].Value), "V", numbers.Exists(number => number.Mended) ? "mended" : "clear", numbers.Count > 1 ? $"printed as a range; the higher figure" : "printed beside volts", match.Groups["volts"].Value);
+            return new PlateField(JsonValue.Create(numbers[^1].Value), "V", numbers.Exists(number => number.Mended) ? "mended" : "clear", numbers.Count > 1 ? "nameplate.reason.range" : "nameplate.reason.volts", match.Groups["volts"].Value);
         }
         return null;
     }
@@ -32,14 +33,14 @@ internal static partial class PlateElectrical
         if (!match.Success) return null;
         var mark = match.Groups["phase"].Value;
         var number = mark is "3" ? 3 : 1;
-        return new PlateField(JsonValue.Create(number), "", mark is "1" or "3" ? "clear" : "mended", "printed beside phase", match.Value);
+        return new PlateField(JsonValue.Create(number), "", mark is "1" or "3" ? "clear" : "mended", "nameplate.reason.phase", match.Value);
     }
 
     internal static PlateField? FuelInput(PlateText text)
     {
         foreach (var segment in text.Behind("input"))
             if (segment.Contains("BTU", StringComparison.Ordinal) && PlateNumber.First(segment) is { Value: >= 1_000 and <= 2_000_000 } number)
-                return new PlateField(JsonValue.Create(number.Value), "Btu/h", number.Confidence, "printed behind the label input", number.AsRead);
+                return new PlateField(JsonValue.Create(number.Value), "Btu/h", number.Confidence, "nameplate.reason.label-input", number.AsRead);
         return null;
     }
 

@@ -1,4 +1,5 @@
 using System.Text.Json.Nodes;
+using Purlin.Journal;
 
 namespace Purlin.Reckoning.Air.Plate;
 
@@ -11,14 +12,14 @@ namespace Purlin.Reckoning.Air.Plate;
 /// <param name="Confidence">One of the four words.</param>
 /// <param name="Reason">How it was found.</param>
 /// <param name="AsRead">What stands on the plate.</param>
-internal sealed record PlateField(JsonValue Value, string Unit, string Confidence, string Reason, string AsRead)
+internal sealed record PlateField(JsonValue Value, string Unit, string Confidence, Said Reason, string AsRead)
 {
     internal JsonObject ToJson()
     {
         var json = new JsonObject { ["value"] = Value.DeepClone() };
         if (Unit.Length > 0) json["unit"] = Unit;
         json["confidence"] = Confidence;
-        json["reason"] = Reason;
+        json["reason"] = null;
         json["as_read"] = AsRead;
         return json;
     }

@@ -1,5 +1,6 @@
 using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
+using Purlin.Journal;
 
 namespace Purlin.Reckoning.Air.Plate;
 
@@ -15,7 +16,7 @@ internal static partial class PlateIdentity
             var value = match.Groups["value"].Value.TrimEnd('-', '/');
             if (value.Length < least || !value.Any(char.IsAsciiDigit)) continue;
             var doubt = value.IndexOfAny(['0', 'O', '1', 'I', 'L', '5', 'S', '8', 'B']) >= 0;
-            return new PlateField(JsonValue.Create(value), "", doubt ? "likely" : "clear", doubt ? $"stands behind the label {name}; holds characters that cameras confuse (0 and O, 1 and I, 5 and S, 8 and B)" : $"stands behind the label {name}", value);
+            return new PlateField(JsonValue.Create(value), "", doubt ? "likely" : "clear", new("nameplate.reason.identity", ("label", Words.Of(name)), ("doubt", doubt ? "yes" : "no")), value);
         }
         return null;
     }

@@ -1,5 +1,6 @@
 using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
+using Purlin.Journal;
 
 namespace Purlin.Reckoning.Air.Plate;
 
@@ -13,10 +14,10 @@ internal static partial class PlateRefrigerant
         foreach (Match match in Mark().Matches(text.Raw))
         {
             var read = match.Value.Replace(" ", "", StringComparison.Ordinal);
-            if (Refrigerants.Find(read) is { } row) return new PlateField(JsonValue.Create(row["name"]), "", "clear", "printed on the plate", match.Value);
+            if (Refrigerants.Find(read) is { } row) return new PlateField(JsonValue.Create(row["name"]), "", "clear", "nameplate.reason.plate", match.Value);
             var dash = match.Groups["number"].Value;
             var mended = match.Groups["kind"].Value + "-" + PlateNumber.Digits(dash[..^Tail(dash)]) + dash[^Tail(dash)..];
-            if (Refrigerants.Find(mended) is { } put) return new PlateField(JsonValue.Create(put["name"]), "", "mended", "printed on the plate; letters were put right to digits", match.Value);
+            if (Refrigerants.Find(mended) is { } put) return new PlateField(JsonValue.Create(put["name"]), "", "mended", "nameplate.reason.plate.mended", match.Value);
         }
         return null;
     }
@@ -33,7 +34,7 @@ internal static partial class PlateRefrigerant
             var total = (pounds?.Value ?? 0) + (ounces?.Value ?? 0) / OuncesPerPound;
             // Charges of house equipment run from some ounces to some twenty pounds (common practice).
             if (total is <= 0 or > 60) continue;
-            return new PlateField(JsonValue.Create(total), "lb", pounds?.Mended == true || ounces?.Mended == true ? "mended" : "clear", "printed with the refrigerant", match.Value.Trim());
+            return new PlateField(JsonValue.Create(total), "lb", pounds?.Mended == true || ounces?.Mended == true ? "mended" : "clear", "nameplate.reason.charge", match.Value.Trim());
         }
         return null;
     }

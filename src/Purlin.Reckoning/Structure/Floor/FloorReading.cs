@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text.Json.Nodes;
+using Purlin.Journal;
 
 namespace Purlin.Reckoning.Structure.Floor;
 
@@ -31,12 +32,15 @@ internal sealed class FloorReading(ImmutableArray<FloorPoint> points, LevelPlane
     public bool? Verdict(double tiltPercent, double oneIn) =>
         Plane.TiltPercent > tiltPercent * (1 + Slack) || Bends(oneIn) == true ? false : Worst is null ? null : true;
 
-    public string Because(double tiltPercent, double oneIn)
+    public Said Because(double tiltPercent, double oneIn)
     {
-        var tilt = $"the floor leans {Plane.TiltPercent:0.00} %, {(Plane.TiltPercent > tiltPercent * (1 + Slack) ? "more than" : "within")} {tiltPercent:0.##} %";
-        if (Worst is not { } worst) return $"{Capital(tilt)}; no reading lies between two others, so its bend was not measured.";
-        var bend = worst.DeflectionInches == 0 ? $"bends nowhere" : $"its sharpest bend is 1/{1 / worst.Ratio:0}, {(Bends(oneIn) == true ? "sharper than" : "within")} 1/{oneIn:0}";
-        return $"{Capital(tilt)}, and {bend}{(Readable(worst) ? "" : ", less than the survey can resolve")}.";
+        var leans = Plane.TiltPercent > tiltPercent * (1 + Slack) ? "more" : "within";
+        Filled[] tilt = [("tilt", Plane.TiltPercent, "%"), ("leans", leans), ("most", tiltPercent, "%")];
+        if (Worst is not { } worst) return new("floor-reading.because.no-bend", tilt);
+        Filled[] bend = [.. tilt, ("read", Readable(worst) ? "yes" : "no"), ("one-in", oneIn)];
+        return worst.DeflectionInches == 0
+            ? new("floor-reading.because.flat", bend)
+            : new("floor-reading.because.bend", [.. bend, ("found", 1 / worst.Ratio), ("bends", Bends(oneIn) == true ? "sharper" : "within")]);
     }
 
     public void Write(Worksheet sheet, int mostLines)
@@ -44,7 +48,7 @@ internal sealed class FloorReading(ImmutableArray<FloorPoint> points, LevelPlane
         sheet.Result("points", Points.Length);
         sheet.Result("high", Spot(High));
         sheet.Result("low", Spot(Low));
-        sheet.Result("range", sheet.Step("floor-reading.step.range-highest-lowest", High.LevelInches - Low.LevelInches, "in", ("label", High.Label), ("label-b", Low.Label)), "in");
+        sheet.Result("range", sheet.Step("floor-reading.step.range-highest-lowest", High.LevelInches - Low.LevelInches, "in", ("high", High.Label), ("low", Low.Label)), "in");
         WritePlane(sheet);
         sheet.Result("pairs_examined", segments.Length);
         sheet.Result("lines_examined", Whole.Count());
@@ -53,7 +57,7 @@ internal sealed class FloorReading(ImmutableArray<FloorPoint> points, LevelPlane
         sheet.Result("lines", new JsonArray([.. Whole.Take(mostLines).Select(line => (JsonNode)Bend(line))]));
         sheet.Result("levels", new JsonArray([.. Points.Select(point => (JsonNode)Spot(point))]));
         if (Worst is not { } sharpest) return;
-        sheet.Step("floor-reading.step.sharpest-bend-two-readings", sharpest.DeflectionInches, "in", ("label", sharpest.From.Label), ("label-b", sharpest.To.Label), ("label-c", sharpest.At.Label));
+        sheet.Step("floor-reading.step.sharpest-bend-two-readings", sharpest.DeflectionInches, "in", ("from", sharpest.From.Label), ("to", sharpest.To.Label), ("at", sharpest.At.Label));
         sheet.Step("floor-reading.step.effective-length-part", sharpest.LengthInches, "in");
         if (sharpest.DeflectionInches != 0) sheet.Step("floor-reading.step.length-over-deflection", 1 / sharpest.Ratio);
         if (!Readable(sharpest)) sheet.Step("floor-reading.step.no-bend-larger-survey", AccuracyInches, "in");
@@ -114,6 +118,4 @@ internal sealed class FloorReading(ImmutableArray<FloorPoint> points, LevelPlane
         ["whole"] = segment.Whole,
         ["readable"] = Readable(segment),
     };
-
-    private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 }

@@ -56,7 +56,7 @@ public static class FloorSurvey
         if (LevelPlane.Fit(kept) is not { } plane) (stray, kept, plane) = (null, all, LevelPlane.Fit(all)!.Value);
         var interval = given.NumberOrNone("contour_interval");
         var range = kept.Max(point => point.LevelInches) - kept.Min(point => point.LevelInches);
-        if (interval is { } step && range / step > MostLevels) return new Refusal("contour_interval", new("refused.given.0.###", ("given", step, "in")), new("floor-survey.allowed.more-readings-apart-lines", ("range", range / MostLevels, "in"), ("range-b", range, "in")));
+        if (interval is { } step && range / step > MostLevels) return new Refusal("contour_interval", new("refused.given.0.###", ("given", step, "in")), new("floor-survey.allowed.more-readings-apart-lines", ("range", range / MostLevels, "in"), ("whole", range, "in")));
 
         var alignment = sheet.Or("alignment", 0.25, "ft", "floor-survey.why.tape-laid-eye");
         var reading = new FloorReading(kept, plane, FloorProfiles.Find(kept, plane, alignment), accuracy);
@@ -93,7 +93,7 @@ public static class FloorSurvey
 
     private static void SetAside(Worksheet sheet, FloorPoint point, double inches)
     {
-        sheet.Step("floor-survey.step.reading-stands-what-readings", inches, "in", ("label", point.Label), ("inches", Math.Abs(inches), "in"), ("inches-b", inches > 0 ? "above" : "below"));
+        sheet.Step("floor-survey.step.reading-stands-what-readings", inches, "in", ("label", point.Label), ("inches", Math.Abs(inches), "in"), ("side", inches > 0 ? "above" : "below"));
         sheet.Caution("floor-survey.caution.reading-does-not-agree", ("label", point.Label));
         sheet.From(Criterion("stray").Source);
     }
@@ -122,7 +122,7 @@ public static class FloorSurvey
         sheet.Result("stray", stray is null ? null : new JsonObject { ["label"] = stray.Label, ["index"] = stray.Index, ["level"] = Worksheet.Quantity(stray.LevelInches, "in") });
         sheet.From(Criterion("effective-length").Source);
         sheet.From(Criterion("accuracy").Source);
-        sheet.Say("floor-survey.step.effective-length-distance-between", ("mark", Criterion("effective-length")["mark"]));
+        sheet.Say("floor-survey.step.effective-length-distance-between");
         sheet.Caution("floor-survey.caution.survey-shows-shape-day");
         sheet.Caution("floor-survey.caution.these-values-screen-they");
         sheet.Caution("floor-survey.caution.garages-porches-shower-floors");
@@ -132,7 +132,7 @@ public static class FloorSurvey
         {
             var plane = LevelPlane.Fit(all)!.Value;
             var with = new FloorReading(all, plane, FloorProfiles.Find(all, plane, alignment), reading.AccuracyInches);
-            because = $"Without reading {stray.Label}, which must be taken again: {because}";
+            because = new("floor-survey.because.without", ("label", stray.Label), ("because", because));
             var edge = Polygon.Around(all.Select(point => (point.XFeet, point.YFeet))).ToEdge((stray.XFeet, stray.YFeet)) <= alignment;
             // A lone drop at the edge can be real; in the middle of a floor it cannot.
             if (edge && with.Verdict(limits.Tilt, limits.Deflection) != verdict) return sheet.CannotSay("floor-survey.because.floor-outside-lone-drop", ("because", because));
@@ -153,13 +153,13 @@ public static class FloorSurvey
         {
             if (own?.NumberOrNone(name) is { } limit)
             {
-                sheet.Step("floor-survey.step.limit-given-user", limit, unit, ("name", name));
+                sheet.Step("floor-survey.step.limit-given-user", limit, unit, ("name", Words.Of(name)));
                 sheet.From($"limit of {name} given by the user");
                 return limit;
             }
             var row = Criterion(name);
             sheet.From(row.Source);
-            return sheet.Step("floor-survey.step.limit-not-given-published", row.Number("value"), unit, ("name", name), ("source", row.Source));
+            return sheet.Step("floor-survey.step.limit-not-given-published", row.Number("value"), unit, ("name", Words.Of(name)));
         }
     }
 
