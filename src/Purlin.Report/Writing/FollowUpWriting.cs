@@ -5,7 +5,7 @@ namespace Purlin.Report.Writing;
 /// <summary>Symptoms that were followed to their end on the day; what was handed on stands with its matter.</summary>
 internal static class FollowUpWriting
 {
-    private const int Most = 84;
+    private const int Most = 70;
 
     public static IEnumerable<Chapter> Of(ReportModel model)
     {

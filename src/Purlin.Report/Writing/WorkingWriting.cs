@@ -34,7 +34,9 @@ internal sealed class WorkingWriting(ReportModel model)
         if (Inputs(working.Inputs) is { Length: > 0 } inputs) yield return new Block.Paragraph($"In: {inputs}.") { Aside = true };
         Block steps = new Block.Items([.. working.Steps.Select(step => (Prose)Say(step, words))]) { Numbered = true, Fine = true };
         var whole = carried.Length > 0 || working.Verdict is not Reckoning.Verdict.Within;
-        if (working.Steps.Length > 0) yield return whole ? steps : new Block.Folded("Steps", [steps], []);
+        // On paper the steps run on, each with its number: short lines one under the other would take half as much again.
+        Block[] run = whole ? [new Block.Paragraph(string.Join(" ", working.Steps.Select((step, at) => $"({at + 1}) {Phrase.End(Say(step, words))}"))) { Aside = true }] : [];
+        if (working.Steps.Length > 0) yield return new Block.Folded("Steps", [steps], run);
         if (Sources(working) is { Count: > 0 } sources) yield return new Block.Paragraph(sources) { Aside = true };
     }
 

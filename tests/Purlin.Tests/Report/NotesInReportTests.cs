@@ -25,7 +25,7 @@ public sealed class NotesInReportTests
 
     private IEnumerable<Obstacle.NoteUnspoken> InTheWay => Work.Judged.Obstacles.OfType<Obstacle.NoteUnspoken>();
 
-    private Task<string> Page => PageWriter.WriteAsync(Work.Report(Work.Copy), _ => null);
+    private Task<string> Page => PageWriter.WriteAsync(Work.Paper(PaperKind.Report, Work.Copy), _ => null);
 
     [Fact]
     public async Task A_smell_of_gas_that_was_typed_stands_in_the_way_and_then_in_the_report()
