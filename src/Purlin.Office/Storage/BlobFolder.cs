@@ -98,7 +98,7 @@ internal sealed class BlobFolder(string root, string damaged, Action<string> at)
         if (!Directory.Exists(Parts)) return;
         foreach (var part in new DirectoryInfo(Parts).EnumerateFiles())
         {
-            var age = now - part.LastWriteTimeUtc;
+            var age = now - new DateTimeOffset(part.LastWriteTimeUtc);
             if (age > PartLife || (part.Length == 0 && age > TimeSpan.FromHours(1))) part.Delete();
         }
     }

@@ -15,31 +15,32 @@ public sealed class FolderLock : IDisposable
     public static FolderLock Take(string folder)
     {
         var path = Path.Combine(folder, "office.lock");
-        FileStream file;
+        FileStream taken;
         try
         {
-            file = new FileStream(path, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None);
+            taken = new FileStream(path, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None);
         }
         catch (IOException locked) when (IsLocked(locked))
         {
             throw new OfficeRefused(
                 $"Another Purlin is running with the data in {folder}. Two of them on one folder would contradict each other; stop that one first, "
-                + "or give this one another --data.");
+                + "or give this one another --data.",
+                locked);
         }
 
         Disk.MakePrivate(path);
         try
         {
-            file.SetLength(0);
-            file.Write(Encoding.ASCII.GetBytes(Environment.ProcessId.ToString(CultureInfo.InvariantCulture)));
-            file.Flush();
+            taken.SetLength(0);
+            taken.Write(Encoding.ASCII.GetBytes(Environment.ProcessId.ToString(CultureInfo.InvariantCulture)));
+            taken.Flush();
         }
         catch (IOException full) when (Disk.IsFull(full))
         {
             // Whose it is is only said for people; the lock itself needs no room.
         }
 
-        return new FolderLock(file);
+        return new FolderLock(taken);
     }
 
     /// <summary>EWOULDBLOCK on Linux and on macOS, ERROR_SHARING_VIOLATION on Windows.</summary>

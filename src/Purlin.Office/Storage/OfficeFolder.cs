@@ -23,11 +23,11 @@ public sealed class OfficeFolder : IDisposable
     /// <exception cref="OfficeRefused">Somebody else has it, or it cannot be used as it is; nothing was changed.</exception>
     public static OfficeFolder Open(string folder)
     {
-        FolderLock? held = null;
+        FolderLock? taken = null;
         try
         {
             Disk.ClosePrivateFolder(folder);
-            held = FolderLock.Take(folder);
+            taken = FolderLock.Take(folder);
             var path = Path.Combine(folder, DatabaseFile);
             DatabaseCheck.Refuse(path);
             // Looked at before the database is touched: a folder without its key is not to be changed either.
@@ -36,11 +36,11 @@ public sealed class OfficeFolder : IDisposable
             Disk.MakePrivate(path);
             var file = new SqliteFile(path);
             SqliteSchema.Prepare(file);
-            return new OfficeFolder(held, file, receipts);
+            return new OfficeFolder(taken, file, receipts);
         }
         catch (Exception failure)
         {
-            held?.Dispose();
+            taken?.Dispose();
             if (WorldFailure.Words(failure, folder) is { } words) throw new OfficeRefused(words, failure);
             throw;
         }
