@@ -20,12 +20,12 @@ internal static class ReportBench
     {
         var (inspection, pictures) = WithPhotographs();
         var work = Work.Of(inspection, [], RuleBook.BuiltIn, 2026, new JudgingMemory());
-        var model = work.Report(work.Copy);
+        var paper = work.Paper(PaperKind.Report, work.Copy);
         byte[]? Photo(string sha) => pictures.GetValueOrDefault(sha);
         List<byte[]> shown = [.. inspection.Photos.Select(photo => pictures[photo.Body.Sha])];
-        results.Pair($"page of {Photographs} photographs", () => PageWriter.WriteAsync(model, Photo).GetAwaiter().GetResult(), "the same pictures in base64, nothing else", () => shown.ForEach(bytes => Convert.ToBase64String(bytes)), runs: 5);
-        results.Pair($"PDF of {Photographs} photographs", () => PdfWriter.Write(model, Photo, Stream.Null), "the same pictures, one a page, by PDFsharp alone", () => Bare(shown), runs: 5);
-        results.Alone("build the report's model", () => work.Report(model.Mark), runs: 5);
+        results.Pair($"page of {Photographs} photographs", () => PageWriter.WriteAsync(paper, Photo).GetAwaiter().GetResult(), "the same pictures in base64, nothing else", () => shown.ForEach(bytes => Convert.ToBase64String(bytes)), runs: 5);
+        results.Pair($"PDF of {Photographs} photographs", () => PdfWriter.Write(paper, Photo, Stream.Null), "the same pictures, one a page, by PDFsharp alone", () => Bare(shown), runs: 5);
+        results.Alone("build the report's model", () => work.Report(work.Copy), runs: 5);
     }
 
     /// <summary>The demo with more photographs: the same pictures taken again as context, each a photograph of its own.</summary>

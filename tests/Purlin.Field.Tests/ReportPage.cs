@@ -16,9 +16,9 @@ public sealed class ReportPage(Browser browser)
     {
         var demo = DemoInspection.Write();
         var work = Work.Of(demo.Entries, RuleBook.BuiltIn, 2026);
-        var model = work.Report(work.Copy);
+        var paper = work.Paper(PaperKind.Report, work.Copy);
         var file = Path.Combine(Directory.CreateTempSubdirectory("purlin-page-").FullName, "report.html");
-        await File.WriteAllTextAsync(file, await PageWriter.WriteAsync(model, sha => demo.Pictures.GetValueOrDefault(sha)));
+        await File.WriteAllTextAsync(file, await PageWriter.WriteAsync(paper, sha => demo.Pictures.GetValueOrDefault(sha)));
         return file;
     });
 
