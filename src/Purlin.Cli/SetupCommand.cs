@@ -35,7 +35,7 @@ internal static class SetupCommand
 
     /// <summary>A host name of at least two parts: RFC 1123, section 2.1.</summary>
     private static bool IsName(string name) =>
-        name.Length <= 253 && Regex.IsMatch(name, "^([a-z0-9]([a-z0-9-]{0,61}[a-z0-9])?\\.)+[a-z]([a-z0-9-]{0,61}[a-z0-9])?$", RegexOptions.IgnoreCase, TimeSpan.FromSeconds(1));
+        name.Length <= 253 && Regex.IsMatch(name, "^([a-z0-9]([a-z0-9-]{0,61}[a-z0-9])?\\.)+[a-z]([a-z0-9-]{0,61}[a-z0-9])?$", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture, TimeSpan.FromSeconds(1));
 
     private static void Write(string root, string name, bool behindProxy)
     {

@@ -32,9 +32,20 @@ public sealed class Access(Browser browser) : IAsyncLifetime
     // What stands on a screen once it is drawn; a screen that is not named here has at least its title.
     private static readonly Dictionary<string, string> Drawn = new(StringComparer.Ordinal)
     {
-        ["/"] = ".visit", ["/new"] = "text=Draw the house", ["/visit/{Inspection}"] = ".places a", ["/visit/{Inspection}/place/{Name}"] = ".place-drawing", ["/visit/{Inspection}/list/{Name}"] = ".look", ["/visit/{Inspection}/walk"] = ".part",
-        ["/visit/{Inspection}/issue"] = ".part", ["/visit/{Inspection}/acts"] = ".acts li", ["/settings"] = ".choice", ["/wording"] = ".bring", ["/wording/condition"] = ".choice",
-        ["/visit/{Inspection}/wording/{Address}"] = ".sentence", ["/sign-in"] = "form", ["/capture.html"] = "#capture .shutter",
+        ["/"] = ".visit",
+        ["/new"] = "text=Draw the house",
+        ["/visit/{Inspection}"] = ".places a",
+        ["/visit/{Inspection}/place/{Name}"] = ".place-drawing",
+        ["/visit/{Inspection}/list/{Name}"] = ".look",
+        ["/visit/{Inspection}/walk"] = ".part",
+        ["/visit/{Inspection}/issue"] = ".part",
+        ["/visit/{Inspection}/acts"] = ".acts li",
+        ["/settings"] = ".choice",
+        ["/wording"] = ".bring",
+        ["/wording/condition"] = ".choice",
+        ["/visit/{Inspection}/wording/{Address}"] = ".sentence",
+        ["/sign-in"] = "form",
+        ["/capture.html"] = "#capture .shutter",
     };
 
     /// <summary>Every screen that says <c>@page</c>, and the camera alone: a new one is checked from its first day.</summary>

@@ -29,9 +29,9 @@ public sealed class ArchivedLines
         var known = parsed.OrThrow();
         if (LineLimits.TooMany(ArchiveNames.Journal, journal) is { } tooMany) return tooMany;
         if (Sha.Of(journal) != known.Journal) return new Refusal(ArchiveNames.Journal, "other bytes than the manifest says", "the lines as they were written; something was altered or lost");
-        var block = LineBlock.Read(journal, known.Inspection);
-        List<Refusal> refusals = [.. Lines(known, block), .. Names(known)];
-        return refusals.Count > 0 ? Checked<ArchivedLines>.Refused(refusals) : new ArchivedLines(known, block);
+        var lines = LineBlock.Read(journal, known.Inspection);
+        List<Refusal> refusals = [.. Lines(known, lines), .. Names(known)];
+        return refusals.Count > 0 ? Checked<ArchivedLines>.Refused(refusals) : new ArchivedLines(known, lines);
     }
 
     private static IEnumerable<Refusal> Names(Manifest manifest)

@@ -110,8 +110,8 @@ internal sealed class EvidenceIndex
         var absences = inspection.Absences.Where(absence => absence.Kind == component).ToList();
         if (absences.Count == 0) return false;
         if (absences.Exists(absence => absence.Place is null && absence.Part is null)) return true;
-        var places = PlacesIn(kinds).InOrder;
-        return places.Count > 0 && places.TrueForAll(place => absences.Exists(absence => absence.Place == place));
+        var those = PlacesIn(kinds).InOrder;
+        return those.Count > 0 && those.TrueForAll(place => absences.Exists(absence => absence.Place == place));
     }
 
     /// <summary>Where a reading was taken: its own place, else that of what it was taken on.</summary>

@@ -33,9 +33,9 @@ public static partial class Typesetting
     }
 
     /// <summary>A figure and its unit stay on one line: the space between them does not break.</summary>
-    public static string Bound(string text) => Figure().Replace(text, "$1\u00A0$2");
+    public static string Bound(string text) => Figure().Replace(text, "${figure}\u00A0${unit}");
 
-    [GeneratedRegex(@"(?<=^|[\s(])([-\u2212]?[0-9][0-9.,/]*) (%|°[CF]|in|ft²|ft|psi|gpm|A|V|VA|AWG|hours?|minutes?|seconds?|lb|tons?)(?=$|[\s.,;:)])", RegexOptions.None, matchTimeoutMilliseconds: 1000)]
+    [GeneratedRegex(@"(?<=^|[\s(])(?<figure>[-\u2212]?[0-9][0-9.,/]*) (?<unit>%|°[CF]|in|ft²|ft|psi|gpm|A|V|VA|AWG|hours?|minutes?|seconds?|lb|tons?)(?=$|[\s.,;:)])", RegexOptions.None, matchTimeoutMilliseconds: 1000)]
     private static partial Regex Figure();
 
     // What no face has is set as an open box of the text face, and measured as that.

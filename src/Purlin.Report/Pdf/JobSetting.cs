@@ -38,11 +38,17 @@ internal sealed class JobSetting(PictureSetting pictures)
         var width = Measures.Text - Photo - Text - 26;
         List<Atom> atoms = [.. TextSetting.Paragraph(Phrase.Sentence(matter.Due.By.Word()), body with { Cut = Cut.Bold }, width, groups, before: 0, keep: true)];
         foreach (var label in (string[])["Price", "Done on", "By"])
-            atoms.Add(new Atom { Height = 26, Groups = groups, Keep = true, Strokes = [new Stroke(Leaf.Paragraph(), (canvas, x, y) =>
+            atoms.Add(new Atom
+            {
+                Height = 26,
+                Groups = groups,
+                Keep = true,
+                Strokes = [new Stroke(Leaf.Paragraph(), (canvas, x, y) =>
             {
                 canvas.Text(label + " ", x, y + 12, Style.Small.Size, Cut.Regular, Ink.Quiet);
                 canvas.Rule(x + 36, y + 21, x + width, y + 21, 0.6);
-            })] });
+            })]
+            });
         atoms[^1].Keep = false;
         return atoms;
     }

@@ -40,7 +40,7 @@ internal sealed record Voice(Style Body, Style Strong, Style Small, Style Fine, 
     public static Voice Across { get; } = new(Style.Body, Style.Strong, Style.Small, Style.Fine, Style.Chapter, Style.Group, Measures.Text);
 
     /// <summary>Reference: two columns.</summary>
-    public static Voice Reference { get; } = new(new(9, 11.4), new(9, 11.4, Cut.Bold), new(8.2, 10.4, Cut.Regular, Ink.Quiet), new(8.4, 10.6), new(15, 18, Cut.Bold), new(10, 13, Cut.Bold), Measures.Half);
+    public static Voice Reference { get; } = new(new(8.8, 11), new(8.8, 11, Cut.Bold), new(8, 10, Cut.Regular, Ink.Quiet), new(8.2, 10.1), new(15, 18, Cut.Bold), new(10, 13, Cut.Bold), Measures.Half);
 
     /// <summary>Annex: two columns, smallest.</summary>
     public static Voice Annex { get; } = new(new(8, 9.9), new(8, 9.9, Cut.Bold), new(7.6, 9.4, Cut.Regular, Ink.Quiet), new(7.8, 9.6), new(14, 17, Cut.Bold), new(8.8, 11, Cut.Bold), Measures.Half);
@@ -53,7 +53,7 @@ internal static class Measures
     public const double Height = 792;
     public const double Left = 36;
     public const double Top = 60;
-    public const double Bottom = 742;
+    public const double Bottom = 746;
     public const double Text = Width - 2 * Left;
 
     /// <summary>Between two columns.</summary>

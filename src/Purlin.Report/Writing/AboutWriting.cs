@@ -30,7 +30,8 @@ internal static class AboutWriting
     }
 
     private static Block.Table Who(Cover cover) => new("Who, when, and by whom.", ["", ""],
-        [.. cover.Cells.Select(cell => (IReadOnlyList<Prose>)[cell.Label, cell.Text]), ["Signed, dated", "\n______________________________"]]) { Shares = [0.32, 0.68], Fine = true };
+        [.. cover.Cells.Select(cell => (IReadOnlyList<Prose>)[cell.Label, cell.Text]), ["Signed, dated", "\n______________________________"]])
+    { Shares = [0.32, 0.68], Fine = true };
 
     private static IEnumerable<Block> Issues(Record record, EditionMark mark)
     {

@@ -18,7 +18,8 @@ internal static class FollowUpWriting
             new Block.Folded("Every question with what came of it",
                 [new Block.Table("By matter.", ["Matter", "Looked for, and what came of it"], [.. groups.Select(group => (IReadOnlyList<Prose>)[Head(group.Key), string.Join('\n', group.Select(end => Answered(end, whole: true)))])]) { Shares = [0.16, 0.84], Fine = true }],
                 [new Block.Items([.. groups.Select(group => Head(group.Key).Then(": ").Then(string.Join(' ', group.Select(end => Answered(end, whole: false)))))]) { Fine = true }]),
-        ]) { Form = ChapterForm.Reference };
+        ])
+        { Form = ChapterForm.Reference };
     }
 
     private static Prose Head(int? matter) => matter is { } number ? Prose.Link($"{number}", $"matter-{number}") : "Other";

@@ -31,7 +31,7 @@ internal static class TradeWriting
         foreach (var matter in model.Matters.OrderBy(matter => matter.Due.By).ThenBy(matter => matter.Number))
         {
             List<string> asked = [.. Same(matter.Trade) ? (string[])[matter.Say(MatterPart.Do)] : [], .. matter.Questions.Where(question => Same(question.Trade)).Select(question => question.Ask)];
-            if (asked.Count > 0) jobs.Add(new Job { Matter = matter, Asked = string.Join(' ', asked), Picture = matter.Pictures.FirstOrDefault() });
+            if (asked.Count > 0) jobs.Add(new Job { Matter = matter, Asked = string.Join(' ', asked), Picture = matter.Pictures.Count > 0 ? matter.Pictures[0] : null });
         }
         return jobs;
     }

@@ -46,8 +46,8 @@ internal sealed class PebbleAuthority : IAsyncDisposable
         SubjectAlternativeNameBuilder names = new();
         names.AddDnsName("localhost");
         request.CertificateExtensions.Add(names.Build());
-        var own = request.CreateSelfSigned(DateTimeOffset.UtcNow.AddDays(-1), DateTimeOffset.UtcNow.AddDays(1));
-        await File.WriteAllTextAsync(Path.Combine(folder, "pebble.pem"), own.ExportCertificatePem());
+        using var signed = request.CreateSelfSigned(DateTimeOffset.UtcNow.AddDays(-1), DateTimeOffset.UtcNow.AddDays(1));
+        await File.WriteAllTextAsync(Path.Combine(folder, "pebble.pem"), signed.ExportCertificatePem());
         await File.WriteAllTextAsync(Path.Combine(folder, "pebble.key"), key.ExportPkcs8PrivateKeyPem());
         var (port, management, dns, control) = (FreePort(), FreePort(), FreePort(), FreePort());
         JsonObject settings = new()

@@ -1,3 +1,4 @@
+#pragma warning disable CA1416 // Rights of files are looked at where the system has them; elsewhere the test is skipped.
 using Purlin.Office.Storage;
 using Purlin.Office.Tests.Cli;
 using Purlin.Office.Tests.Office;

@@ -35,7 +35,11 @@ public sealed class SqliteJournalsTests : JournalsContract
 
     protected override IBlobs BlobsOf(Tenant tenant) => store.Blobs(tenant);
 
-    protected override void Dispose(bool disposing) => store.Dispose();
+    protected override void Dispose(bool disposing)
+    {
+        store.Dispose();
+        base.Dispose(disposing);
+    }
 }
 
 public sealed class MemoryJournalsTests : JournalsContract
@@ -55,7 +59,11 @@ public sealed class FolderBlobsTests : BlobsContract
 
     protected override void Spoil(Tenant tenant, string sha, byte[]? bytes) => store.Spoil(tenant, sha, bytes);
 
-    protected override void Dispose(bool disposing) => store.Dispose();
+    protected override void Dispose(bool disposing)
+    {
+        store.Dispose();
+        base.Dispose(disposing);
+    }
 }
 
 public sealed class MemoryBlobsTests : BlobsContract

@@ -11,7 +11,7 @@ internal static class EntrySamples
 {
     private static readonly DateTimeOffset Noon = new(2026, 11, 25, 12, 0, 0, TimeSpan.Zero);
     private static readonly EntryName House = new("aaa", 1), Room = new("aaa", 2), Closet = new("aaa", 3), Heater = new("aaa", 4), Tank = new("aaa", 5);
-    private static readonly EntryName Look = new("aaa", 6), Photo = new("aaa", 7), Limit = new("aaa", 8), Words = new("aaa", 9), Sound = new("aaa", 10), Wing = new("aaa", 11), Offer = new("aaa", 12);
+    private static readonly EntryName Look = new("aaa", 6), Photo = new("aaa", 7), Limit = new("aaa", 8), Words = new("aaa", 9), Wing = new("aaa", 11), Offer = new("aaa", 12);
 
     /// <summary>The first entries of a visit by <c>aaa</c>, in order.</summary>
     public static IReadOnlyList<EntryBody> Visit { get; } =

@@ -15,7 +15,7 @@ namespace Purlin.Tests.Report;
 /// <summary>How much paper the papers take, where their links lead, and what the rows for other programs say.</summary>
 public static class PaperTests
 {
-    private const double Foot = 792 - 742, Head = 792 - 60;
+    private const double Foot = 792 - 746, Head = 792 - 60;
 
     /// <summary>How far down a page is filled, of what it can hold: from the lowest letter or picture above the foot.</summary>
     private static double Filled(Page page)

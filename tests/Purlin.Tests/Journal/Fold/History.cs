@@ -173,7 +173,10 @@ internal sealed class History
         var offered = new EntryBody.FactStated { Component = component.Name, Fact = "capacity", Value = FactValue.Of(40), Unit = "gal", Basis = Basis.Nameplate };
         Write(device, new EntryBody.ProposalMade
         {
-            Entry = offered.Type, Body = System.Text.Json.JsonElement.Parse(BodyJson.Write(offered)), From = [new ReadFrom(component.Name)], Confidence = 0.5,
+            Entry = offered.Type,
+            Body = System.Text.Json.JsonElement.Parse(BodyJson.Write(offered)),
+            From = [new ReadFrom(component.Name)],
+            Confidence = 0.5,
         });
     }
 

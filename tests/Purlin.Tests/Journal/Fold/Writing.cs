@@ -20,7 +20,9 @@ internal sealed class Writing
         Writing writing = new();
         house = writing.Write(new EntryBody.InspectionOpened
         {
-            Property = property ?? new Property { Address = "1 Invented Way", YearBuilt = 1962 }, Date = new DateOnly(2026, 10, 14), Standards = standard is null ? [] : [standard],
+            Property = property ?? new Property { Address = "1 Invented Way", YearBuilt = 1962 },
+            Date = new DateOnly(2026, 10, 14),
+            Standards = standard is null ? [] : [standard],
         });
         return writing;
     }
