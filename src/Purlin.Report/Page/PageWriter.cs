@@ -35,13 +35,13 @@ public static partial class PageWriter
     // A link into another paper leads nowhere in this one; marks that turn the order of letters around (UAX 9, section 2.2) make one read what was not recorded.
     private static string Settled(string page)
     {
-        var known = Address().Matches(page).Select(match => match.Groups[1].Value).ToHashSet(StringComparer.Ordinal);
-        return Link().Replace(page, link => known.Contains(link.Groups[1].Value) ? link.Value : "").Replace("&#x202E;", "", StringComparison.Ordinal).Replace("&#x202D;", "", StringComparison.Ordinal);
+        var known = Address().Matches(page).Select(match => match.Groups["id"].Value).ToHashSet(StringComparer.Ordinal);
+        return Link().Replace(page, link => known.Contains(link.Groups["id"].Value) ? link.Value : "").Replace("&#x202E;", "", StringComparison.Ordinal).Replace("&#x202D;", "", StringComparison.Ordinal);
     }
 
-    [GeneratedRegex(" id=\"([^\"]+)\"", RegexOptions.None, matchTimeoutMilliseconds: 20_000)]
+    [GeneratedRegex(" id=\"(?<id>[^\"]+)\"", RegexOptions.None, matchTimeoutMilliseconds: 20_000)]
     private static partial Regex Address();
 
-    [GeneratedRegex(" href=\"#([^\"]+)\"", RegexOptions.None, matchTimeoutMilliseconds: 20_000)]
+    [GeneratedRegex(" href=\"#(?<id>[^\"]+)\"", RegexOptions.None, matchTimeoutMilliseconds: 20_000)]
     private static partial Regex Link();
 }

@@ -46,7 +46,7 @@ internal sealed class PebbleAuthority : IAsyncDisposable
         SubjectAlternativeNameBuilder names = new();
         names.AddDnsName("localhost");
         request.CertificateExtensions.Add(names.Build());
-        using var signed = request.CreateSelfSigned(DateTimeOffset.UtcNow.AddDays(-1), DateTimeOffset.UtcNow.AddDays(1));
+        var signed = request.CreateSelfSigned(DateTimeOffset.UtcNow.AddDays(-1), DateTimeOffset.UtcNow.AddDays(1));
         await File.WriteAllTextAsync(Path.Combine(folder, "pebble.pem"), signed.ExportCertificatePem());
         await File.WriteAllTextAsync(Path.Combine(folder, "pebble.key"), key.ExportPkcs8PrivateKeyPem());
         var (port, management, dns, control) = (FreePort(), FreePort(), FreePort(), FreePort());
@@ -62,7 +62,7 @@ internal sealed class PebbleAuthority : IAsyncDisposable
             ["externalAccountBindingRequired"] = false,
         };
         await File.WriteAllTextAsync(Path.Combine(folder, "pebble.json"), new JsonObject { ["pebble"] = settings }.ToJsonString());
-        PebbleAuthority authority = new(own, port, management);
+        PebbleAuthority authority = new(signed, port, management);
         // Without an empty IPv6 default the name server answers ::1 as well, where the office of a test does not listen.
         authority.Run("pebble-challtestsrv", ["-defaultIPv6", "", "-defaultIPv4", "127.0.0.1", "-dns01", $"127.0.0.1:{dns}", "-management", $"127.0.0.1:{control}", "-http01", "", "-https01", "", "-tlsalpn01", ""], []);
         authority.Run("pebble", ["-config", Path.Combine(folder, "pebble.json"), "-dnsserver", $"127.0.0.1:{dns}"], [("PEBBLE_VA_NOSLEEP", "1"), ("PEBBLE_WFE_NONCEREJECT", $"{badNonces}"), ("PEBBLE_AUTHZREUSE", "0")]);
