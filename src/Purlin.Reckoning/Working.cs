@@ -52,7 +52,8 @@ public sealed record Working
         ["cautions"] = new JsonArray([.. Cautions.Select(caution => (JsonNode)JsonValue.Create(tongue.Say(caution)))]),
     };
 
-    private JsonObject InWords(Tongue tongue)
+    /// <summary>The result with its sentences in words.</summary>
+    public JsonObject InWords(Tongue tongue)
     {
         var result = (JsonObject)Result.DeepClone();
         foreach (var (path, said) in Sentences)

@@ -113,7 +113,7 @@ internal sealed class ReadingJudging(EvidenceIndex evidence, JudgingMemory memor
         if (group.Component is not { } component || component.Fact(fact) is not null) return;
         if (Raising.At(working, "result." + member) is not JsonObject found || (string?)found["confidence"] != "inferred") return;
         result.Asks.Add(new AskedEvidence(feed.Reckoning, evidence.Book.Words.Say("asked.confirm", ("what", fact), ("component", component.Kind),
-            ("value", $"{found["value"]} {found["unit"]}".TrimEnd()), ("reason", (string?)found["reason"] ?? "")), null, fact, component.Id, component.Place));
+            ("value", $"{found["value"]} {found["unit"]}".TrimEnd()), ("reason", working.Sentences.TryGetValue(member + ".reason", out var reason) ? evidence.Book.Words.Say(reason) : "")), null, fact, component.Id, component.Place));
     }
 
     private static string PropertyWords(string name) => string.Concat(name.Select(letter => char.IsUpper(letter) ? $" {char.ToLowerInvariant(letter)}" : $"{letter}"));

@@ -22,8 +22,8 @@ public sealed class EquipmentMatchTests
     public void R22_is_lawful_to_keep_and_younger_than_2010_is_odd()
     {
         var working = Of("""{"outdoor": {"tons": 3, "refrigerant": "HCFC-22", "year": 2013}, "indoor_coil": {"tons": 3, "refrigerant": "R-22", "year": 2012}, "year_now": 2026}""");
-        Assert.Contains("2020", (string)working.Result["refrigerant"]!["standing"]!, StringComparison.Ordinal);
-        Assert.Contains("R-22 in a unit made after 2010", working.Result["mismatches"]!.ToJsonString(), StringComparison.Ordinal);
+        Assert.Contains("2020", (string)working.InWords(InWords.Tongue)["refrigerant"]!["standing"]!, StringComparison.Ordinal);
+        Assert.Contains("R-22 in a unit made after 2010", working.InWords(InWords.Tongue)["mismatches"]!.ToJsonString(), StringComparison.Ordinal);
         Assert.Equal(13, (int)working.Result["ages"]!["outdoor"]!);
         Assert.Equal(14, (int)working.Result["ages"]!["indoor_coil"]!);
         Assert.Null(working.Result["ages"]!["air_mover"]);

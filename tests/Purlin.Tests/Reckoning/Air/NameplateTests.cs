@@ -99,7 +99,7 @@ public sealed class NameplateTests
     {
         var working = Read("SERIAL 0823X12345");
         Assert.Equal(("2008", "inferred"), Field(working, "manufacture_date"));
-        Assert.Contains("2023", (string)working.Result["manufacture_date"]!["reason"]!, StringComparison.Ordinal);
+        Assert.Contains("2023", (string)working.InWords(InWords.Tongue)["manufacture_date"]!["reason"]!, StringComparison.Ordinal);
         Assert.Equal((null, null), Field(Read("SERIAL 7712X12345"), "manufacture_date"));
         Assert.Equal((null, null), Field(Read("SERIAL X082312345"), "manufacture_date"));
     }
@@ -117,7 +117,7 @@ public sealed class NameplateTests
     {
         var working = Read(text, kind);
         Assert.Equal(heat, Field(working, "capacity").Value);
-        if (reason is not null) Assert.Contains(reason, (string)working.Result["capacity"]!["reason"]!, StringComparison.Ordinal);
+        if (reason is not null) Assert.Contains(reason, (string)working.InWords(InWords.Tongue)["capacity"]!["reason"]!, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -61,9 +61,9 @@ public sealed class SurfaceCondensationTests
     public void Meter_answers_the_question(double surface, string meter, string could, string verdict)
     {
         var working = Of($$"""{"dry_bulb": 70, "relative_humidity": 50, "surface": {{surface}}, "meter": "{{meter}}"}""");
-        Assert.Equal(could, (string?)working.Result["could_be"]);
+        Assert.Equal(could, (string?)working.InWords(InWords.Tongue)["could_be"]);
         Assert.Equal(verdict, working.Verdict.Word);
-        Assert.InRange(((string)working.Result["next"]!).Length, 30, 300);
+        Assert.InRange(((string)working.InWords(InWords.Tongue)["next"]!).Length, 30, 300);
     }
 
     [Theory]
