@@ -14,7 +14,7 @@ public sealed record Theme
         Wash = "#ece6d8",
         Text = "#14213a",
         Quiet = "#454f60",
-        Accent = "#b3260f",
+        Accent = "#a3210c",
     };
 
     /// <summary>Deep blue-black paper, chalk lines: for an attic.</summary>

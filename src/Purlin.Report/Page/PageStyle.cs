@@ -14,7 +14,7 @@ internal static class PageStyle
 
     private const string Rules = """
 
-        :root { --paper: #fbf8f1; --ink: #14213a; --quiet: #454f60; --rule: #77808f; --wash: #f2ecdf; --accent: #b3260f; }
+        :root { --paper: #fbf8f1; --ink: #14213a; --quiet: #454f60; --rule: #77808f; --wash: #f2ecdf; --accent: #a3210c; }
         * { box-sizing: border-box; }
         html { background: var(--paper); color: var(--ink); font: 400 18px/1.5 'Atkinson Hyperlegible Next', 'Noto Sans', sans-serif; font-variant-numeric: tabular-nums; -webkit-text-size-adjust: 100%; }
         body { margin: 0; overflow-wrap: anywhere; hyphens: manual; }
