@@ -65,8 +65,8 @@ public sealed record JudgedInspection
 /// <summary>A judged matter.</summary>
 public sealed record Finding
 {
-    /// <summary>Stable while the evidence is the same kind: condition id, and the component's entry name where several alike are told apart: <c>supply-piping.corroded-joint</c>, <c>window.pane-cracked@k3f9.21</c>.</summary>
-    public required string Id { get; init; }
+    /// <summary>Its name, by which entries speak of it.</summary>
+    public required FindingId Id { get; init; }
 
     /// <summary>Id of the leading condition; <c>own</c> for free words of the inspector.</summary>
     public required string Condition { get; init; }
@@ -218,8 +218,8 @@ public sealed record Overruling(string Part, string From, string To, string Reas
 /// <summary>A question that evidence opened.</summary>
 public sealed record LooseEnd
 {
-    /// <summary>Stable: rule's id of the loose end and what opened it, <c>water-heater.stains/other-joints</c>.</summary>
-    public required string Id { get; init; }
+    /// <summary>Its name, by which an entry ties it off.</summary>
+    public required LooseEndId Id { get; init; }
 
     /// <summary>What to find out, as an instruction to the inspector.</summary>
     public required string Question { get; init; }
@@ -277,13 +277,13 @@ public sealed record Coverage(string Standard, string Title, IReadOnlyList<DutyS
 /// <param name="Evidence">The entries that close it.</param>
 /// <param name="Words">What closes it, or what is missing, in words.</param>
 /// <param name="Mark"><c>from memory</c> when the duty's wording has not been confirmed; empty otherwise.</param>
-public sealed record DutyState(string Id, string Section, string System, string Text, string Verb, DutyStanding State, IReadOnlyList<EntryName> Evidence, string Words, string Mark = "")
+public sealed record DutyState(DutyId Id, string Section, string System, string Text, string Verb, DutyStanding State, IReadOnlyList<EntryName> Evidence, string Words, string Mark = "")
 {
     /// <summary>Places where it can be closed.</summary>
     public IReadOnlyList<EntryName> Places { get; init; } = [];
 
     /// <summary>Things of the common core that are still open, <c>core:S-01</c>; closing one by hand closes it for every standard.</summary>
-    public IReadOnlyList<string> OpenCore { get; init; } = [];
+    public IReadOnlyList<DutyId> OpenCore { get; init; } = [];
 
     /// <summary>Rooms or sides in which fewer of many like things were tried than the sample of the standard asks.</summary>
     public IReadOnlyList<string> Fewer { get; init; } = [];
@@ -356,7 +356,7 @@ public sealed record SpokenNote(EntryName Id, bool IsSound, string Text)
     public string? Fate { get; init; }
 
     /// <summary>The finding it became.</summary>
-    public string? Finding { get; init; }
+    public FindingId? Finding { get; init; }
 
     /// <summary>The thing or place it goes under in the report.</summary>
     public EntryName? Under { get; init; }
@@ -379,7 +379,7 @@ public sealed record SpokenNote(EntryName Id, bool IsSound, string Text)
 /// <param name="Use">See <see cref="PhotoUse"/>; none while nobody has spoken for it.</param>
 /// <param name="Finding">The finding it is part of.</param>
 /// <param name="Caption">What to look at.</param>
-public sealed record SpokenPhoto(EntryName Id, string? Use, string? Finding, string? Caption);
+public sealed record SpokenPhoto(EntryName Id, string? Use, FindingId? Finding, string? Caption);
 
 /// <summary>Something to be alert to in this house.</summary>
 /// <param name="Title">What.</param>

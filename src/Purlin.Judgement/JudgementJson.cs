@@ -33,7 +33,7 @@ public static class JudgementJson
             ["workings"] = List(judged.Workings, working => Working(working, judged.Words)),
             ["refused"] = List(judged.Refused, refused => new JsonObject { ["reckoning"] = refused.Reckoning, ["reasons"] = Texts(refused.Reasons), ["evidence"] = Names(refused.Evidence), ["place"] = refused.Place?.ToString() }),
             ["asks"] = List(judged.Asks, ask => new JsonObject { ["reckoning"] = ask.Reckoning, ["words"] = ask.Words, ["reading"] = ask.Reading, ["fact"] = ask.Fact, ["component"] = ask.Component?.ToString(), ["place"] = ask.Place?.ToString() }),
-            ["photos"] = List(judged.Photos, photo => new JsonObject { ["id"] = photo.Id.ToString(), ["use"] = photo.Use, ["finding"] = photo.Finding, ["caption"] = photo.Caption }),
+            ["photos"] = List(judged.Photos, photo => new JsonObject { ["id"] = photo.Id.ToString(), ["use"] = photo.Use, ["finding"] = photo.Finding?.ToString(), ["caption"] = photo.Caption }),
             ["notes"] = List(judged.Notes, Note),
             ["alerts"] = List(judged.Alerts, alert => new JsonObject { ["title"] = alert.Title, ["reason"] = alert.Reason, ["look"] = alert.Look, ["sources"] = Texts(alert.Sources) }),
             ["offers"] = List(judged.Offers, offer => new JsonObject { ["rule"] = offer.Rule, ["what"] = offer.What, ["cause"] = offer.Cause, ["next"] = offer.Next, ["because"] = Names(offer.Because) }),
@@ -48,7 +48,7 @@ public static class JudgementJson
         ["sound"] = note.IsSound,
         ["text"] = note.Text,
         ["fate"] = note.Fate,
-        ["finding"] = note.Finding,
+        ["finding"] = note.Finding?.ToString(),
         ["under"] = note.Under?.ToString(),
         ["reason"] = note.Reason,
         ["place"] = note.Place?.ToString(),
@@ -56,7 +56,7 @@ public static class JudgementJson
 
     private static JsonObject Finding(Finding finding, Dictionary<EntryName, string> places) => new()
     {
-        ["id"] = finding.Id,
+        ["id"] = finding.Id.ToString(),
         ["condition"] = finding.Condition,
         ["grouped"] = Texts(finding.Grouped),
         ["system"] = finding.System,
@@ -89,7 +89,7 @@ public static class JudgementJson
 
     private static JsonObject LooseEnd(LooseEnd end) => new()
     {
-        ["id"] = end.Id,
+        ["id"] = end.Id.ToString(),
         ["question"] = end.Question,
         ["because"] = end.Because,
         ["opened_by"] = Names(end.OpenedBy),
@@ -109,7 +109,7 @@ public static class JudgementJson
         ["title"] = coverage.Title,
         ["duties"] = List(coverage.Duties, duty => new JsonObject
         {
-            ["id"] = duty.Id,
+            ["id"] = duty.Id.ToString(),
             ["section"] = duty.Section,
             ["system"] = duty.System,
             ["text"] = duty.Text,
@@ -117,7 +117,7 @@ public static class JudgementJson
             ["state"] = duty.State switch { DutyStanding.Met => "met", DutyStanding.Limited => "limited", DutyStanding.NotPresent => "not present", _ => "open" },
             ["evidence"] = Names(duty.Evidence),
             ["words"] = duty.Words,
-            ["open_core"] = Texts(duty.OpenCore),
+            ["open_core"] = Texts(duty.OpenCore.Select(core => core.ToString())),
             ["fewer"] = Texts(duty.Fewer),
             ["mark"] = duty.Mark,
         }),
@@ -125,7 +125,7 @@ public static class JudgementJson
 
     private static JsonObject Around(VisitDuty duty) => new()
     {
-        ["id"] = duty.Id,
+        ["id"] = duty.Id.ToString(),
         ["name"] = duty.Name,
         ["text"] = duty.Text,
         ["close"] = duty.Close,
@@ -143,7 +143,7 @@ public static class JudgementJson
         ["day"] = Day(duty.Day),
         ["done"] = Day(duty.Done),
         ["bars_issue"] = duty.BarsIssue,
-        ["asked"] = List(duty.Asked, asked => new JsonObject { ["duty"] = asked.Duty, ["standard"] = asked.Standard, ["section"] = asked.Section, ["text"] = asked.Text, ["mark"] = asked.Mark, ["day"] = Day(asked.Day) }),
+        ["asked"] = List(duty.Asked, asked => new JsonObject { ["duty"] = asked.Duty.ToString(), ["standard"] = asked.Standard, ["section"] = asked.Section, ["text"] = asked.Text, ["mark"] = asked.Mark, ["day"] = Day(asked.Day) }),
     };
 
     private static string? Day(DateOnly? day) => day?.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture);
@@ -187,9 +187,9 @@ public static class JudgementJson
         },
         ["about"] = obstacle switch
         {
-            Judgement.Obstacle.LooseEndOpen end => end.LooseEnd,
-            Judgement.Obstacle.DutyOpen duty => duty.Duty,
-            Judgement.Obstacle.VisitOpen duty => duty.Duty,
+            Judgement.Obstacle.LooseEndOpen end => end.LooseEnd.ToString(),
+            Judgement.Obstacle.DutyOpen duty => duty.Duty.ToString(),
+            Judgement.Obstacle.VisitOpen duty => duty.Duty.ToString(),
             Judgement.Obstacle.PhotoUnspoken photo => photo.Photo.ToString(),
             Judgement.Obstacle.NoteUnspoken note => note.Note.ToString(),
             Judgement.Obstacle.LimitationIncomplete limitation => limitation.Limitation.ToString(),

@@ -35,7 +35,7 @@ public static class Judging
         NoteSpeaking speaking = new(inspection, evidence);
         var notes = speaking.Speak();
         var findings = Find(inspection, evidence, memory, matters, readings.Workings).Concat(OfNotes(inspection, book, speaking.Matters(notes))).ToList();
-        var leftOut = findings.Where(finding => finding.LeftOut).Select(finding => finding.Id).ToHashSet(StringComparer.Ordinal);
+        var leftOut = findings.Where(finding => finding.LeftOut).Select(finding => finding.Id).ToHashSet();
         var judged = new JudgedInspection
         {
             RuleBook = book.Edition,
@@ -67,7 +67,7 @@ public static class Judging
         foreach (var working in workings) numbers.TryAdd(working, numbers.Count);
         var writing = new FindingWriting(evidence);
         var years = new Years(evidence, memory);
-        List<Finding> written = [.. matters.Select(matter => memory.Recall.Once("finding", matter.Id, matter, () => writing.Write(matter, years.Of(matter))).Numbered(numbers))];
+        List<Finding> written = [.. matters.Select(matter => memory.Recall.Once("finding", matter.Id.ToString(), matter, () => writing.Write(matter, years.Of(matter))).Numbered(numbers))];
         List<Finding> single = [.. Escalating.Apply(memory.Book, written, matters).Select(finding => Overruled.Apply(inspection, evidence.Book.Words, finding))];
         var grouped = new Grouping(memory.Book, matters, writing, memory.Recall).Apply(single).Select(finding => finding.Grouped.Count == 0 ? finding : Overruled.ApplyToGroup(inspection, evidence, finding));
         return [.. grouped.Select(finding => Dating.Apply(evidence.Book, finding))];
@@ -80,7 +80,7 @@ public static class Judging
     [
         .. findings.OrderByDescending(finding => finding.Weight).ThenBy(finding => Urgency(book, finding))
             .ThenBy(finding => finding.Places.Count == 0 ? int.MaxValue : finding.Places.Min(place => evidence.Walk(place)))
-            .ThenBy(finding => finding.Id, StringComparer.Ordinal),
+            .ThenBy(finding => finding.Id),
     ];
 
     /// <summary>What is dealt with first among matters of one weight; a group by the most urgent of its members.</summary>

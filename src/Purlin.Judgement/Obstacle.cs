@@ -1,3 +1,4 @@
+using Purlin.Book;
 using Purlin.Journal;
 
 namespace Purlin.Judgement;
@@ -18,7 +19,7 @@ public abstract record Obstacle
 
     /// <summary>A loose end that its rule does not let pass.</summary>
     /// <param name="LooseEnd">Its id.</param>
-    public sealed record LooseEndOpen(string LooseEnd) : Obstacle
+    public sealed record LooseEndOpen(LooseEndId LooseEnd) : Obstacle
     {
         /// <inheritdoc/>
         public override string Kind => "LooseEndOpen";
@@ -26,7 +27,7 @@ public abstract record Obstacle
 
     /// <summary>A duty that nothing closes.</summary>
     /// <param name="Duty">Its id.</param>
-    public sealed record DutyOpen(string Duty) : Obstacle
+    public sealed record DutyOpen(DutyId Duty) : Obstacle
     {
         /// <inheritdoc/>
         public override string Kind => "DutyOpen";
@@ -34,7 +35,7 @@ public abstract record Obstacle
 
     /// <summary>A duty around the visit that must be closed before issue.</summary>
     /// <param name="Duty">Its id, <c>core:V-01</c>.</param>
-    public sealed record VisitOpen(string Duty) : Obstacle
+    public sealed record VisitOpen(DutyId Duty) : Obstacle
     {
         /// <inheritdoc/>
         public override string Kind => "VisitOpen";

@@ -1,3 +1,4 @@
+using Purlin.Book;
 using Purlin.Journal;
 
 namespace Purlin.Judgement;
@@ -6,7 +7,7 @@ namespace Purlin.Judgement;
 public sealed record VisitDuty
 {
     /// <summary><c>core:V-01</c>; closing it by hand closes it for every standard.</summary>
-    public required string Id { get; init; }
+    public required DutyId Id { get; init; }
 
     /// <summary>What it is about.</summary>
     public required string Name { get; init; }
@@ -73,7 +74,7 @@ public enum VisitStanding
 /// <param name="Section">Section as the standard has it.</param>
 /// <param name="Text">What it asks, in our words.</param>
 /// <param name="Mark"><c>from memory</c> when nobody has confirmed it.</param>
-public sealed record VisitAsked(string Duty, string Standard, string Section, string Text, string Mark)
+public sealed record VisitAsked(DutyId Duty, string Standard, string Section, string Text, string Mark)
 {
     /// <summary>The day that this standard alone would set.</summary>
     public DateOnly? Day { get; init; }

@@ -1,3 +1,5 @@
+using Purlin.Judgement;
+
 namespace Purlin.Field.Matters;
 
 /// <summary>The address of a matter. Dots become commas, since a server takes a last part with a dot in it for a file.</summary>
@@ -5,7 +7,7 @@ public static class MatterAddress
 {
     public static string List(string inspection) => $"/visit/{inspection}/matters";
 
-    public static string Of(string inspection, string finding) => $"/visit/{inspection}/matter/{Uri.EscapeDataString(finding.Replace('.', ','))}";
+    public static string Of(string inspection, FindingId finding) => $"/visit/{inspection}/matter/{Uri.EscapeDataString(finding.ToString().Replace('.', ','))}";
 
     public static string Read(string address) => Uri.UnescapeDataString(address).Replace(',', '.');
 }

@@ -10,7 +10,7 @@ namespace Purlin.Judgement.Causes;
 /// </summary>
 internal sealed class Grouping(BookIndex book, IReadOnlyList<Matter> matters, FindingWriting writing, Recall recall)
 {
-    private readonly Dictionary<string, Matter> matterOf = matters.ToDictionary(matter => matter.Id, StringComparer.Ordinal);
+    private readonly Dictionary<FindingId, Matter> matterOf = matters.ToDictionary(matter => matter.Id);
     private readonly SortedDictionary<int, List<Finding>> waiting = [];
     private readonly HashSet<Finding> taken = new(ReferenceEqualityComparer.Instance);
     private readonly List<Finding> made = [];
@@ -26,10 +26,10 @@ internal sealed class Grouping(BookIndex book, IReadOnlyList<Matter> matters, Fi
             var cause = book.Book.Causes[order];
             members.RemoveAll(taken.Contains);
             if (members.Count < cause.AtLeast) continue;
-            foreach (var group in members.GroupBy(finding => Apart(finding.Id), StringComparer.Ordinal))
+            foreach (var group in members.GroupBy(finding => finding.Id.Of))
             {
                 var clusters = Clusters(cause, [.. group.OrderBy(finding => Rank(cause, finding.Condition))]);
-                for (var at = 0; at < clusters.Count; at++) Take(order, cause, $"{cause.Id}{group.Key}#{at}", clusters[at]);
+                for (var at = 0; at < clusters.Count; at++) Take(order, cause, $"{new FindingId(cause.Id, group.Key)}#{at}", clusters[at]);
             }
         }
         return [.. findings.Concat(made).Where(finding => !taken.Contains(finding))];
@@ -109,12 +109,6 @@ internal sealed class Grouping(BookIndex book, IReadOnlyList<Matter> matters, Fi
     {
         var known = together.Where(finding => finding.ThenAndNow is not null).OrderByDescending(finding => finding.Weight == weight).FirstOrDefault();
         return known is null || known.Weight == weight ? known?.ThenAndNow : known.ThenAndNow! with { Words = $"{known.Title}: {known.ThenAndNow.Words}" };
-    }
-
-    private static string Apart(string id)
-    {
-        var at = id.IndexOf('@', StringComparison.Ordinal);
-        return at < 0 ? "" : id[at..];
     }
 
     private static int Rank(CauseRule cause, string condition)

@@ -34,7 +34,7 @@ internal sealed class AroundVisit
     {
         List<VisitAsked> asked = [.. evidence.Standards.SelectMany(standard => Asked(rule, standard))];
         if (asked.Count == 0) return null;
-        var duty = new VisitDuty { Id = "core:" + rule.Id, Name = rule.Name, Text = rule.Text, Close = rule.Close, Asked = asked };
+        var duty = new VisitDuty { Id = DutyId.OfCore(rule.Id), Name = rule.Name, Text = rule.Text, Close = rule.Close, Asked = asked };
         if (ByHand(duty) is { } closed) return closed;
         if (rule.When == "limited" && judged.Limitations.Count == 0 && judged.Coverage.All(coverage => coverage.Duties.All(state => state.State != DutyStanding.Limited)))
             return duty with { State = VisitStanding.DoesNotApply, Words = evidence.Book.Words.Say("visit.nothing-limited") };
@@ -54,11 +54,11 @@ internal sealed class AroundVisit
         foreach (var duty in standard.Duties.Where(duty => duty.Coverage == "report rule" && duty.Core.Contains(rule.Id)))
         {
             any = true;
-            var id = $"{standard.Id}:{duty.Id}";
+            var id = new DutyId(standard.Id, duty.Id);
             yield return new VisitAsked(id, standard.Short, duty.Id, duty.Text, duty.Mark) { IsClosed = evidence.DutyMet(id) is not null };
         }
         if (!any && rule.Date is { } date && standard.Settings.TryGetValue(date.Setting, out var setting))
-            yield return new VisitAsked($"{standard.Id}:{date.Setting}", standard.Short, date.Setting, rule.Text, setting.Mark);
+            yield return new VisitAsked(new DutyId(standard.Id, date.Setting), standard.Short, date.Setting, rule.Text, setting.Mark);
     }
 
     private VisitDuty? ByHand(VisitDuty duty)

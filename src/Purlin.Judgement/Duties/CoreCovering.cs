@@ -39,7 +39,7 @@ internal sealed class CoreCovering(EvidenceIndex evidence, Looks looks, Recall r
     /// <summary>A description closes what is to be described, and never a look at the same thing.</summary>
     private CoreStanding? ByHand(CoreDuty core, bool describe, bool named)
     {
-        if (evidence.DutyMet("core:" + core.Id) is not { } slot || (slot.Value.How == DutyClose.Described && !named)) return null;
+        if (evidence.DutyMet(DutyId.OfCore(core.Id)) is not { } slot || (slot.Value.How == DutyClose.Described && !named)) return null;
         return Hand.Close(slot, describe) is { } closed ? new CoreStanding(core.Id, closed.State, [slot.Standing[0].By], closed.Words) : null;
     }
 
@@ -101,7 +101,7 @@ internal sealed class CoreCovering(EvidenceIndex evidence, Looks looks, Recall r
     private bool InPlace(CoreDuty core, EntryName? place) => core.Places.Count == 0 || place is null || core.Places.Contains(evidence.Place(place)?.Kind ?? "");
 
     /// <summary>Words of the inspector's own on a component count for it as a whole.</summary>
-    private static bool Matches(CoreDuty core, string condition) => core.Conditions.Count == 0 || condition.StartsWith(Findings.Gathering.Own, StringComparison.Ordinal)
+    private static bool Matches(CoreDuty core, string condition) => core.Conditions.Count == 0 || FindingId.Parse(condition).Condition == FindingId.Own
         || core.Conditions.Any(pattern => Globs.Matches(pattern, condition));
 
     private string Words(List<Sighting> found, List<Reading> readings)

@@ -22,7 +22,7 @@ internal sealed class Covering(EvidenceIndex evidence, CoreCovering core, Recall
     }
 
     private DutyState? Counted(Standard standard, Duty duty) =>
-        recall.Once("duty", $"{standard.Id}:{duty.Id}", duty, () => new Standing(Counts(duty) ? State(standard, duty) : null)).State;
+        recall.Once("duty", new DutyId(standard.Id, duty.Id).ToString(), duty, () => new Standing(Counts(duty) ? State(standard, duty) : null)).State;
 
     private bool Counts(Duty duty) => duty.Verb != "not-required" && (duty.Coverage == "always" || (duty.Coverage == "if agreed" && IsThere(duty)));
 
@@ -31,7 +31,7 @@ internal sealed class Covering(EvidenceIndex evidence, CoreCovering core, Recall
 
     private DutyState State(Standard standard, Duty duty)
     {
-        var id = $"{standard.Id}:{duty.Id}";
+        var id = new DutyId(standard.Id, duty.Id);
         List<CoreDuty> things = [.. duty.Core.Where(evidence.Book.Core.ContainsKey).Select(name => evidence.Book.Core[name])];
         var state = ByHand(id, duty) ?? Together(id, duty, [.. things.Select(thing => core.Of(thing, duty.Verb))]);
         if (state.State == DutyStanding.Met) state = Sampled(state, standard, things);
@@ -46,19 +46,19 @@ internal sealed class Covering(EvidenceIndex evidence, CoreCovering core, Recall
         return state;
     }
 
-    private DutyState? ByHand(string id, Duty duty)
+    private DutyState? ByHand(DutyId id, Duty duty)
     {
         if (evidence.DutyMet(id) is not { } slot) return null;
         return Hand.Close(slot, duty.Verb == "describe") is { } closed ? Of(id, duty, closed.State, [slot.Standing[0].By], closed.Words) : null;
     }
 
-    private DutyState Together(string id, Duty duty, IReadOnlyList<CoreStanding> standings)
+    private DutyState Together(DutyId id, Duty duty, IReadOnlyList<CoreStanding> standings)
     {
         var open = standings.Where(standing => standing.State == DutyStanding.Open).ToList();
         if (open.Count > 0 || standings.Count == 0)
         {
             var missing = string.Join("; ", open.Select(standing => standing.Words).Distinct(StringComparer.Ordinal));
-            return Of(id, duty, DutyStanding.Open, [], evidence.Book.Words.Say("duty.open", ("missing", missing))) with { OpenCore = [.. open.Select(standing => "core:" + standing.Core)] };
+            return Of(id, duty, DutyStanding.Open, [], evidence.Book.Words.Say("duty.open", ("missing", missing))) with { OpenCore = [.. open.Select(standing => DutyId.OfCore(standing.Core))] };
         }
         var state = standings.Any(standing => standing.State == DutyStanding.Met) ? DutyStanding.Met
             : standings.Any(standing => standing.State == DutyStanding.Limited) ? DutyStanding.Limited : DutyStanding.NotPresent;
@@ -68,7 +68,7 @@ internal sealed class Covering(EvidenceIndex evidence, CoreCovering core, Recall
 
     private static string Lower(string words) => words.Length > 1 && char.IsLower(words[1]) ? char.ToLowerInvariant(words[0]) + words[1..] : words;
 
-    private static DutyState Of(string id, Duty duty, DutyStanding state, IReadOnlyList<EntryName> by, string words) =>
+    private static DutyState Of(DutyId id, Duty duty, DutyStanding state, IReadOnlyList<EntryName> by, string words) =>
         new(id, duty.Id, duty.System, duty.Text, duty.Verb, state, by, words, duty.Mark);
 
     private sealed record Standing(DutyState? State);

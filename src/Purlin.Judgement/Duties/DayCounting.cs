@@ -34,7 +34,7 @@ internal sealed class DayCounting(EvidenceIndex evidence, VisitFacts facts)
         };
     }
 
-    private Standard? StandardOf(VisitAsked asked) => evidence.Standards.FirstOrDefault(standard => asked.Duty.StartsWith(standard.Id + ":", StringComparison.Ordinal));
+    private Standard? StandardOf(VisitAsked asked) => evidence.Standards.FirstOrDefault(standard => asked.Duty.Standard == standard.Id);
 
     private Setting? SettingOf(VisitDay date, VisitAsked asked) => StandardOf(asked)?.Settings.GetValueOrDefault(date.Setting);
 

@@ -55,7 +55,7 @@ internal sealed class FactClosing(EvidenceIndex evidence, VisitFacts facts)
     private DateOnly? Due(VisitFact fact, VisitDuty duty)
     {
         if (fact.Within.Length == 0 || facts.Day(fact.Since) is not { } since) return null;
-        return evidence.Standards.Where(standard => duty.Asked.Any(asked => asked.Duty.StartsWith(standard.Id + ":", StringComparison.Ordinal)))
+        return evidence.Standards.Where(standard => duty.Asked.Any(asked => asked.Duty.Standard == standard.Id))
             .Select(standard => standard.Settings.TryGetValue(fact.Within, out var setting) ? VisitDays.After(since, setting) : null).Min();
     }
 }

@@ -27,7 +27,7 @@ internal sealed class ReportProof(EvidenceIndex evidence, JudgedInspection judge
     private bool IsUnsaid(Finding finding) => !finding.LeftOut &&
         (string.IsNullOrWhiteSpace(finding.Matters) || string.IsNullOrWhiteSpace(finding.Do) || finding.Matters == evidence.Book.Words.Say("own.means"));
 
-    private IEnumerable<DutyState> Duties(VisitDuty duty) => judged.Coverage.Where(coverage => duty.Asked.Any(asked => asked.Duty.StartsWith(coverage.Standard + ":", StringComparison.Ordinal))).SelectMany(coverage => coverage.Duties);
+    private IEnumerable<DutyState> Duties(VisitDuty duty) => judged.Coverage.Where(coverage => duty.Asked.Any(asked => asked.Duty.Standard == coverage.Standard)).SelectMany(coverage => coverage.Duties);
 
     private static string Some(List<string> all) =>
         string.Join("; ", all.Take(Named).Select(text => text.TrimEnd('.'))) + (all.Count > Named ? $"; {all.Count - Named} more" : "");

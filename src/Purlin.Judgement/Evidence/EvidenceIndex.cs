@@ -98,10 +98,18 @@ internal sealed class EvidenceIndex
     public bool IsWithdrawn(EntryName entry) => Asked(Topic.Of(Subject.Withdrawn, entry), withdrawn.Contains(entry));
 
     /// <summary>How the inspector tied off a loose end.</summary>
-    public Slot<EntryBody.LooseEndTied>? Tie(string looseEnd) => Asked(Topic.Of(Subject.Tie, looseEnd), inspection.Ties.GetValueOrDefault(looseEnd));
+    public Slot<EntryBody.LooseEndTied>? Tie(LooseEndId looseEnd)
+    {
+        var name = looseEnd.ToString();
+        return Asked(Topic.Of(Subject.Tie, name), inspection.Ties.GetValueOrDefault(name));
+    }
 
     /// <summary>How the inspector closed a duty.</summary>
-    public Slot<EntryBody.DutyMet>? DutyMet(string duty) => Asked(Topic.Of(Subject.Duty, duty), inspection.DutiesMet.GetValueOrDefault(duty));
+    public Slot<EntryBody.DutyMet>? DutyMet(DutyId duty)
+    {
+        var name = duty.ToString();
+        return Asked(Topic.Of(Subject.Duty, name), inspection.DutiesMet.GetValueOrDefault(name));
+    }
 
     /// <summary>Whether it was looked for and is not there: said for the whole house, or for each place of these kinds that the house has.</summary>
     public bool IsAbsent(string component, IReadOnlyList<string> kinds)

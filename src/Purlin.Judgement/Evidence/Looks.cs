@@ -12,7 +12,7 @@ internal sealed class Looks(Recall recall)
     private static readonly List<Sighting> None = [];
 
     private readonly Dictionary<string, List<Sighting>> byCondition = new(StringComparer.Ordinal);
-    private readonly Dictionary<string, List<Sighting>> byMatter = new(StringComparer.Ordinal);
+    private readonly Dictionary<FindingId, List<Sighting>> byMatter = [];
     private readonly Dictionary<string, List<Sighting>> byKind = new(StringComparer.Ordinal);
     private readonly Dictionary<EntryName, List<Sighting>> byEntry = [];
     private readonly Dictionary<EntryName, int> looked = [];
@@ -20,7 +20,7 @@ internal sealed class Looks(Recall recall)
     private List<Sighting>? hidden;
 
     /// <summary>Names of matters for which somebody looked.</summary>
-    public IEnumerable<string> Matters => byMatter.Keys;
+    public IEnumerable<FindingId> Matters => byMatter.Keys;
 
     public IReadOnlyList<Sighting> For(string condition)
     {
@@ -29,7 +29,7 @@ internal sealed class Looks(Recall recall)
     }
 
     /// <summary>Not noted: a matter is made from this very list, which is another object when it changes.</summary>
-    public IReadOnlyList<Sighting> OfMatter(string matter) => byMatter.GetValueOrDefault(matter, None);
+    public IReadOnlyList<Sighting> OfMatter(FindingId matter) => byMatter.GetValueOrDefault(matter, None);
 
     public IReadOnlyList<Sighting> At(string kind)
     {

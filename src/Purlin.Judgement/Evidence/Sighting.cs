@@ -32,7 +32,7 @@ internal sealed record Sighting
     public JudgedWorking? Working { get; init; }
 
     /// <summary>The matter it belongs to: its condition, and the component where those are told apart.</summary>
-    public string Matter { get; init; } = "";
+    public FindingId Matter { get; init; }
 
     /// <summary>Kinds of component it is a look at: what it was made on, and what its condition is about.</summary>
     public IReadOnlyList<string> Kinds { get; init; } = [];
@@ -46,7 +46,8 @@ internal sealed record Sighting
     {
         var on = evidence.Component(Component)?.Kind;
         var about = evidence.Book.Conditions.TryGetValue(Condition, out var condition) && condition.Component != on ? condition.Component : null;
-        var apart = Condition.StartsWith(Findings.Gathering.Own + "@", StringComparison.Ordinal) ? null : evidence.Apart(Component);
-        return this with { Matter = apart is { } component ? $"{Condition}@{component}" : Condition, Kinds = (on, about) switch { (null, null) => [], (null, _) => [about], (_, null) => [on], _ => [on, about] } };
+        var alone = FindingId.Parse(Condition);
+        var matter = alone.IsOwn ? alone : new FindingId(Condition, evidence.Apart(Component));
+        return this with { Matter = matter, Kinds = (on, about) switch { (null, null) => [], (null, _) => [about], (_, null) => [on], _ => [on, about] } };
     }
 }

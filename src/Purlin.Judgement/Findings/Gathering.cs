@@ -8,9 +8,6 @@ namespace Purlin.Judgement.Findings;
 /// <summary>Brings all looks for the same condition together: duplicates become one matter.</summary>
 internal sealed class Gathering(EvidenceIndex evidence, Looks looks, Recall recall)
 {
-    /// <summary>Id of a matter in the inspector's own words.</summary>
-    public const string Own = "own";
-
     /// <summary>The matters of which at least one look saw something.</summary>
     public List<Matter> Matters()
     {
@@ -18,17 +15,17 @@ internal sealed class Gathering(EvidenceIndex evidence, Looks looks, Recall reca
         foreach (var name in looks.Matters)
         {
             var all = looks.OfMatter(name);
-            if (recall.Once<Gathered>("matter", name, all, () => new Gathered(Make(name, all))).Matter is { } matter) matters.Add(matter);
+            if (recall.Once<Gathered>("matter", name.ToString(), all, () => new Gathered(Make(name, all))).Matter is { } matter) matters.Add(matter);
         }
         return matters;
     }
 
-    private Matter? Make(string name, IReadOnlyList<Sighting> all)
+    private Matter? Make(FindingId name, IReadOnlyList<Sighting> all)
     {
         var first = all.FirstOrDefault(look => look.IsSeen);
         if (first is null) return null;
         var id = first.Condition;
-        var condition = evidence.Book.Conditions.TryGetValue(id, out var known) ? known : Free(id.StartsWith(Own + "@", StringComparison.Ordinal) ? Own : id, first);
+        var condition = evidence.Book.Conditions.TryGetValue(id, out var known) ? known : Free(name.IsOwn ? FindingId.Own : id, first);
         return new Matter { Id = name, Condition = condition, Looks = all };
     }
 

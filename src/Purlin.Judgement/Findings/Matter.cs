@@ -8,7 +8,7 @@ namespace Purlin.Judgement.Findings;
 internal sealed record Matter
 {
     /// <summary>Name of the finding it becomes.</summary>
-    public required string Id { get; init; }
+    public required FindingId Id { get; init; }
 
     public required Condition Condition { get; init; }
 

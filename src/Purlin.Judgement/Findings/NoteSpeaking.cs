@@ -8,8 +8,6 @@ namespace Purlin.Judgement.Findings;
 /// <summary>Says what becomes of each note and sound note, so that nothing said is silent, and writes those that are matters of their own.</summary>
 internal sealed class NoteSpeaking(Inspection inspection, EvidenceIndex evidence)
 {
-    private const string Prefix = "note@";
-
     /// <summary>Every note and sound note, in the order in which they were made.</summary>
     public List<SpokenNote> Speak() =>
     [
@@ -32,7 +30,7 @@ internal sealed class NoteSpeaking(Inspection inspection, EvidenceIndex evidence
         return new SpokenNote(id, isSound, said)
         {
             Fate = fate?.How,
-            Finding = fate?.How == Fate.Matter ? $"{Prefix}{id}" : null,
+            Finding = fate?.How == Fate.Matter ? FindingId.OfNote(id) : null,
             Under = fate?.How == Fate.Under ? fate.Under : null,
             Reason = fate?.How == Fate.KeptOut ? fate.Reason : null,
             About = about,
@@ -55,8 +53,8 @@ internal sealed class NoteSpeaking(Inspection inspection, EvidenceIndex evidence
         var weight = WeightWords.TryRead(fate.Weight ?? "", out var read) ? read : Weight.PutRight;
         return new Finding
         {
-            Id = note.Finding!,
-            Condition = Gathering.Own,
+            Id = note.Finding!.Value,
+            Condition = FindingId.Own,
             System = Gathering.SystemOf(evidence, component?.Kind ?? "", place),
             Title = FindingWriting.Sentence(fate.Title ?? note.Text, stop: false),
             Weight = weight,

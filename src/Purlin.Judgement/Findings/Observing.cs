@@ -50,7 +50,7 @@ internal sealed class Observing
         var body = observation.Body;
         return new Sighting
         {
-            Condition = body.Condition ?? $"{Gathering.Own}@{observation.Id}",
+            Condition = body.Condition ?? FindingId.OwnWords(observation.Id).ToString(),
             Outcome = body.Outcome,
             Entries = [observation.Id],
             Place = body.Place,

@@ -15,7 +15,7 @@ internal static class Overruled
     {
         if (inspection.Overrulings.Count == 0) return finding;
         foreach (var part in Parts)
-            if (inspection.Overrulings.TryGetValue((finding.Id, part), out var slot)) finding = Apply(finding, part, slot.Standing[0], words);
+            if (inspection.Overrulings.TryGetValue((finding.Id.ToString(), part), out var slot)) finding = Apply(finding, part, slot.Standing[0], words);
         return finding;
     }
 
@@ -27,7 +27,7 @@ internal static class Overruled
     {
         foreach (var part in Parts)
         {
-            if (!inspection.Overrulings.TryGetValue((group.Id, part), out var slot)) continue;
+            if (!inspection.Overrulings.TryGetValue((group.Id.ToString(), part), out var slot)) continue;
             var stated = slot.Standing[0];
             var lighter = part == "weight" && WeightWords.TryRead(stated.Value.Value, out var weight) && weight < group.Weight;
             if (!lighter || group.Evidence.All(stated.Saw)) group = Apply(group, part, stated, evidence.Book.Words);

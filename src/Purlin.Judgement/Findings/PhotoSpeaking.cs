@@ -9,13 +9,13 @@ internal static class PhotoSpeaking
 {
     public static List<SpokenPhoto> Speak(Inspection inspection, EvidenceIndex evidence, Looks looks, IReadOnlyList<Finding> findings)
     {
-        Dictionary<EntryName, string> findingOf = [];
+        Dictionary<EntryName, FindingId> findingOf = [];
         foreach (var finding in findings)
             foreach (var entry in finding.Evidence) findingOf.TryAdd(entry, finding.Id);
         List<SpokenPhoto> spoken = new(inspection.Photos.Count);
         foreach (var photo in inspection.Photos)
         {
-            var finding = photo.For is { } named && findingOf.TryGetValue(named, out var id) ? id : null;
+            FindingId? finding = photo.For is { } named && findingOf.TryGetValue(named, out var id) ? id : null;
             var use = photo.Use ?? (finding is not null ? PhotoUse.Finding : photo.For is { } about ? UseOf(about, looks, evidence) : null);
             spoken.Add(new SpokenPhoto(photo.Id, use, use == PhotoUse.Finding ? finding : null, photo.Caption));
         }

@@ -17,19 +17,17 @@ internal sealed class FollowingUp(EvidenceIndex evidence, Looks looks, Measured 
     public List<LooseEnd> Follow(IEnumerable<Matter> matters)
     {
         List<LooseEnd> ends = [];
-        foreach (var matter in matters) ends.AddRange(recall.Once<List<LooseEnd>>("loose ends", matter.Id, matter, () => Of(matter)));
-        return [.. ends.OrderBy(end => end.Tied is not null).ThenByDescending(end => end.Blocks).ThenBy(end => end.Id, StringComparer.Ordinal)];
+        foreach (var matter in matters) ends.AddRange(recall.Once<List<LooseEnd>>("loose ends", matter.Id.ToString(), matter, () => Of(matter)));
+        return [.. ends.OrderBy(end => end.Tied is not null).ThenByDescending(end => end.Blocks).ThenBy(end => end.Id.ToString(), StringComparer.Ordinal)];
     }
 
     private List<LooseEnd> Of(Matter matter)
     {
-        var at = matter.Id.IndexOf('@', StringComparison.Ordinal);
-        var apart = at < 0 ? "" : matter.Id[at..];
         List<LooseEnd> ends = [];
-        var opening = recall.Once("opening", matter.Id, matter, () => Opening(matter));
+        var opening = recall.Once("opening", matter.Id.ToString(), matter, () => Opening(matter));
         foreach (var follow in matter.Condition.Look)
         {
-            Question question = new($"{matter.Condition.Id}/{follow.Id}{apart}", matter.Condition, follow, matter.Seen, opening);
+            Question question = new(new LooseEndId(matter.Condition.Id, follow.Id, matter.Id.Of), matter.Condition, follow, matter.Seen, opening);
             if (Judge(question) is { } end) ends.Add(end);
         }
         return ends;

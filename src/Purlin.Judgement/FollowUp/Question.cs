@@ -10,7 +10,7 @@ namespace Purlin.Judgement.FollowUp;
 /// <param name="Follow">What it asks.</param>
 /// <param name="Openers">The looks that opened it.</param>
 /// <param name="Opening">The same for people and for looking up.</param>
-internal sealed record Question(string Id, Condition Condition, Follow Follow, IReadOnlyList<Sighting> Openers, Opening Opening)
+internal sealed record Question(LooseEndId Id, Condition Condition, Follow Follow, IReadOnlyList<Sighting> Openers, Opening Opening)
 {
     /// <summary>Whether it asks for more of the same, elsewhere.</summary>
     public bool AsksForTheSame => Follow.Answers.Contains(Condition.Id);

@@ -13,7 +13,7 @@ internal sealed class LookGround
     private readonly Dictionary<string, HashSet<string>> together = new(StringComparer.Ordinal);
     private readonly ILookup<string, Fit> fits;
     private readonly Dictionary<EntryName, string> kinds;
-    private readonly Dictionary<(string End, string Condition), double> best = [];
+    private readonly Dictionary<(LooseEndId End, string Condition), double> best = [];
 
     public LookGround(Inspection inspection, JudgedInspection judged, RuleBook book)
     {

@@ -58,6 +58,6 @@ public static class LookOrder
     private static List<LookScore> Asked(LookGround ground, List<LookScore> scores) =>
     [
         .. By(ForHarm, scores.Where(score => score.AskedBy is { } end && ground.IsBestFor(end, score.Condition, score.Here)))
-            .DistinctBy(score => score.AskedBy!.Id, StringComparer.Ordinal).Take(MostAsked),
+            .DistinctBy(score => score.AskedBy!.Id).Take(MostAsked),
     ];
 }

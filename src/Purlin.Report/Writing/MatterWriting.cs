@@ -17,7 +17,7 @@ internal sealed class MatterWriting(Record record, PictureNumbers pictures, Numb
         return new Matter
         {
             Number = number,
-            Finding = finding.Id,
+            Finding = finding.Id.ToString(),
             Title = finding.Title,
             Weight = finding.Weight,
             Due = finding.Due ?? new Due(Book.ByWhen.WhenNextWorkedOn, ""),

@@ -72,7 +72,7 @@ public sealed class AroundVisitPropertyTests
         var judged = Judge(Write(visit));
         var chosen = Standards.Where((_, index) => visit.Chosen[index]).ToArray();
         return judged.Obstacles.OfType<Obstacle.VisitOpen>().Select(obstacle => judged.Visit.Single(duty => duty.Id == obstacle.Duty))
-            .All(duty => duty.State == VisitStanding.Open && duty.Questions.Count > 0 && duty.Asked.All(asked => chosen.Any(id => asked.Duty.StartsWith(id + ":", StringComparison.Ordinal))));
+            .All(duty => duty.State == VisitStanding.Open && duty.Questions.Count > 0 && duty.Asked.All(asked => chosen.Contains(asked.Duty.Standard)));
     }, iter: 100);
 
     /// <summary>Every open duty is closed by hand in one entry, whatever was stated before.</summary>
@@ -83,7 +83,7 @@ public sealed class AroundVisitPropertyTests
         Pen pen = new("visitprops", "other12345");
         pen.Saw("phone12345", entries.Count);
         foreach (var obstacle in Judge(entries).Obstacles.OfType<Obstacle.VisitOpen>().ToList())
-            entries.Add(pen.Write(new EntryBody.DutyMet { Duty = obstacle.Duty, How = DutyClose.Result, Text = "Said by hand." }, Nine.AddMinutes(1)));
+            entries.Add(pen.Write(new EntryBody.DutyMet { Duty = obstacle.Duty.ToString(), How = DutyClose.Result, Text = "Said by hand." }, Nine.AddMinutes(1)));
         return !Judge(entries).Obstacles.OfType<Obstacle.VisitOpen>().Any();
     }, iter: 60);
 

@@ -11,11 +11,11 @@ public sealed class AroundVisitTests
 
     private JudgedInspection Judged => Judging.Judge(house.Build(), RuleBook.BuiltIn, 2026);
 
-    private VisitDuty Duty(string id) => Judged.Visit.Single(duty => duty.Id == "core:" + id);
+    private VisitDuty Duty(string id) => Judged.Visit.Single(duty => duty.Id.ToString() == "core:" + id);
 
     private void Say(string fact, string value) => house.Fact(SmallHouse.House, fact, FactValue.Of(value), basis: Basis.Seen);
 
-    private string[] InTheWay => [.. Judged.Obstacles.OfType<Obstacle.VisitOpen>().Select(obstacle => obstacle.Duty)];
+    private string[] InTheWay => [.. Judged.Obstacles.OfType<Obstacle.VisitOpen>().Select(obstacle => obstacle.Duty.ToString())];
 
     // WAC 308-408C-030 (agreement signed first, and what it states), 308-408C-020(2) and (7) (disclosures).
     [Fact]
@@ -153,7 +153,7 @@ public sealed class AroundVisitTests
         house.Observe(new EntryBody.ObservationMade { Place = house.Place(PlaceKind.Room), Words = "stain on the ceiling", Outcome = Outcome.Seen });
         Assert.Contains("core:V-22", InTheWay);
         var own = Judged.Findings.Single();
-        house.Overrule(own.Id, "text", "Water came in here at some time and may come in again.", "my own words");
+        house.Overrule(own.Id.ToString(), "text", "Water came in here at some time and may come in again.", "my own words");
         Assert.DoesNotContain("core:V-22", InTheWay);
     }
 

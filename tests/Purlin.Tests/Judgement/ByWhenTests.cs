@@ -40,11 +40,11 @@ public sealed class ByWhenTests
         foreach (var condition in RuleBook.BuiltIn.Conditions.Values.Where(condition => condition.Places.Count > 0)) house.Seen(condition.Id, house.Place(condition.Places[0]));
         var findings = Findings;
         Assert.True(findings.Count > 300);
-        Assert.All(findings, finding => Assert.True(finding.Due is { Because.Length: > 10 }, finding.Id));
+        Assert.All(findings, finding => Assert.True(finding.Due is { Because.Length: > 10 }, finding.Id.ToString()));
         Assert.Equal(5, findings.Select(finding => finding.Due!.By).Distinct().Count());
         // The heaviest are never put off, and what needs no action is never pressing unless somebody has to look closer.
         Assert.All(findings.Where(finding => finding.Weight == Weight.MakeSafe), finding => Assert.Equal(ByWhen.Today, finding.Due!.By));
-        Assert.All(findings.Where(finding => finding.Weight == Weight.ActNow), finding => Assert.True(finding.Due!.By <= ByWhen.BeforeBound, finding.Id));
+        Assert.All(findings.Where(finding => finding.Weight == Weight.ActNow), finding => Assert.True(finding.Due!.By <= ByWhen.BeforeBound, finding.Id.ToString()));
     }
 
     [Fact]
@@ -62,12 +62,12 @@ public sealed class ByWhenTests
         house.Seen("gutter.joint-leaks", place);
         var id = Findings.Single().Id;
         Assert.Equal(ByWhen.WithinTheYear, Findings.Single().Due!.By);
-        house.Overrule(id, "by when", "before winter", "The eaves are two feet deep here.");
+        house.Overrule(id.ToString(), "by when", "before winter", "The eaves are two feet deep here.");
         var finding = Findings.Single();
         Assert.Equal(ByWhen.BeforeWinter, finding.Due!.By);
         Assert.Contains("The eaves are two feet deep here.", finding.Due.Because, StringComparison.Ordinal);
         Assert.Equal("by when", finding.Overruled.Single().Part);
-        house.Overrule(id, "by when", "some day", "no such time");
+        house.Overrule(id.ToString(), "by when", "some day", "no such time");
         Assert.NotEqual("some day", Findings.Single().Due!.By.Word());
     }
 }

@@ -23,13 +23,13 @@ internal sealed class CaseCheck(JudgedInspection judged)
                 case "text": Each(node!, (id, want) => Same(id, "observed", Finding(id)?.Observed.Contains(want, StringComparison.Ordinal) == true ? want : Finding(id)?.Observed, want)); break;
                 case "conditions": foreach (var id in Texts(node)) Same(id, "finding", Finding(id) is null ? "none" : "there", "there"); break;
                 case "none": foreach (var id in Texts(node)) Same(id, "finding", Finding(id) is null ? "none" : "there", "none"); break;
-                case "one": Same("one matter", "finding", string.Join(", ", Texts(node).Select(id => Finding(id)?.Id).Distinct()), Texts(node).Select(id => Finding(id)?.Id).First()); break;
+                case "one": Same("one matter", "finding", string.Join(", ", Texts(node).Select(id => Finding(id)?.Id.ToString()).Distinct()), Texts(node).Select(id => Finding(id)?.Id.ToString()).First()); break;
                 case "apart": Apart([.. Texts(node)]); break;
                 case "titles": Each(node!, (id, want) => Same(id, "title", Finding(id)?.Title, want)); break;
                 case "do": Each(node!, (id, want) => Same(id, "do", Finding(id)?.Do.Contains(want, StringComparison.Ordinal) == true ? want : Finding(id)?.Do, want)); break;
-                case "loose": foreach (var id in Texts(node)) Same(id, "loose end", judged.LooseEnds.Any(end => end.Id == id) ? "there" : null, "there"); break;
-                case "open": foreach (var id in Texts(node)) Same(id, "loose end", judged.LooseEnds.SingleOrDefault(end => end.Id == id) is { } end ? end.Tied?.How ?? "open" : null, "open"); break;
-                case "tied": Each(node!, (id, want) => Same(id, "loose end", judged.LooseEnds.SingleOrDefault(end => end.Id == id)?.Tied?.How, want)); break;
+                case "loose": foreach (var id in Texts(node)) Same(id, "loose end", judged.LooseEnds.Any(end => end.Id.ToString() == id) ? "there" : null, "there"); break;
+                case "open": foreach (var id in Texts(node)) Same(id, "loose end", judged.LooseEnds.SingleOrDefault(end => end.Id.ToString() == id) is { } end ? end.Tied?.How ?? "open" : null, "open"); break;
+                case "tied": Each(node!, (id, want) => Same(id, "loose end", judged.LooseEnds.SingleOrDefault(end => end.Id.ToString() == id)?.Tied?.How, want)); break;
                 case "verdicts": Each(node!, (name, want) => Same(name, "verdict", judged.Workings.FirstOrDefault(working => working.Working.Name == name)?.Working.Verdict.Word, want)); break;
                 case "results": foreach (var (name, members) in node!.AsObject()) Each(members!, (member, want) => Figure(name, member, want)); break;
                 case "refused": foreach (var name in Texts(node)) Same(name, "refused", judged.Refused.Any(refused => refused.Reckoning == name) ? name : null, name); break;
@@ -59,11 +59,11 @@ internal sealed class CaseCheck(JudgedInspection judged)
     }
 
     private void Apart(List<string> conditions) =>
-        Same("matters told apart", string.Join(", ", conditions), $"{conditions.Select(id => Finding(id)?.Id).Distinct().Count(id => id is not null)}", $"{conditions.Count}");
+        Same("matters told apart", string.Join(", ", conditions), $"{conditions.Select(id => Finding(id)?.Id.ToString()).Distinct().Count(id => id is not null)}", $"{conditions.Count}");
 
     private Finding? Finding(string condition) => judged.Findings.FirstOrDefault(finding => finding.Condition == condition || finding.Grouped.Contains(condition));
 
-    private VisitDuty? Visit(string id) => judged.Visit.SingleOrDefault(duty => duty.Id == "core:" + id);
+    private VisitDuty? Visit(string id) => judged.Visit.SingleOrDefault(duty => duty.Id.ToString() == "core:" + id);
 
     private HashSet<string> States(string standard) => [.. judged.Coverage.Where(coverage => coverage.Standard == standard).SelectMany(coverage => coverage.Duties)
         .Select(duty => duty.State switch { DutyStanding.Met => "met", DutyStanding.Limited => "limited", DutyStanding.NotPresent => "not present", _ => "open" })];

@@ -27,7 +27,7 @@ public sealed class CauseTests
         house.Seen("pipe.crust", kitchen);
         house.Read("static water pressure", 95, "psi", garage);
         var finding = Assert.Single(Judged.Findings);
-        Assert.Equal(("pipe.crust", "The pipes are giving out", Weight.ActNow, "licensed plumber"), (finding.Id, finding.Title, finding.Weight, finding.Trade));
+        Assert.Equal(("pipe.crust", "The pipes are giving out", Weight.ActNow, "licensed plumber"), (finding.Id.ToString(), finding.Title, finding.Weight, finding.Trade));
         Assert.Equal(["pipe.stain", "pipe.pressure-high"], finding.Grouped);
         Assert.Equal("Garage (floor), Kitchen", finding.Where);
         Assert.Equal(3, finding.Evidence.Count);
@@ -46,7 +46,7 @@ public sealed class CauseTests
     {
         house.Seen("pipe.stain", garage);
         house.Seen("pipe.crust", kitchen);
-        Assert.Equal(["pipe.crust/others", "pipe.crust/pressure", "pipe.stain/each"], Judged.LooseEnds.Select(end => end.Id).Order());
+        Assert.Equal(["pipe.crust/others", "pipe.crust/pressure", "pipe.stain/each"], Judged.LooseEnds.Select(end => end.Id.ToString()).Order());
     }
 
     [Fact]
@@ -55,7 +55,7 @@ public sealed class CauseTests
         house.Seen("pipe.stain", garage);
         house.Seen("pipe.crust", kitchen);
         house.Overrule("pipe.crust", "left out", "", "Mended.");
-        Assert.Equal([("pipe.crust", true), ("pipe.stain", false)], Judged.Findings.Select(finding => (finding.Id, finding.LeftOut)).Order());
+        Assert.Equal([("pipe.crust", true), ("pipe.stain", false)], Judged.Findings.Select(finding => (finding.Id.ToString(), finding.LeftOut)).Order());
     }
 
     [Fact]
@@ -82,9 +82,9 @@ public sealed class CauseTests
     {
         house.Seen("pipe.stain", garage);
         house.Seen("water-heater.no-pipe", kitchen);
-        Assert.Equal(Weight.KeepUp, Judged.Findings.Single(finding => finding.Id == "pipe.stain").Weight);
+        Assert.Equal(Weight.KeepUp, Judged.Findings.Single(finding => finding.Id.ToString() == "pipe.stain").Weight);
         house.Seen("water-heater.no-pipe", garage);
-        var finding = Judged.Findings.Single(finding => finding.Id == "pipe.stain");
+        var finding = Judged.Findings.Single(finding => finding.Id.ToString() == "pipe.stain");
         Assert.Equal((Weight.PutRight, "Hot water was here."), (finding.Weight, finding.Why[^1].Words));
     }
 

@@ -47,7 +47,7 @@ public sealed class DutyTests
     {
         house.Clear("pipe.crust", garage);
         Assert.Equal((DutyStanding.Open, "Still open: Heater valve."), (Duty("1(a)").State, Duty("1(a)").Words));
-        Assert.Equal(["core:B"], Duty("1(a)").OpenCore);
+        Assert.Equal([DutyId.OfCore("B")], Duty("1(a)").OpenCore);
         house.Clear("water-heater.no-pipe", garage);
         Assert.Equal(DutyStanding.Met, Duty("1(a)").State);
     }
@@ -117,7 +117,7 @@ public sealed class DutyTests
     {
         house.Close("core:A", DutyClose.Described, text: "Copper.");
         Assert.Equal((DutyStanding.Met, "Copper."), (Duty("1(b)").State, Duty("1(b)").Words));
-        Assert.Contains("core:A", Duty("1(a)").OpenCore);
+        Assert.Contains(DutyId.OfCore("A"), Duty("1(a)").OpenCore);
     }
 
     [Fact]
@@ -125,12 +125,12 @@ public sealed class DutyTests
     {
         var pipe = house.Component("pipe", garage);
         house.Observe(new EntryBody.ObservationMade { Place = garage, Component = pipe, Words = "nothing of note", Outcome = Outcome.Clear });
-        Assert.DoesNotContain("core:A", Duty("1(a)").OpenCore);
+        Assert.DoesNotContain(DutyId.OfCore("A"), Duty("1(a)").OpenCore);
     }
 
     [Fact]
     public void An_open_duty_stands_in_the_way() =>
-        Assert.Contains("two-states:2", Judging.Judge(house.Build(), Book, 2026).Obstacles.OfType<Obstacle.DutyOpen>().Select(obstacle => obstacle.Duty));
+        Assert.Contains(DutyId.Parse("two-states:2"), Judging.Judge(house.Build(), Book, 2026).Obstacles.OfType<Obstacle.DutyOpen>().Select(obstacle => obstacle.Duty));
 
     [Fact]
     public void A_standard_nobody_knows_stands_in_the_way()

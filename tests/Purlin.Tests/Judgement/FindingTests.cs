@@ -15,7 +15,7 @@ public sealed class FindingTests
 
     private JudgedInspection Judged => Judging.Judge(house.Build(), SmallBook.Book, 2026);
 
-    private Finding Finding(string id) => Judged.Findings.Single(finding => finding.Id == id);
+    private Finding Finding(string id) => Judged.Findings.Single(finding => finding.Id.ToString() == id);
 
     [Fact]
     public void A_finding_has_its_six_parts()
@@ -81,7 +81,7 @@ public sealed class FindingTests
         house.Seen("water-heater.no-pipe", garage, first);
         var second = house.Component("water heater", attic, "upstairs");
         house.Seen("water-heater.no-pipe", attic, second);
-        Assert.Equal(["water-heater.no-pipe", $"water-heater.no-pipe@{second}"], Judged.Findings.Select(finding => finding.Id).Order());
+        Assert.Equal(["water-heater.no-pipe", $"water-heater.no-pipe@{second}"], Judged.Findings.Select(finding => finding.Id.ToString()).Order());
     }
 
     [Fact]
@@ -143,7 +143,7 @@ public sealed class FindingTests
         var bath = house.Place(PlaceKind.Bathroom);
         house.Property = house.Property with { YearBuilt = 1968 };
         house.Seen("receptacle.no-gfci", bath);
-        string Words() => Judging.Judge(house.Build(), RuleBook.BuiltIn, 2026).Findings.Single(finding => finding.Id == "receptacle.no-gfci").ThenAndNow!.Words;
+        string Words() => Judging.Judge(house.Build(), RuleBook.BuiltIn, 2026).Findings.Single(finding => finding.Id.ToString() == "receptacle.no-gfci").ThenAndNow!.Words;
         Assert.Contains("when the house was built in 1968", Words());
         house.Fact(house.Component("receptacle", bath), "year", FactValue.Of(2001));
         Assert.Contains("when this was installed in 2001", Words());
@@ -178,7 +178,7 @@ public sealed class FindingTests
         var stray = house.Photograph();
         var held = house.Photograph(use: PhotoUse.HeldBack);
         var photos = Judged.Photos.ToDictionary(photo => photo.Id);
-        Assert.Equal((PhotoUse.Finding, "pipe.crust"), (photos[part].Use, photos[part].Finding));
+        Assert.Equal((PhotoUse.Finding, "pipe.crust"), (photos[part].Use, photos[part].Finding?.ToString()));
         Assert.Equal(PhotoUse.Fine, photos[fine].Use);
         Assert.Equal(PhotoUse.HeldBack, photos[held].Use);
         Assert.Null(photos[stray].Use);

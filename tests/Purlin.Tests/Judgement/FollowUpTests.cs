@@ -13,7 +13,7 @@ public sealed class FollowUpTests
 
     public FollowUpTests() => (garage, kitchen, attic) = (house.Place(PlaceKind.Garage), house.Place(PlaceKind.Kitchen), house.Place(PlaceKind.Attic));
 
-    private LooseEnd End(string id) => Judging.Judge(house.Build(), SmallBook.Book, 2026).LooseEnds.Single(end => end.Id == id);
+    private LooseEnd End(string id) => Judging.Judge(house.Build(), SmallBook.Book, 2026).LooseEnds.Single(end => end.Id.ToString() == id);
 
     [Fact]
     public void The_look_that_opens_a_question_does_not_answer_it()
@@ -77,8 +77,8 @@ public sealed class FollowUpTests
     {
         house.Seen("pipe.crust", garage);
         var judged = Judging.Judge(house.Build(), SmallBook.Book, 2026);
-        Assert.Equal("pipe.crust/pressure", Assert.Single(judged.Obstacles.OfType<Obstacle.LooseEndOpen>()).LooseEnd);
-        Assert.Equal("Have the plumber look at the others.", judged.LooseEnds.Single(end => end.Id == "pipe.crust/others").Referral);
+        Assert.Equal("pipe.crust/pressure", Assert.Single(judged.Obstacles.OfType<Obstacle.LooseEndOpen>()).LooseEnd.ToString());
+        Assert.Equal("Have the plumber look at the others.", judged.LooseEnds.Single(end => end.Id.ToString() == "pipe.crust/others").Referral);
     }
 
     [Fact]
@@ -156,7 +156,7 @@ public sealed class FollowUpTests
         var (old, young) = (house.Component("water heater", garage), house.Component("water heater", attic));
         house.Seen("water-heater.past-service-life", garage, old);
         house.Clear("water-heater.pan-missing", attic, young);
-        LooseEnd Pan() => Judging.Judge(house.Build(), RuleBook.BuiltIn, 2026).LooseEnds.Single(end => end.Id == "water-heater.past-service-life/pan");
+        LooseEnd Pan() => Judging.Judge(house.Build(), RuleBook.BuiltIn, 2026).LooseEnds.Single(end => end.Id.ToString() == "water-heater.past-service-life/pan");
         Assert.Null(Pan().Tied);
         house.Clear("water-heater.pan-missing", garage, old);
         Assert.Equal(Tie.Evidence, Pan().Tied?.How);
@@ -171,7 +171,7 @@ public sealed class FollowUpTests
     {
         house.Property = house.Property with { Foundation = foundation };
         house.Seen("gutter.missing", house.Place(PlaceKind.Side));
-        Assert.Equal(asked, Judging.Judge(house.Build(), RuleBook.BuiltIn, 2026).LooseEnds.Any(end => end.Id == "gutter.missing/below"));
+        Assert.Equal(asked, Judging.Judge(house.Build(), RuleBook.BuiltIn, 2026).LooseEnds.Any(end => end.Id.ToString() == "gutter.missing/below"));
     }
 
     // The stain is measured where it is, not in every room (common practice).
@@ -180,7 +180,7 @@ public sealed class FollowUpTests
     {
         house.Seen("ceiling.stain", kitchen);
         house.Place(PlaceKind.Bedroom);
-        LooseEnd Meter() => Judging.Judge(house.Build(), RuleBook.BuiltIn, 2026).LooseEnds.Single(end => end.Id == "ceiling.stain/meter");
+        LooseEnd Meter() => Judging.Judge(house.Build(), RuleBook.BuiltIn, 2026).LooseEnds.Single(end => end.Id.ToString() == "ceiling.stain/meter");
         Assert.Equal([kitchen], Meter().LookIn);
         Assert.Equal([kitchen], Meter().StillToLook);
         house.Read("surface moisture", 11, "%", kitchen);
@@ -194,6 +194,6 @@ public sealed class FollowUpTests
         house.Seen("wall.diagonal-crack", kitchen);
         house.Place(PlaceKind.Bedroom);
         house.NotVisible("interior-door.sticks", kitchen, "door blocked by goods");
-        Assert.Equal(Tie.Limitation, Judging.Judge(house.Build(), RuleBook.BuiltIn, 2026).LooseEnds.Single(end => end.Id == "wall.diagonal-crack/doors").Tied?.How);
+        Assert.Equal(Tie.Limitation, Judging.Judge(house.Build(), RuleBook.BuiltIn, 2026).LooseEnds.Single(end => end.Id.ToString() == "wall.diagonal-crack/doors").Tied?.How);
     }
 }

@@ -56,7 +56,7 @@ internal sealed class GrowingVisit
             case < 73: Write(new EntryBody.LimitationRecorded { What = $"Part {second}", Cause = third % 2 == 0 ? "stored goods" : null, Next = third % 3 == 0 ? "Have it looked at." : null, Place = place, Component = component, Rule = third % 5 == 0 ? Some([.. Book.Limitations.Keys.Order(StringComparer.Ordinal)], second) : null }); break;
             case < 75: Say(place, first, second, third); break;
             case < 79 when judged.LooseEnds.Count > 0: TieOff(Some(judged.LooseEnds, first), second, third); break;
-            case < 84 when judged.Findings.Count > 0: Write(new EntryBody.JudgementOverruled { Finding = Some(judged.Findings, first).Id, Part = third % 4 == 0 ? "left out" : "weight", Value = third % 4 == 0 ? "" : Some(Weights, second), Reason = "as I see it" }); break;
+            case < 84 when judged.Findings.Count > 0: Write(new EntryBody.JudgementOverruled { Finding = Some(judged.Findings, first).Id.ToString(), Part = third % 4 == 0 ? "left out" : "weight", Value = third % 4 == 0 ? "" : Some(Weights, second), Reason = "as I see it" }); break;
             case < 87: Write(new EntryBody.DutyMet { Duty = "core:" + Some([.. Book.Core.Keys.Order(StringComparer.Ordinal)], second), How = third % 2 == 0 ? DutyClose.NotInspected : DutyClose.Result, Reason = "snow", Text = "done" }); break;
             case < 90: Write(new EntryBody.PlaceAdded { Kind = Some(PlaceKind.All, second), Name = $"New {first}" }); break;
             case < 92: Write(new EntryBody.PlaceNamed { Place = place, Name = $"Called {second}" }); break;
@@ -104,7 +104,7 @@ internal sealed class GrowingVisit
     private void TieOff(LooseEnd end, int second, int third)
     {
         var evidence = third % 3 == 0 ? Evidence(second) : null;
-        Write(new EntryBody.LooseEndTied { LooseEnd = end.Id, How = evidence is null ? Tie.Referral : Tie.Evidence, Evidence = evidence is { } one ? [one] : [], Reason = "as told" });
+        Write(new EntryBody.LooseEndTied { LooseEnd = end.Id.ToString(), How = evidence is null ? Tie.Referral : Tie.Evidence, Evidence = evidence is { } one ? [one] : [], Reason = "as told" });
     }
 
     private EntryName? Evidence(int chance) => Inspection.Observations.Count == 0 ? null : Some(Inspection.Observations, chance).Id;

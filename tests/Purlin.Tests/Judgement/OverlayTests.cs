@@ -64,7 +64,7 @@ public sealed class OverlayTests
         var house = new SmallHouse();
         house.Seen("own.bats", house.Place(PlaceKind.Attic));
         var finding = Judging.Judge(house.Build(), book, 2026).Findings.Single();
-        Assert.Equal(("own.bats", Weight.KeepUp, "pest control firm"), (finding.Id, finding.Weight, finding.Trade));
+        Assert.Equal(("own.bats", Weight.KeepUp, "pest control firm"), (finding.Id.ToString(), finding.Weight, finding.Trade));
     }
 
     [Fact]

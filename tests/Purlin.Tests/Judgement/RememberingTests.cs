@@ -47,7 +47,7 @@ public sealed class RememberingTests
         var other = house.Clear("roof.moss", attic);
         JudgingMemory memory = new();
         var end = Judging.Judge(house.Build(), RuleBook.BuiltIn, 2026, memory).LooseEnds.First(end => end.Tied is null).Id;
-        house.Tie(end, Tie.Evidence, other);
+        house.Tie(end.ToString(), Tie.Evidence, other);
         Assert.NotNull(Judging.Judge(house.Build(), RuleBook.BuiltIn, 2026, memory).LooseEnds.Single(one => one.Id == end).Tied);
         house.Withdraw(other);
         Assert.Null(Judging.Judge(house.Build(), RuleBook.BuiltIn, 2026, memory).LooseEnds.Single(one => one.Id == end).Tied);
@@ -61,7 +61,7 @@ public sealed class RememberingTests
         var crawl = house.Place(PlaceKind.CrawlSpace);
         house.Seen("drain.too-flat", crawl);
         JudgingMemory memory = new();
-        LooseEnd Hangers() => Judging.Judge(house.Build(), RuleBook.BuiltIn, 2026, memory).LooseEnds.Single(end => end.Id == "drain.too-flat/hangers");
+        LooseEnd Hangers() => Judging.Judge(house.Build(), RuleBook.BuiltIn, 2026, memory).LooseEnds.Single(end => end.Id.ToString() == "drain.too-flat/hangers");
         Assert.Null(Hangers().Tied);
         house.Read("drain fall", 1, "in", crawl, set: "one");
         house.Read("drain run", 8, "ft", crawl, set: "one");

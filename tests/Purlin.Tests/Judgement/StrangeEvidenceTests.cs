@@ -35,7 +35,7 @@ public sealed class StrangeEvidenceTests
         var house = new SmallHouse();
         house.Seen("hover-lift.stuck", house.Place(PlaceKind.Garage), words: "the lift does not come down");
         var finding = Assert.Single(Judge(house.Build()).Findings);
-        Assert.Equal(("hover-lift.stuck", "The lift does not come down"), (finding.Id, finding.Title));
+        Assert.Equal(("hover-lift.stuck", "The lift does not come down"), (finding.Id.ToString(), finding.Title));
     }
 
     [Theory]

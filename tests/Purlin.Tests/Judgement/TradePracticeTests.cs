@@ -32,10 +32,10 @@ public sealed class TradePracticeTests
     public void A_breaker_found_off_asks_what_it_feeds()
     {
         house.Seen("panelboard.breaker-off", house.Place(PlaceKind.Garage));
-        var end = Judged.LooseEnds.Single(end => end.Id == "panelboard.breaker-off/feeds");
+        var end = Judged.LooseEnds.Single(end => end.Id.ToString() == "panelboard.breaker-off/feeds");
         Assert.Null(end.Tied);
         house.Tie("panelboard.breaker-off/feeds", Tie.Referral, reason: "Left as found.");
-        Assert.Equal(Tie.Referral, Judged.LooseEnds.Single(end => end.Id == "panelboard.breaker-off/feeds").Tied?.How);
+        Assert.Equal(Tie.Referral, Judged.LooseEnds.Single(end => end.Id.ToString() == "panelboard.breaker-off/feeds").Tied?.How);
     }
 
     // common practice: the neutral bar of the service panel is bonded to its enclosure; screw or strap not seen is for an electrician.
@@ -140,9 +140,9 @@ public sealed class TradePracticeTests
         var (garage, laundry) = (house.Place(PlaceKind.Garage), house.Place(PlaceKind.Laundry));
         house.Seen("water-heater.lint-near", garage);
         Assert.Equal(Weight.MakeSafe, Finding("water-heater.lint-near").Weight);
-        Assert.Null(Judged.LooseEnds.Single(end => end.Id == "water-heater.lint-near/dryer").Tied);
+        Assert.Null(Judged.LooseEnds.Single(end => end.Id.ToString() == "water-heater.lint-near/dryer").Tied);
         house.Clear("dryer-duct.disconnected", laundry);
-        Assert.Equal(Tie.Evidence, Judged.LooseEnds.Single(end => end.Id == "water-heater.lint-near/dryer").Tied?.How);
+        Assert.Equal(Tie.Evidence, Judged.LooseEnds.Single(end => end.Id.ToString() == "water-heater.lint-near/dryer").Tied?.How);
     }
 
     // common practice: poor slope with no movement is put right; with movement the weight rises.

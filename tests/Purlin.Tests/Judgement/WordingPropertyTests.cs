@@ -145,7 +145,7 @@ public sealed class WordingPropertyTests
         foreach (var condition in (string[])["own.bats", "supply-piping.corroded-joint"]) entries.Add(pen.Write(new EntryBody.ObservationMade { Place = attic.Name, Condition = condition, Outcome = Outcome.Seen }, Noon));
         var judged = Judging.Judge(Folding.Fold(entries), Book, 2026);
         Assert.Equal(["Bats in the attic", "Eaten joint"], judged.Findings.Select(finding => finding.Title).Order());
-        Assert.Equal(RuleBook.OwnKnowledge, Assert.Single(judged.Findings.Single(finding => finding.Id == "own.bats").Sources));
+        Assert.Equal(RuleBook.OwnKnowledge, Assert.Single(judged.Findings.Single(finding => finding.Id.ToString() == "own.bats").Sources));
         Assert.Empty(judged.WordingConflicts);
     }
 

@@ -38,16 +38,16 @@ public sealed class NotesInReportTests
         writing.Write(writing.State.Notes[0].Fated(Fate.Matter) with { Title = "Smell of gas", Weight = "make safe", Recommendation = "Leave and call the gas utility.", Trade = "plumber" });
         Assert.Empty(InTheWay);
         var finding = Assert.Single(Work.Judged.Findings);
-        Assert.Equal(($"note@{note}", Weight.MakeSafe, "Smell of gas", "Garage"), (finding.Id, finding.Weight, finding.Title, finding.Where));
+        Assert.Equal(($"note@{note}", Weight.MakeSafe, "Smell of gas", "Garage"), (finding.Id.ToString(), finding.Weight, finding.Title, finding.Where));
         Assert.Equal([note], finding.Evidence);
         var page = await Page;
         Assert.Contains("Smell of gas", page, StringComparison.Ordinal);
         Assert.Contains("Leave and call the gas utility.", page, StringComparison.Ordinal);
         var json = JudgementJson.Write(Work.Judged, writing.State);
-        Assert.Equal((finding.Id, "matter"), ((string?)json["notes"]![0]!["finding"], (string?)json["notes"]![0]!["fate"]));
+        Assert.Equal((finding.Id.ToString(), "matter"), ((string?)json["notes"]![0]!["finding"], (string?)json["notes"]![0]!["fate"]));
 
         // The inspector can put it otherwise like any other matter.
-        writing.Write(new EntryBody.JudgementOverruled { Finding = finding.Id, Part = "weight", Value = "act now", Reason = "the valve is shut" });
+        writing.Write(new EntryBody.JudgementOverruled { Finding = finding.Id.ToString(), Part = "weight", Value = "act now", Reason = "the valve is shut" });
         Assert.Equal(Weight.ActNow, Assert.Single(Work.Judged.Findings).Weight);
     }
 

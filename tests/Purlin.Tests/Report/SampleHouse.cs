@@ -70,7 +70,7 @@ internal static class SampleHouse
 
     public static Finding Finding(string title, Weight weight, params IReadOnlyList<EntryName> places) => new()
     {
-        Id = title.ToLowerInvariant().Replace(' ', '-'),
+        Id = new FindingId(title.ToLowerInvariant().Replace(' ', '-')),
         Condition = "own",
         System = "plumbing",
         Title = title,
@@ -89,7 +89,7 @@ internal static class SampleHouse
 
     public static LooseEnd End(string question, params IReadOnlyList<EntryName> places) => new()
     {
-        Id = question,
+        Id = new LooseEndId("sample", question),
         Question = question,
         Because = "Stains at the water heater.",
         OpenedBy = [],
