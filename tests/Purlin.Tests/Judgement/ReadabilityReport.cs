@@ -46,6 +46,8 @@ public sealed class ReadabilityReport
         // A mark may only go with a confirmation, and then the figures that we publish about ourselves go down with it.
         var state = File.ReadAllText(Path.Combine(Repository.Root, "docs", "STATE.md"));
         Assert.Contains($" {book.Standards.Values.Sum(standard => standard.Duties.Count(duty => duty.Mark == "from memory"))} duties, ", state, StringComparison.Ordinal);
+        var standards = File.ReadAllText(Path.Combine(Repository.Root, "docs", "standards.md"));
+        Assert.All(book.Standards.Values, standard => Assert.Contains($"| {standard.Short} | {standard.Duties.Count} | {standard.Duties.Count(duty => duty.Mark == "from memory")} |", standards, StringComparison.Ordinal));
         Assert.Contains($" {book.Sources.Values.Count(source => source.Mark == "from memory")} cited source", state, StringComparison.Ordinal);
     }
 
