@@ -99,7 +99,7 @@ public sealed record Overlay
         if (refusals.Count > 0) return Checked<Overlay>.Refused(refusals);
         foreach (var (key, sentence) in overlay.Sentences)
         {
-            if (key.Length is 0 or > 200 || !key.Contains('/', StringComparison.Ordinal)) refusals.Add(new Refusal("key of a sentence", Short(key), "whose it is, a slash and the part, at most 200 characters"));
+            if (key.Length > 200 || !SentenceKey.TryParse(key, out _)) refusals.Add(new Refusal("key of a sentence", Short(key), "whose it is, a slash and the part, at most 200 characters"));
             if (string.IsNullOrWhiteSpace(sentence.Now)) refusals.Add(new Refusal(Short(key), "nothing", "a sentence"));
             else if (Math.Max(sentence.Was.Length, sentence.Now.Length) > Limits.SentenceCharacters) refusals.Add(new Refusal(Short(key), $"{Math.Max(sentence.Was.Length, sentence.Now.Length)} characters", $"at most {Limits.SentenceCharacters}"));
             else if (Sentence.Refuses(key, sentence.Now) is not null) refusals.Add(new Refusal(Short(key), Short(sentence.Now), $"one of {string.Join(", ", Trades.All)}"));

@@ -27,14 +27,14 @@ internal sealed class OverlayLayer(RuleBook book)
     /// <summary>Says a sentence otherwise that the book has.</summary>
     public void Say(string key, string now)
     {
-        var slash = key.IndexOf('/', StringComparison.Ordinal);
-        var (head, rest) = (key[..slash], key[(slash + 1)..]);
+        if (!SentenceKey.TryParse(key, out var parts)) return;
+        var (head, rest) = parts;
         if (book.Conditions.ContainsKey(head)) Put(ref conditions, book.Conditions, head, condition => Put(condition, rest, now));
         else if (book.Limitations.ContainsKey(head)) Put(ref limitations, book.Limitations, head, rule => Put(rule, rest, now));
         else if (head == Sentences.Heard) (heard ??= new Dictionary<string, string>(book.SameWords, StringComparer.Ordinal))[rest] = now;
         else if (head == "words" && book.Words.Find(rest) is not null) (words ??= new Dictionary<string, string>(StringComparer.Ordinal))[rest] = now;
         else if (head == "cautions") Put(ref cautions, book.Cautions, rest, _ => now);
-        else if (rest.LastIndexOf('/') is > 0 and var at) Say(head, rest, rest[..at], rest[(at + 1)..], now);
+        else Say(parts, now);
     }
 
     public RuleBook Book() => book with
@@ -56,22 +56,23 @@ internal sealed class OverlayLayer(RuleBook book)
         Settings = Frozen(settings, book.Settings),
     };
 
-    private void Say(string head, string rest, string id, string part, string now)
+    private void Say(SentenceKey key, string now)
     {
-        switch (head)
+        var (id, part) = key.LongId;
+        switch (key.Owner)
         {
             case "core":
                 Put(ref core, book.Core, id, duty => part == "name" ? duty with { Name = now } : duty with { Text = now });
                 break;
             case "duties":
-                var (standard, section) = (rest[..rest.IndexOf('/', StringComparison.Ordinal)], rest[(rest.IndexOf('/', StringComparison.Ordinal) + 1)..]);
+                var (standard, section) = key.LongPart;
                 Put(ref standards, book.Standards, standard, one => one with { Duties = [.. one.Duties.Select(duty => duty.Id == section ? duty with { Text = now } : duty)] });
                 break;
             case "readings":
                 Put(ref readings, book.ReadingKinds, id, kind => kind with { Raises = Put(kind.Raises, part, now) });
                 break;
             case "visit":
-                var (rule, asked) = (rest[..rest.IndexOf('/', StringComparison.Ordinal)], rest[(rest.IndexOf('/', StringComparison.Ordinal) + 1)..]);
+                var (rule, asked) = key.LongPart;
                 visit = Each(visit, one => one.Id == rule, one => Put(one, asked, now));
                 break;
             case "settings":

@@ -118,8 +118,7 @@ public sealed record RuleBook
     {
         ArgumentNullException.ThrowIfNull(tongue);
         var layer = new OverlayLayer(this with { Words = tongue });
-        foreach (var (key, sentence) in tongue.Sentences)
-            if (key.Contains('/', StringComparison.Ordinal)) layer.Say(key, sentence);
+        foreach (var (key, sentence) in tongue.Sentences) layer.Say(key, sentence);
         return layer.Book();
     }
 

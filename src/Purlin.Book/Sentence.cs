@@ -27,12 +27,11 @@ public sealed record Sentence(string Key, string Group, string About, string Par
     {
         ArgumentNullException.ThrowIfNull(book);
         ArgumentNullException.ThrowIfNull(key);
-        var slash = key.IndexOf('/', StringComparison.Ordinal);
-        if (slash <= 0) return null;
-        var (head, rest) = (key[..slash], key[(slash + 1)..]);
+        if (!SentenceKey.TryParse(key, out var parts)) return null;
+        var (head, rest) = parts;
         if (book.Conditions.TryGetValue(head, out var condition)) return Find(Sentences.Of(condition), key);
         if (book.Limitations.TryGetValue(head, out var limitation)) return Find(Sentences.Of(limitation), key);
-        var (first, last) = (Before(rest, rest.IndexOf('/', StringComparison.Ordinal)), Before(rest, rest.LastIndexOf('/')));
+        var (first, last) = (parts.LongPart.Id, parts.LongId.Id);
         return head switch
         {
             Sentences.Heard => Sentences.OfHeard(book, rest),
@@ -64,6 +63,4 @@ public sealed record Sentence(string Key, string Group, string About, string Par
     }
 
     private static Sentence? Find(IEnumerable<Sentence> sentences, string key) => sentences.FirstOrDefault(sentence => sentence.Key == key);
-
-    private static string Before(string text, int at) => at < 0 ? "" : text[..at];
 }

@@ -17,7 +17,7 @@ public static partial class Sentences
         return words.Length is 0 or > LongestHeard ? null : $"{Heard}/{words}";
     }
 
-    internal static bool IsHeard(string key) => key.StartsWith(Heard + "/", StringComparison.Ordinal);
+    internal static bool IsHeard(string key) => SentenceKey.TryParse(key, out var parts) && parts.Owner == Heard;
 
     /// <summary>The book itself hears no names of makers: under any of them it says nothing.</summary>
     internal static Sentence OfHeard(RuleBook book, string words) =>
@@ -25,7 +25,8 @@ public static partial class Sentences
 
     internal static string? RefusesHeard(string key, string now)
     {
-        if (HeardKey(key[(Heard.Length + 1)..]) != key) return $"A word that you say is written in small letters, {LongestHeard} at most: {HeardKey(key[(Heard.Length + 1)..]) ?? Heard + "/some words"}.";
+        _ = SentenceKey.TryParse(key, out var parts);
+        if (HeardKey(parts.Rest) is var right && right != key) return $"A word that you say is written in small letters, {LongestHeard} at most: {right ?? Heard + "/some words"}.";
         return Stems.Split(now).Count == 0 ? "Say what it means in plain words, as the book would." : null;
     }
 }

@@ -38,11 +38,7 @@ public abstract class Ground
     public abstract (JsonObject Result, IReadOnlyList<EntryName> Entries)? Worked(string feed, Component component);
 
     /// <summary>The component that a name speaks of: <c>kind/fact</c> of another one that belongs with this one, else the group's own.</summary>
-    internal Component? Meant(string name, FeedGroup group)
-    {
-        var slash = name.LastIndexOf('/');
-        return slash < 0 ? group.Component : Related(name[..slash], group);
-    }
+    internal Component? Meant(FactName name, FeedGroup group) => name.Kind is { } kind ? Related(kind, group) : group.Component;
 
     /// <summary>The component of that kind that belongs with this one: of the same name in the same place, of the same name, else the only one there is.</summary>
     private Component? Related(string kind, FeedGroup group)

@@ -201,7 +201,8 @@ public abstract partial record Taking
         /// <inheritdoc/>
         public override JsonNode? Value(Ground ground, FeedGroup group, FedInputs fed)
         {
-            if (ground.Meant(Of, group) is not { } component || ground.Worked(Of[(Of.LastIndexOf('/') + 1)..], component) is not { } worked) return null;
+            var name = FactName.Parse(Of);
+            if (ground.Meant(name, group) is not { } component || ground.Worked(name.Fact, component) is not { } worked) return null;
             JsonNode? node = worked.Result;
             foreach (var part in Member.Split('.'))
             {

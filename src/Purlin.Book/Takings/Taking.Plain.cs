@@ -32,12 +32,12 @@ public abstract partial record Taking
         /// <summary>True when the number goes in without its unit, since the input is a count.</summary>
         public bool Bare { get; init; }
 
-        private string Name => Of[(Of.LastIndexOf('/') + 1)..];
+        private FactName Name => FactName.Parse(Of);
 
         /// <inheritdoc/>
         public override JsonNode? Value(Ground ground, FeedGroup group, FedInputs fed)
         {
-            if (ground.Meant(Of, group) is not { } component || !component.Facts.TryGetValue(Name, out var slot)) return null;
+            if (ground.Meant(Name, group) is not { } component || !component.Facts.TryGetValue(Name.Fact, out var slot)) return null;
             fed.Take(slot.Standing[0].By, component.Id);
             return Stated(slot.Value, Bare);
         }
@@ -45,15 +45,15 @@ public abstract partial record Taking
         /// <inheritdoc/>
         public override IEnumerable<Lack> Lacks(Ground ground, FeedGroup group)
         {
-            var component = ground.Meant(Of, group);
-            return [new Lack(null, Name, null, component) { Given = component?.Fact(Name)?.Value.Text }];
+            var component = ground.Meant(Name, group);
+            return [new Lack(null, Name.Fact, null, component) { Given = component?.Fact(Name.Fact)?.Value.Text }];
         }
 
         /// <inheritdoc/>
         public override IEnumerable<(string Component, string Name)> FactsOf(IReadOnlyList<string> components) =>
-            Of.LastIndexOf('/') is >= 0 and var slash ? [(Of[..slash], Name)] : components.Select(component => (component, Name));
+            Name.Kind is { } kind ? [(kind, Name.Fact)] : components.Select(component => (component, Name.Fact));
 
-        internal override bool IsOnRecord(Ground ground, FeedGroup group) => ground.Meant(Of, group)?.Fact(Name) is not null;
+        internal override bool IsOnRecord(Ground ground, FeedGroup group) => ground.Meant(Name, group)?.Fact(Name.Fact) is not null;
     }
 
     /// <summary>The last reading of a kind.</summary>

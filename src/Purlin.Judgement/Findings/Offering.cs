@@ -70,8 +70,8 @@ internal static class Offering
 
     private static void ByFact(EvidenceIndex evidence, LimitationRule rule, string fact, List<OfferedLimitation> offers)
     {
-        var slash = fact.LastIndexOf('/');
-        var (kind, name) = slash < 0 ? ("house", fact) : (fact[..slash], fact[(slash + 1)..]);
+        var (named, name) = FactName.Parse(fact);
+        var kind = named ?? "house";
         // The house itself may state a fact of its utilities, before anybody has added them as a component.
         var stated = evidence.ComponentsOf(kind).Select(component => component.Facts.GetValueOrDefault(name))
             .Concat(evidence.ComponentsOf("house").Select(house => house.Facts.GetValueOrDefault(fact)))

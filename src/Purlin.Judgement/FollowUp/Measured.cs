@@ -1,3 +1,4 @@
+using Purlin.Book;
 using Purlin.Journal;
 using Purlin.Journal.Fold;
 using Purlin.Judgement.Evidence;
@@ -30,13 +31,12 @@ internal sealed class Measured(EvidenceIndex evidence, JudgingMemory memory)
 
     private IEnumerable<MeasuredAnswer> Stated(string wanted)
     {
-        var slash = wanted.LastIndexOf('/');
-        if (slash <= 0) yield break;
-        foreach (var component in evidence.ComponentsOf(wanted[..slash]))
+        if (FactName.Parse(wanted) is not { Kind: { } kind, Fact: var fact }) yield break;
+        foreach (var component in evidence.ComponentsOf(kind))
         {
-            if (!component.Facts.TryGetValue(wanted[(slash + 1)..], out var slot)) continue;
+            if (!component.Facts.TryGetValue(fact, out var slot)) continue;
             yield return new MeasuredAnswer([slot.Standing[0].By], component.Place, true,
-                new("observed.fact.of", ("component", component.Kind), ("fact", wanted[(slash + 1)..])),
+                new("observed.fact.of", ("component", component.Kind), ("fact", fact)),
                 new("observed.fact.found", ("value", slot.Value.Value.Text), ("basis", slot.Value.Basis)), component.Id);
         }
     }

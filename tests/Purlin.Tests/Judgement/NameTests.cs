@@ -48,6 +48,24 @@ public sealed class NameTests
         Assert.Equal((standard, section, isCore, text), (name.Standard, name.Section, name.IsCore, name.ToString()));
     }
 
+    [Theory]
+    [InlineData("water heater/year", "water heater", "year")]
+    [InlineData("sub-panel/main/rating", "sub-panel/main", "rating")]
+    [InlineData("fuel", null, "fuel")]
+    public void A_fact_is_the_kind_of_thing_and_what_is_known_of_it(string text, string? kind, string fact) =>
+        Assert.Equal((kind, fact, text), (FactName.Parse(text).Kind, FactName.Parse(text).Fact, FactName.Parse(text).ToString()));
+
+    [Fact]
+    public void A_sentence_is_an_owner_and_a_part_and_on_a_shelf_an_id_between()
+    {
+        Assert.True(SentenceKey.TryParse("water-heater.too-hot/look/others/ask", out var own));
+        Assert.Equal(("water-heater.too-hot", "look/others/ask"), (own.Owner, own.Rest));
+        Assert.True(SentenceKey.TryParse("duties/washington/308/408", out var shelved));
+        Assert.Equal((("washington", "308/408"), ("washington/308", "408"), "duties/washington/308/408"), (shelved.LongPart, shelved.LongId, shelved.ToString()));
+        Assert.False(SentenceKey.TryParse("water-heater.too-hot", out _));
+        Assert.False(SentenceKey.TryParse("/do", out _));
+    }
+
     [Fact]
     public void What_names_nothing_is_refused()
     {
