@@ -29,6 +29,16 @@ internal static class BookMembers
         };
     }
 
+    /// <summary>Only the words that a closed list does not have. Members that nobody knows are passed over: a newer program may have written them.</summary>
+    public static IEnumerable<WrongMember> WrongWords(JsonElement json, JsonTypeInfo type, string where = "") => (type.Kind, json.ValueKind) switch
+    {
+        (JsonTypeInfoKind.Object, JsonValueKind.Object) => type.Properties.SelectMany(property => json.TryGetProperty(property.Name, out var value)
+            ? WrongWords(value, type.Options.GetTypeInfo(property.PropertyType), Below(where, property.Name)) : []),
+        (JsonTypeInfoKind.Enumerable, JsonValueKind.Array) => json.EnumerateArray().SelectMany((element, at) => WrongWords(element, Element(type), $"{where}[{at}]")),
+        (JsonTypeInfoKind.None, JsonValueKind.String) when type.Type.IsEnum => WrongValue(json, type, where),
+        _ => [],
+    };
+
     private static IEnumerable<WrongMember> WrongCase(JsonElement json, JsonTypeInfo type, JsonPolymorphismOptions cases, string where)
     {
         if (json.ValueKind != JsonValueKind.Object) return [Not(json, "an object", where)];

@@ -52,7 +52,6 @@ internal sealed class BookReferences(BookDraft draft)
     private void Of(Feed feed, string line)
     {
         Raised(line, feed.Sources, feed.Raises, feed.Places);
-        BookCheck.OneOf(line + " by", feed.By, BookCheck.Bys, draft.Refuse);
         foreach (var kind in feed.ReadingKinds) Known(line, "reading", kind, draft.ReadingKinds.Keys);
         foreach (var map in feed.Inputs.Values.SelectMany(taking => taking.WordMaps)) Known(line, "map of words", map, draft.WordMaps.Keys);
         var found = Reckonings.Find(feed.Reckoning);
@@ -92,7 +91,6 @@ internal sealed class BookReferences(BookDraft draft)
         {
             Sources($"{path}: {id}", rule.Sources);
             Conditions($"{path}: {id}", rule.With.Append(rule.Condition));
-            BookCheck.OneOf($"{path}: {id} within", rule.Within, BookCheck.Withins, draft.Refuse);
         }
     }
 
@@ -102,10 +100,6 @@ internal sealed class BookReferences(BookDraft draft)
         {
             var line = $"{path}: {id}";
             Sources(line, rule.Sources);
-            BookCheck.OneOf(line + " by", rule.By, BookCheck.Bywhens, draft.Refuse);
-            foreach (var weight in rule.Weights) BookCheck.OneOf(line + " weights", weight, BookCheck.Weights, draft.Refuse);
-            foreach (var consequence in rule.Consequences) BookCheck.OneOf(line + " consequences", consequence, BookCheck.Consequences, draft.Refuse);
-            foreach (var timing in rule.Timings) BookCheck.OneOf(line + " timings", timing, BookCheck.Timings, draft.Refuse);
             foreach (var trade in rule.Trades) BookCheck.OneOf(line + " trades", trade, Trades.All, draft.Refuse);
             Conditions(line, rule.Conditions);
         }
@@ -137,9 +131,7 @@ internal sealed class BookReferences(BookDraft draft)
             foreach (var duty in standard.Duties)
             {
                 var line = $"{path}: {id}:{duty.Id}";
-                BookCheck.OneOf(line + " verb", duty.Verb, BookCheck.Verbs, draft.Refuse);
-                BookCheck.OneOf(line + " coverage", duty.Coverage, BookCheck.Coverages, draft.Refuse);
-                foreach (var core in duty.Core) Known(line, "core duty", core, duty.Coverage == "report rule" ? draft.Visit.Keys : draft.Core.Keys);
+                foreach (var core in duty.Core) Known(line, "core duty", core, duty.Coverage == DutyCounts.ReportRule ? draft.Visit.Keys : draft.Core.Keys);
             }
         foreach (var (id, (standard, path)) in draft.Standards)
             foreach (var setting in standard.Settings.Keys) Known($"{path}: {id}", "setting", setting, draft.Settings.Keys);
@@ -150,13 +142,11 @@ internal sealed class BookReferences(BookDraft draft)
         }
         foreach (var (id, (rule, path)) in draft.Visit)
         {
-            BookCheck.OneOf($"{path}: {id} close", rule.Close, BookCheck.Closes, draft.Refuse);
             foreach (var setting in rule.Facts.Select(fact => fact.Within).Append(rule.Date?.Setting ?? "").Where(setting => setting.Length > 0))
                 Known($"{path}: {id}", "setting", setting, draft.Settings.Keys);
         }
         foreach (var (id, (rule, path)) in draft.Settings)
         {
-            BookCheck.OneOf($"{path}: {id} use", rule.Use, BookCheck.Uses, draft.Refuse);
             Places($"{path}: {id}", rule.Places);
         }
     }

@@ -6,20 +6,20 @@ public sealed record ByWhenRule
     /// <summary>Its id, which also names the sentence that gives the reason: <c>by-when.ID</c>.</summary>
     public required string Id { get; init; }
 
-    /// <summary>The word of <see cref="ByWhen"/>.</summary>
-    public required string By { get; init; }
+    /// <summary>By when.</summary>
+    public required ByWhen By { get; init; }
 
-    /// <summary>Words of weights.</summary>
-    public IReadOnlyList<string> Weights { get => field ?? []; init; }
+    /// <summary>Weights.</summary>
+    public IReadOnlyList<Weight> Weights { get => field ?? []; init; }
 
     /// <summary>Ids of conditions, the leading one or one that is grouped under it.</summary>
     public IReadOnlyList<string> Conditions { get => field ?? []; init; }
 
     /// <summary>Consequences of the leading condition.</summary>
-    public IReadOnlyList<string> Consequences { get => field ?? []; init; }
+    public IReadOnlyList<Consequence> Consequences { get => field ?? []; init; }
 
     /// <summary>Timings of the leading condition.</summary>
-    public IReadOnlyList<string> Timings { get => field ?? []; init; }
+    public IReadOnlyList<Timing> Timings { get => field ?? []; init; }
 
     /// <summary>Building systems.</summary>
     public IReadOnlyList<string> Systems { get => field ?? []; init; }

@@ -46,8 +46,8 @@ public sealed record Escalation
     /// <summary>With any of these.</summary>
     public required IReadOnlyList<string> With { get; init; }
 
-    /// <summary><c>house</c>: seen anywhere; <c>place</c>: seen in the same place.</summary>
-    public string Within { get => field ?? "house"; init; }
+    /// <summary>How near they must be to each other.</summary>
+    public Within Within { get; init; }
 
     /// <summary>Why, in a sentence.</summary>
     public required string Because { get; init; }

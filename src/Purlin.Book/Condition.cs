@@ -88,8 +88,8 @@ public sealed record Follow
     /// <summary>Facts that answer it, <c>water heater/year</c>.</summary>
     public IReadOnlyList<string> Facts { get => field ?? []; init; }
 
-    /// <summary><c>any</c>: one of the places answers it; <c>all</c>: each place of these kinds that exists.</summary>
-    public string Need { get => field ?? "any"; init; }
+    /// <summary>How many of the places must answer it.</summary>
+    public Need Need { get; init; }
 
     /// <summary>Whether it must be tied before issue; otherwise <see cref="Refer"/> is printed.</summary>
     public bool Block { get; init; }
@@ -104,23 +104,23 @@ public sealed record Follow
 /// <summary>What a condition's weight is worked out from.</summary>
 public sealed record WeightRule
 {
-    /// <summary><c>injury</c>, <c>damage</c>, <c>function</c>, <c>upkeep</c> or <c>none</c>.</summary>
-    public required string Consequence { get; init; }
+    /// <summary>What it can do.</summary>
+    public required Consequence Consequence { get; init; }
 
-    /// <summary><c>now</c>, <c>soon</c> or <c>later</c>.</summary>
-    public string Timing { get => field ?? "now"; init; }
+    /// <summary>When it comes to that.</summary>
+    public Timing Timing { get; init; }
 
-    /// <summary><c>raise</c> when several places make it matter more, else <c>same</c>.</summary>
-    public string Several { get => field ?? "same"; init; }
+    /// <summary>Whether several places make it matter more.</summary>
+    public Lift Several { get; init; }
 
-    /// <summary><c>raise</c> when it matters more throughout, else <c>same</c>.</summary>
-    public string Throughout { get => field ?? "same"; init; }
+    /// <summary>Whether it matters more throughout.</summary>
+    public Lift Throughout { get; init; }
 
     /// <summary>True for what is done before anything else of the same weight: leave the house, shut it off, let nobody near.</summary>
     public bool First { get; init; }
 
     /// <summary>In what order matters of one weight are dealt with: 0 first of all, then what is under way, soon, later.</summary>
-    public int Urgency() => First ? 0 : Timing switch { "now" => 1, "soon" => 2, _ => 3 };
+    public int Urgency() => First ? 0 : Timing switch { Timing.Now => 1, Timing.Soon => 2, _ => 3 };
 
     /// <summary>Where the place of the house makes it matter more: earthquake or storm country.</summary>
     public IReadOnlyList<WeightThere> Where { get => field ?? []; init; }
@@ -129,18 +129,18 @@ public sealed record WeightRule
     public Weight InOnePlace() => At(Timing);
 
     /// <summary>The weight where it shows at once, whatever the timing says.</summary>
-    public Weight AtOnce() => At("now");
+    public Weight AtOnce() => At(Timing.Now);
 
-    private Weight At(string timing) => (Consequence, timing) switch
+    private Weight At(Timing timing) => (Consequence, timing) switch
     {
-        ("injury", "later") => Weight.PutRight,
-        ("injury", _) => Weight.MakeSafe,
-        ("damage", "later") => Weight.PutRight,
-        ("damage", _) => Weight.ActNow,
-        ("function", "now") => Weight.ActNow,
-        ("function", "later") => Weight.KeepUp,
-        ("function", _) => Weight.PutRight,
-        ("upkeep", _) => Weight.KeepUp,
+        (Consequence.Injury, Timing.Later) => Weight.PutRight,
+        (Consequence.Injury, _) => Weight.MakeSafe,
+        (Consequence.Damage, Timing.Later) => Weight.PutRight,
+        (Consequence.Damage, _) => Weight.ActNow,
+        (Consequence.Function, Timing.Now) => Weight.ActNow,
+        (Consequence.Function, Timing.Later) => Weight.KeepUp,
+        (Consequence.Function, _) => Weight.PutRight,
+        (Consequence.Upkeep, _) => Weight.KeepUp,
         _ => Weight.KnowAbout,
     };
 }
@@ -158,5 +158,5 @@ public sealed record WeightThere
     public double? Above { get; init; }
 
     /// <summary>The consequence there.</summary>
-    public required string Consequence { get; init; }
+    public required Consequence Consequence { get; init; }
 }

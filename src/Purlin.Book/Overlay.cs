@@ -63,11 +63,26 @@ public sealed record Overlay
         }
         catch (JsonException refused)
         {
-            return new Refusal("own wording", refused.Message.Length <= 80 ? refused.Message : refused.Message[..77] + "...", "a file that was exported from here");
+            return WrongWords(bytes) is { Count: > 0 } words ? Checked<Overlay>.Refused(words)
+                : new Refusal("own wording", refused.Message.Length <= 80 ? refused.Message : refused.Message[..77] + "...", "a file that was exported from here");
         }
         catch (InvalidOperationException)
         {
             return new Refusal("own wording", "text with half a surrogate pair", "well-formed Unicode");
+        }
+    }
+
+    /// <summary>Words that no closed list has, each told; none when the text is no JSON at all.</summary>
+    private static IReadOnlyList<Refusal> WrongWords(ReadOnlyMemory<byte> bytes)
+    {
+        try
+        {
+            using var document = JsonDocument.Parse(bytes);
+            return [.. BookMembers.WrongWords(document.RootElement, OverlayJson.Default.Overlay).Select(one => new Refusal(one.Where, Short(one.Given), one.Allowed))];
+        }
+        catch (JsonException)
+        {
+            return [];
         }
     }
 

@@ -24,6 +24,7 @@ public static class OwnConditions
     {
         try
         {
+            if (Wrong(json) is { Count: > 0 } wrong) return Checked<Condition>.Refused(wrong);
             return json.Deserialize(OverlayJson.Default.Condition) is not { } own ? new Refusal("condition", "null", "an object")
                 : Broken(own) is { Count: > 0 } refusals ? Checked<Condition>.Refused(refusals) : own;
         }
@@ -32,6 +33,10 @@ public static class OwnConditions
             return new Refusal("condition", Short(refused.Message), "the members of a condition of the rule book");
         }
     }
+
+    /// <summary>Words in it that its closed lists do not have; what else is wrong shows when it is read.</summary>
+    internal static IReadOnlyList<Refusal> Wrong(JsonElement json) =>
+        [.. BookMembers.WrongWords(json, OverlayJson.Default.Condition).Select(one => new Refusal(one.Where, Short(one.Given), one.Allowed))];
 
     /// <summary>One as JSON, for a journal.</summary>
     public static JsonElement Write(Condition own) => JsonSerializer.SerializeToElement(own, OverlayJson.Default.Condition);

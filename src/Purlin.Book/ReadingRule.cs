@@ -98,8 +98,8 @@ public sealed record Feed
     /// <summary>The reckoning's name.</summary>
     public required string Reckoning { get; init; }
 
-    /// <summary>What one working is made for: <c>set</c>, <c>component</c>, <c>place</c>, <c>house</c> or <c>reading</c>.</summary>
-    public required string By { get; init; }
+    /// <summary>What one working is made for.</summary>
+    public required FeedBy By { get; init; }
 
     /// <summary>Kinds of component it is about; the first is named when the readings name none.</summary>
     public IReadOnlyList<string> Components { get => field ?? []; init; }

@@ -71,14 +71,14 @@ public sealed record Duty
     /// <summary>What it is about.</summary>
     public required string Name { get; init; }
 
-    /// <summary><c>inspect</c>, <c>describe</c>, <c>report</c>, <c>operate</c>, <c>must-state-limitation</c> or <c>not-required</c>.</summary>
-    public required string Verb { get; init; }
+    /// <summary>What is asked to be done.</summary>
+    public required Verb Verb { get; init; }
 
     /// <summary>The duty in our words.</summary>
     public required string Text { get; init; }
 
-    /// <summary><c>always</c>, <c>if agreed</c>, <c>report rule</c> or <c>none</c>.</summary>
-    public required string Coverage { get; init; }
+    /// <summary>When it counts.</summary>
+    public required DutyCounts Coverage { get; init; }
 
     /// <summary>Page where it was seen.</summary>
     public string Seen { get => field ?? ""; init; }
@@ -128,7 +128,7 @@ public sealed record CoreDuty
     public required string Text { get; init; }
 
     /// <summary>What is done there.</summary>
-    public IReadOnlyList<string> Verbs { get => field ?? []; init; }
+    public IReadOnlyList<Verb> Verbs { get => field ?? []; init; }
 
     /// <summary>Kinds of place where a look counts; empty for anywhere.</summary>
     public IReadOnlyList<string> Places { get => field ?? []; init; }

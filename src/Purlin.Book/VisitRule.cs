@@ -12,8 +12,8 @@ public sealed record VisitRule
     /// <summary>What is asked, in our words.</summary>
     public required string Text { get; init; }
 
-    /// <summary><c>program</c>: the report does it by itself; <c>fact</c>: the inspector states it before issue; <c>date</c>: a day to keep; <c>word</c>: listed and not asked for.</summary>
-    public required string Close { get; init; }
+    /// <summary>What closes it.</summary>
+    public required VisitClose Close { get; init; }
 
     /// <summary>What to do while it is open.</summary>
     public string Open { get => field ?? ""; init; }
@@ -21,8 +21,8 @@ public sealed record VisitRule
     /// <summary>Where in the report it is done.</summary>
     public string Where { get => field ?? ""; init; }
 
-    /// <summary>What a duty that the report closes is judged by: <c>property</c>, <c>report</c>, <c>matters</c>, <c>reasons</c>, <c>descriptions</c>, <c>sample</c>.</summary>
-    public string Proof { get => field ?? ""; init; }
+    /// <summary>What it is judged by, where the report closes it.</summary>
+    public VisitProof? Proof { get; init; }
 
     /// <summary>Asked only when this is so: <c>limited</c>, something was not inspected. Empty for always.</summary>
     public string When { get => field ?? ""; init; }
@@ -40,8 +40,8 @@ public sealed record VisitFact
     /// <summary>Its name: <c>agreement signed</c>.</summary>
     public required string Name { get; init; }
 
-    /// <summary><c>day</c>, written as <c>2026-11-25</c>; <c>choice</c>; <c>words</c>.</summary>
-    public required string Kind { get; init; }
+    /// <summary>How it is answered; a day is written as <c>2026-11-25</c>.</summary>
+    public required AnswerKind Kind { get; init; }
 
     /// <summary>The question to the inspector.</summary>
     public required string Ask { get; init; }
@@ -77,8 +77,8 @@ public sealed record VisitDay
     /// <summary>What to do, with the day in braces.</summary>
     public required string Words { get; init; }
 
-    /// <summary>Which day counts when several standards set one: <c>earliest</c> or <c>latest</c>.</summary>
-    public required string Pick { get; init; }
+    /// <summary>Which day counts when several standards set one.</summary>
+    public required DayPick Pick { get; init; }
 
     /// <summary><c>edition</c> when a sealed edition fulfils it; empty when only time does.</summary>
     public string Done { get => field ?? ""; init; }
@@ -93,11 +93,11 @@ public sealed record SettingRule
     /// <summary>What it sets, in words, before the value.</summary>
     public required string Name { get; init; }
 
-    /// <summary><c>limit</c> in reckonings and offers, <c>date</c>, <c>sample</c>, or <c>shown</c> where the inspector decides.</summary>
-    public required string Use { get; init; }
+    /// <summary>What it is for.</summary>
+    public required SettingUse Use { get; init; }
 
-    /// <summary>Which of several limits asks the most: <c>lowest</c> or <c>highest</c>.</summary>
-    public string Strictest { get => field ?? ""; init; }
+    /// <summary>Which of several limits asks the most.</summary>
+    public Strictest Strictest { get; init; }
 
     /// <summary>Kinds of place where it is shown.</summary>
     public IReadOnlyList<string> Places { get => field ?? []; init; }

@@ -272,12 +272,12 @@ public sealed record Coverage(string Standard, string Title, IReadOnlyList<DutyS
 /// <param name="Section">Section number as the standard has it.</param>
 /// <param name="System">Building system.</param>
 /// <param name="Text">The duty in our words.</param>
-/// <param name="Verb">inspect, describe, report, operate, must-state-limitation.</param>
+/// <param name="Verb">What is asked to be done.</param>
 /// <param name="State">Met, limited, not present or open.</param>
 /// <param name="Evidence">The entries that close it.</param>
 /// <param name="Words">What closes it, or what is missing, in words.</param>
 /// <param name="Mark"><c>from memory</c> when the duty's wording has not been confirmed; empty otherwise.</param>
-public sealed record DutyState(DutyId Id, string Section, string System, string Text, string Verb, DutyStanding State, IReadOnlyList<EntryName> Evidence, string Words, string Mark = "")
+public sealed record DutyState(DutyId Id, string Section, string System, string Text, Verb Verb, DutyStanding State, IReadOnlyList<EntryName> Evidence, string Words, string Mark = "")
 {
     /// <summary>Places where it can be closed.</summary>
     public IReadOnlyList<EntryName> Places { get; init; } = [];

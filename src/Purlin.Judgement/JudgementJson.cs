@@ -113,7 +113,7 @@ public static class JudgementJson
             ["section"] = duty.Section,
             ["system"] = duty.System,
             ["text"] = duty.Text,
-            ["verb"] = duty.Verb,
+            ["verb"] = duty.Verb.Word(),
             ["state"] = duty.State switch { DutyStanding.Met => "met", DutyStanding.Limited => "limited", DutyStanding.NotPresent => "not present", _ => "open" },
             ["evidence"] = Names(duty.Evidence),
             ["words"] = duty.Words,
@@ -128,7 +128,7 @@ public static class JudgementJson
         ["id"] = duty.Id.ToString(),
         ["name"] = duty.Name,
         ["text"] = duty.Text,
-        ["close"] = duty.Close,
+        ["close"] = duty.Close.Word(),
         ["state"] = duty.State switch
         {
             VisitStanding.Closed => "closed",

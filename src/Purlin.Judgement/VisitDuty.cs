@@ -15,8 +15,8 @@ public sealed record VisitDuty
     /// <summary>What is asked, in our words.</summary>
     public required string Text { get; init; }
 
-    /// <summary><c>program</c>, <c>fact</c>, <c>date</c> or <c>word</c>.</summary>
-    public required string Close { get; init; }
+    /// <summary>What closes it.</summary>
+    public required VisitClose Close { get; init; }
 
     /// <summary>How it stands.</summary>
     public VisitStanding State { get; init; }
@@ -85,12 +85,12 @@ public sealed record VisitAsked(DutyId Duty, string Standard, string Section, st
 
 /// <summary>A question to the inspector, answered by a fact of the house.</summary>
 /// <param name="Fact">Name of the fact.</param>
-/// <param name="Kind"><c>day</c>, <c>choice</c> or <c>words</c>.</param>
+/// <param name="Kind">How it is answered.</param>
 /// <param name="Ask">The question.</param>
 /// <param name="Choices">Answers to choose from.</param>
 /// <param name="Free">Whether words of one's own are an answer beside the choices.</param>
 /// <param name="UpToVisit">Whether a day must not be after the visit.</param>
-public sealed record VisitQuestion(string Fact, string Kind, string Ask, IReadOnlyList<string> Choices, bool Free, bool UpToVisit);
+public sealed record VisitQuestion(string Fact, AnswerKind Kind, string Ask, IReadOnlyList<string> Choices, bool Free, bool UpToVisit);
 
 /// <summary>What a standard sets for a place or a kind of component, where the inspector decides.</summary>
 /// <param name="Setting">Id of the setting.</param>

@@ -51,7 +51,7 @@ internal static class Papers
     [
         .. Cautions(model),
         .. model.Matters.GroupBy(matter => matter.Weight).SelectMany(group => (IEnumerable<Block>)
-            [new Block.Weighing(Phrase.Sentence(Book.WeightWords.Word(group.Key)), Phrase.Meaning(group.Key)) { Anchor = $"weight-{(int)group.Key}" }, .. group.Select(matter => new Block.Card(matter))]),
+            [new Block.Weighing(Phrase.Sentence(Book.WordTable.Word(group.Key)), Phrase.Meaning(group.Key)) { Anchor = $"weight-{(int)group.Key}" }, .. group.Select(matter => new Block.Card(matter))]),
     ]);
 
     private static IEnumerable<Block> Cautions(ReportModel model)

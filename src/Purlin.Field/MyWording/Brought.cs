@@ -38,7 +38,7 @@ public sealed record Brought(string Key, string About, string Mine, string Their
         if (other is null) return $"{one.Name}. {one.Means} {one.Do}";
         var says = Sentences.Of(other with { Own = false }).ToDictionary(sentence => sentence.Key, sentence => sentence.Text, StringComparer.Ordinal);
         List<string> parts = [.. Sentences.Of(one with { Own = false }).Where(sentence => says.GetValueOrDefault(sentence.Key) != sentence.Text).Select(sentence => $"{sentence.Part}: {sentence.Text}")];
-        if (parts.Count == 0) parts.Add($"looked for in {string.Join(", ", one.Places)}; {one.Weight.Consequence}, {one.Weight.Timing}");
+        if (parts.Count == 0) parts.Add($"looked for in {string.Join(", ", one.Places)}; {one.Weight.Consequence.Word()}, {one.Weight.Timing.Word()}");
         return string.Join('\n', parts);
     }
 }

@@ -5,11 +5,9 @@ namespace Purlin.Field.MyWording;
 /// <summary>A condition of one's own while it is being written.</summary>
 public sealed class ConditionDraft
 {
-    private static readonly string[] ConsequenceIds = ["injury", "damage", "function", "upkeep", "none"];
-
     public static IReadOnlyList<string> Consequences { get; } = ["someone can be hurt", "it damages the house", "something does not work", "upkeep", "no harm"];
 
-    public static IReadOnlyList<string> Timings { get; } = ["now", "soon", "later"];
+    public static IReadOnlyList<string> Timings => WordTable.Words<Timing>();
 
     public string Name { get; set; } = "";
 
@@ -60,10 +58,10 @@ public sealed class ConditionDraft
             Do = own.Do,
             Clears = own.Clears,
             Trade = own.Trade,
-            Consequence = Consequences[Math.Max(0, Array.IndexOf(ConsequenceIds, own.Weight.Consequence))],
-            Timing = own.Weight.Timing,
-            MoreInSeveral = own.Weight.Several == "raise",
-            MoreThroughout = own.Weight.Throughout == "raise",
+            Consequence = Consequences[(int)own.Weight.Consequence],
+            Timing = own.Weight.Timing.Word(),
+            MoreInSeveral = own.Weight.Several == Lift.Raise,
+            MoreThroughout = own.Weight.Throughout == Lift.Raise,
             before = own,
         };
         draft.Places.AddRange(own.Places);
@@ -81,7 +79,7 @@ public sealed class ConditionDraft
         }
     }
 
-    public Condition ToCondition(string id) => (before ?? new Condition { Id = id, Name = "", Means = "", Do = "", Trade = "", Weight = new WeightRule { Consequence = "function" } }) with
+    public Condition ToCondition(string id) => (before ?? new Condition { Id = id, Name = "", Means = "", Do = "", Trade = "", Weight = new WeightRule { Consequence = Purlin.Book.Consequence.Function } }) with
     {
         Id = id,
         Name = Name.Trim(),
@@ -95,7 +93,13 @@ public sealed class ConditionDraft
         Do = Do.Trim(),
         Clears = Clears.Trim(),
         Trade = Trade,
-        Weight = new WeightRule { Consequence = ConsequenceIds[Consequences.ToList().IndexOf(Consequence)], Timing = Timing, Several = MoreInSeveral ? "raise" : "same", Throughout = MoreThroughout ? "raise" : "same" },
+        Weight = (before?.Weight ?? new WeightRule { Consequence = default }) with
+        {
+            Consequence = (Consequence)Consequences.ToList().IndexOf(Consequence),
+            Timing = WordTable.Read<Timing>(Timing) ?? default,
+            Several = MoreInSeveral ? Lift.Raise : Lift.Same,
+            Throughout = MoreThroughout ? Lift.Raise : Lift.Same,
+        },
         Look = [.. Questions.Select(question => question.ToFollow(id, Trade, before?.Trade))],
         Own = true,
     };

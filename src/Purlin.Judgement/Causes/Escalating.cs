@@ -22,5 +22,5 @@ internal static class Escalating
         }
     }
 
-    private static bool Together(Escalation rule, Finding finding, Matter matter) => rule.Within != "place" || matter.Places.Intersect(finding.Places).Any();
+    private static bool Together(Escalation rule, Finding finding, Matter matter) => rule.Within == Within.House || matter.Places.Intersect(finding.Places).Any();
 }

@@ -40,9 +40,9 @@ internal sealed class AroundVisit
             return duty with { State = VisitStanding.DoesNotApply, Words = evidence.Book.Words.Say("visit.nothing-limited") };
         return rule.Close switch
         {
-            "program" => proof.Close(rule, duty),
-            "fact" => facts.Close(rule, duty),
-            "date" => days.Count(rule, duty),
+            VisitClose.Program => proof.Close(rule, duty),
+            VisitClose.Fact => facts.Close(rule, duty),
+            VisitClose.Date => days.Count(rule, duty),
             _ => duty with { State = VisitStanding.Listed, Words = evidence.Book.Words.Say("visit.word") },
         };
     }
@@ -51,7 +51,7 @@ internal sealed class AroundVisit
     private IEnumerable<VisitAsked> Asked(VisitRule rule, Standard standard)
     {
         var any = false;
-        foreach (var duty in standard.Duties.Where(duty => duty.Coverage == "report rule" && duty.Core.Contains(rule.Id)))
+        foreach (var duty in standard.Duties.Where(duty => duty.Coverage == DutyCounts.ReportRule && duty.Core.Contains(rule.Id)))
         {
             any = true;
             var id = new DutyId(standard.Id, duty.Id);

@@ -12,10 +12,10 @@ internal sealed class CoreCovering(EvidenceIndex evidence, Looks looks, Recall r
     private readonly Presence presence = new(evidence);
 
     /// <summary>How it stands; a description asks for facts, everything else for a look.</summary>
-    public CoreStanding Of(CoreDuty core, string verb)
+    public CoreStanding Of(CoreDuty core, Verb verb)
     {
         // Where no fact is named, what was seen describes it.
-        var named = verb == "describe";
+        var named = verb == Verb.Describe;
         return recall.Once(named ? "described" : "looked at", core.Id, core, () => Work(core, named && core.Facts.Count > 0, named) with { Name = core.Name });
     }
 
@@ -64,7 +64,7 @@ internal sealed class CoreCovering(EvidenceIndex evidence, Looks looks, Recall r
                 words.Add(evidence.Book.Words.Say("duty.fact", ("component", component.Kind), ("fact", fact),
                     ("value", $"{slot.Value.Value.Text}{(slot.Value.Unit is { Length: > 0 } unit ? " " + unit : "")}"), ("basis", slot.Value.Basis)));
             }
-        var readings = core.Verbs.Contains("describe") ? ReadingsFor(core) : [];
+        var readings = core.Verbs.Contains(Verb.Describe) ? ReadingsFor(core) : [];
         foreach (var reading in readings) (by, words) = ([.. by, reading.Id], [.. words, $"{reading.Body.Kind}: {reading.Body.Amount}"]);
         return by.Count == 0 ? null : new CoreStanding(core.Id, DutyStanding.Met, by, string.Join("; ", words.Distinct(StringComparer.Ordinal)) + ".");
     }

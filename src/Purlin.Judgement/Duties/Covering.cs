@@ -24,7 +24,7 @@ internal sealed class Covering(EvidenceIndex evidence, CoreCovering core, Recall
     private DutyState? Counted(Standard standard, Duty duty) =>
         recall.Once("duty", new DutyId(standard.Id, duty.Id).ToString(), duty, () => new Standing(Counts(duty) ? State(standard, duty) : null)).State;
 
-    private bool Counts(Duty duty) => duty.Verb != "not-required" && (duty.Coverage == "always" || (duty.Coverage == "if agreed" && IsThere(duty)));
+    private bool Counts(Duty duty) => duty.Verb != Verb.NotRequired && (duty.Coverage == DutyCounts.Always || (duty.Coverage == DutyCounts.IfAgreed && IsThere(duty)));
 
     /// <summary>An optional system counts once there is one on record: it was put there because it was agreed.</summary>
     private bool IsThere(Duty duty) => duty.Core.Any(id => evidence.Book.Core.TryGetValue(id, out var thing) && thing.Components.Any(kind => evidence.ComponentsOf(kind).Any()));
@@ -49,7 +49,7 @@ internal sealed class Covering(EvidenceIndex evidence, CoreCovering core, Recall
     private DutyState? ByHand(DutyId id, Duty duty)
     {
         if (evidence.DutyMet(id) is not { } slot) return null;
-        return Hand.Close(slot, duty.Verb == "describe") is { } closed ? Of(id, duty, closed.State, [slot.Standing[0].By], closed.Words) : null;
+        return Hand.Close(slot, duty.Verb == Verb.Describe) is { } closed ? Of(id, duty, closed.State, [slot.Standing[0].By], closed.Words) : null;
     }
 
     private DutyState Together(DutyId id, Duty duty, IReadOnlyList<CoreStanding> standings)

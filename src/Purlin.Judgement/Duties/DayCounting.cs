@@ -17,7 +17,7 @@ internal sealed class DayCounting(EvidenceIndex evidence, VisitFacts facts)
         List<DateOnly> days = [.. asked.Select(one => one.Day).OfType<DateOnly>()];
         List<VisitQuestion> questions = [.. rule.Facts.Select(FactClosing.Question)];
         if (days.Count == 0) return duty with { State = VisitStanding.Listed, Words = rule.Open, Questions = questions };
-        var day = date.Pick == "earliest" ? days.Min() : days.Max();
+        var day = date.Pick == DayPick.Earliest ? days.Min() : days.Max();
         var said = agreed is { } kept ? [Words.Say("visit.agreed", ("day", VisitDays.Say(kept)))] : asked.Select(one => How(date, one, days.Distinct().Skip(1).Any())).OfType<string>().Distinct(StringComparer.Ordinal).ToList();
         var done = date.Done == "edition" ? facts.FirstEdition : null;
         if (done is not null) said.Add(Words.Say("visit.sealed", ("number", $"{done.Body.Number}"), ("day", VisitDays.Say(VisitDays.Of(done)))));

@@ -44,7 +44,7 @@ internal sealed class FactClosing(EvidenceIndex evidence, VisitFacts facts)
 
     private string? Wrong(VisitFact fact, string text, VisitDuty duty)
     {
-        if (fact.Kind != "day") return null;
+        if (fact.Kind != AnswerKind.Day) return null;
         var what = Findings.FindingWriting.Sentence(fact.Name, stop: false);
         if (VisitDays.Read(text) is not { } day) return Words.Say("visit.no-day", ("what", what), ("given", text));
         if (fact.NotAfter == "visit" && day > facts.Opening.Date) return Words.Say("visit.after", ("what", what), ("day", VisitDays.Say(day)), ("visit", VisitDays.Say(facts.Opening.Date)));

@@ -12,15 +12,15 @@ internal sealed class ReportProof(EvidenceIndex evidence, JudgedInspection judge
     {
         List<string> lacking = rule.Proof switch
         {
-            "property" => string.IsNullOrWhiteSpace(evidence.Property?.Address) ? [rule.Name] : [],
-            "matters" => [.. judged.Findings.Where(IsUnsaid).Select(finding => finding.Title)],
-            "reasons" => [.. judged.Limitations.Where(limitation => limitation.Cause is null).Select(limitation => limitation.What), .. Duties(duty).Where(state => state is { State: DutyStanding.Limited, Words: "" }).Select(state => state.Text)],
-            "descriptions" => [.. Duties(duty).Where(state => state is { State: DutyStanding.Open, Verb: "describe" }).Select(state => state.Text)],
+            VisitProof.Property => string.IsNullOrWhiteSpace(evidence.Property?.Address) ? [rule.Name] : [],
+            VisitProof.Matters => [.. judged.Findings.Where(IsUnsaid).Select(finding => finding.Title)],
+            VisitProof.Reasons => [.. judged.Limitations.Where(limitation => limitation.Cause is null).Select(limitation => limitation.What), .. Duties(duty).Where(state => state is { State: DutyStanding.Limited, Words: "" }).Select(state => state.Text)],
+            VisitProof.Descriptions => [.. Duties(duty).Where(state => state is { State: DutyStanding.Open, Verb: Verb.Describe }).Select(state => state.Text)],
             _ => [],
         };
         return lacking.Count == 0
             ? duty with { State = VisitStanding.Closed, Words = rule.Where }
-            : duty with { State = VisitStanding.Open, Words = rule.Open.Replace("{which}", Some(lacking), StringComparison.Ordinal), BarsIssue = rule.Proof is "property" or "matters" };
+            : duty with { State = VisitStanding.Open, Words = rule.Open.Replace("{which}", Some(lacking), StringComparison.Ordinal), BarsIssue = rule.Proof is VisitProof.Property or VisitProof.Matters };
     }
 
     /// <summary>Words of the inspector's own carry no reason of the book's; some standards want one.</summary>

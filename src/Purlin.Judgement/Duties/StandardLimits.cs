@@ -14,7 +14,7 @@ internal static class StandardLimits
         foreach (var standard in evidence.Standards)
             if (standard.Settings.TryGetValue(name, out var setting) && double.TryParse(setting.Value, NumberStyles.Float, CultureInfo.InvariantCulture, out var value)) all.Add(value);
         if (all.Count == 0) return null;
-        return evidence.Book.Settings.TryGetValue(name, out var rule) && rule.Strictest == "lowest" ? all.Min() : all.Max();
+        return evidence.Book.Settings.TryGetValue(name, out var rule) && rule.Strictest == Book.Strictest.Lowest ? all.Min() : all.Max();
     }
 
     /// <summary>The sizes of one setting, standard by standard, for those that have any.</summary>

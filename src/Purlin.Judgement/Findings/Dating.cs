@@ -11,15 +11,18 @@ internal static class Dating
     {
         var weight = book.Conditions.GetValueOrDefault(finding.Condition)?.Weight;
         var rule = book.ByWhen.FirstOrDefault(line => Fits(line, finding, weight));
-        return rule is not null && ByWhenWords.TryRead(rule.By, out var by)
-            ? new Due(by, book.Words.Say("by-when." + rule.Id))
+        return rule is not null
+            ? new Due(rule.By, book.Words.Say("by-when." + rule.Id))
             : new Due(finding.Weight == Weight.MakeSafe ? ByWhen.Today : ByWhen.WhenNextWorkedOn, "");
     }
 
     private static bool Fits(ByWhenRule rule, Finding finding, WeightRule? weight) =>
-        Has(rule.Weights, finding.Weight.Word()) && Has(rule.Consequences, weight?.Consequence) && Has(rule.Timings, weight?.Timing)
+        Has(rule.Weights, finding.Weight) && Has(rule.Consequences, weight?.Consequence) && Has(rule.Timings, weight?.Timing)
         && Has(rule.Systems, finding.System) && Has(rule.Trades, finding.Trade)
         && (rule.Conditions.Count == 0 || rule.Conditions.Contains(finding.Condition) || finding.Grouped.Any(rule.Conditions.Contains));
 
-    private static bool Has(IReadOnlyList<string> allowed, string? given) => allowed.Count == 0 || given is not null && allowed.Contains(given);
+    private static bool Has(IReadOnlyList<string> allowed, string given) => allowed.Count == 0 || allowed.Contains(given);
+
+    private static bool Has<T>(IReadOnlyList<T> allowed, T? given)
+        where T : struct => allowed.Count == 0 || given is { } known && allowed.Contains(known);
 }

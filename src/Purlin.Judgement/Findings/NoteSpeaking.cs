@@ -50,7 +50,7 @@ internal sealed class NoteSpeaking(Inspection inspection, EvidenceIndex evidence
         var under = fate.Under ?? note.About;
         var component = evidence.Component(under) is { Kind: not "house" } thing ? thing : null;
         var place = PlaceOf(under);
-        var weight = WeightWords.TryRead(fate.Weight ?? "", out var read) ? read : Weight.PutRight;
+        var weight = WordTable.Read<Weight>(fate.Weight) ?? Weight.PutRight;
         return new Finding
         {
             Id = note.Finding!.Value,

@@ -29,7 +29,7 @@ internal static class Overruled
         {
             if (!inspection.Overrulings.TryGetValue((group.Id.ToString(), part), out var slot)) continue;
             var stated = slot.Standing[0];
-            var lighter = part == "weight" && WeightWords.TryRead(stated.Value.Value, out var weight) && weight < group.Weight;
+            var lighter = part == "weight" && WordTable.Read<Weight>(stated.Value.Value) < group.Weight;
             if (!lighter || group.Evidence.All(stated.Saw)) group = Apply(group, part, stated, evidence.Book.Words);
         }
         return group;
@@ -40,9 +40,9 @@ internal static class Overruled
         var (value, reason) = (stated.Value.Value, stated.Value.Reason);
         var (from, changed) = part switch
         {
-            "weight" when WeightWords.TryRead(value, out var weight) =>
+            "weight" when WordTable.Read<Weight>(value) is { } weight =>
                 (finding.Weight.Word(), finding with { Weight = weight, Why = [.. finding.Why, new Contribution("overruled", reason, weight)] }),
-            "by when" when ByWhenWords.TryRead(value, out var by) => (finding.Due?.By.Word() ?? "", finding with { Due = new Due(by, words.Say("by-when.overruled", ("reason", reason))) }),
+            "by when" when WordTable.Read<ByWhen>(value) is { } by => (finding.Due?.By.Word() ?? "", finding with { Due = new Due(by, words.Say("by-when.overruled", ("reason", reason))) }),
             "title" when value.Length > 0 => (finding.Title, finding with { Title = value }),
             "text" when value.Length > 0 => (finding.Matters, finding with { Matters = value }),
             "recommendation" when value.Length > 0 => (finding.Do, finding with { Do = value }),

@@ -14,8 +14,8 @@ internal static class Weighing
         var spreads = Lifts(rule, spread) ? Raise(timed) : timed;
         return
         [
-            new Contribution("consequence", words.Say("weight.consequence." + rule.Consequence), atOnce),
-            new Contribution("timing", words.Say("weight.timing." + rule.Timing), timed),
+            new Contribution("consequence", words.Say("weight.consequence." + rule.Consequence.Word()), atOnce),
+            new Contribution("timing", words.Say("weight.timing." + rule.Timing.Word()), timed),
             new Contribution("spread", words.Say(SpreadKey(spread) + (spreads == timed ? "" : ".raise")), spreads),
         ];
     }
@@ -36,9 +36,9 @@ internal static class Weighing
 
     private static bool Lifts(WeightRule rule, Spread spread) => spread switch
     {
-        Spread.SeveralPlaces => rule.Several == "raise",
+        Spread.SeveralPlaces => rule.Several == Lift.Raise,
         // What matters more in several places cannot matter less in all of them.
-        Spread.Throughout => rule.Throughout == "raise" || rule.Several == "raise",
+        Spread.Throughout => rule.Throughout == Lift.Raise || rule.Several == Lift.Raise,
         _ => false,
     };
 

@@ -1,3 +1,4 @@
+using Purlin.Book;
 using Purlin.Journal;
 using Purlin.Judgement.Evidence;
 
@@ -46,7 +47,7 @@ internal sealed class Answers
     public Tied? Tied(IReadOnlyList<EntryName> still)
     {
         var answered = looks.Count > 0 || measured.Count > 0;
-        if (question.Follow.Need == "all" && places.Count > 0 ? still.Count == 0 : answered) return ByEvidence();
+        if (question.Follow.Need == Need.All && places.Count > 0 ? still.Count == 0 : answered) return ByEvidence();
         var blocked = hidden.Where(look => look.Place is not null).Select(look => look.Place!.Value).ToHashSet();
         return hidden.Count > 0 && still.All(blocked.Contains) ? ByLimitation() : null;
     }

@@ -15,10 +15,10 @@ internal static class FeedGroups
             .Where(reading => feed.Places.Count == 0 || feed.Places.Contains(evidence.Place(evidence.PlaceOf(reading))?.Kind ?? "") || evidence.Book.IsOfHouse(reading.Body.Kind)).ToList();
         return feed.By switch
         {
-            "component" => ByComponent(feed, evidence, readings),
-            "reading" => readings.Select(reading => Group(feed, evidence, [reading])),
-            "place" => readings.Where(reading => evidence.PlaceOf(reading) is not null).GroupBy(reading => evidence.PlaceOf(reading)).Select(group => Group(feed, evidence, [.. group])),
-            "set" => BySet(feed, evidence, readings),
+            FeedBy.Component => ByComponent(feed, evidence, readings),
+            FeedBy.Reading => readings.Select(reading => Group(feed, evidence, [reading])),
+            FeedBy.Place => readings.Where(reading => evidence.PlaceOf(reading) is not null).GroupBy(reading => evidence.PlaceOf(reading)).Select(group => Group(feed, evidence, [.. group])),
+            FeedBy.Set => BySet(feed, evidence, readings),
             _ => [Group(feed, evidence, readings)],
         };
     }

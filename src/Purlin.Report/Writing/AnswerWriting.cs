@@ -12,7 +12,7 @@ internal sealed class AnswerWriting(ReportModel model)
     private Answer Live()
     {
         int[] now = Due(ByWhen.Today);
-        var lighter = model.Record.Matters.Count(finding => finding.Weight != Weight.MakeSafe && Consequence(finding) == "injury");
+        var lighter = model.Record.Matters.Count(finding => finding.Weight != Weight.MakeSafe && Consequence(finding) == Book.Consequence.Injury);
         if (now.Length == 0) return new Answer(Say("live.ask"), Say("live.none"), Say("live.none.words") + Touching(lighter));
         var words = Say(now.Length == 1 ? "live.one.words" : "live.some.words", ("count", Phrase.Sentence(Phrase.InWords(now.Length)))) + Touching(lighter);
         return new Answer(Say("live.ask"), Filled(now.Length == 1 ? "live.one" : "live.some", now), words);
@@ -39,7 +39,7 @@ internal sealed class AnswerWriting(ReportModel model)
         return new Answer(Say("later.ask"), Say(all == 1 ? "later.one" : "later.some", ("count", Phrase.Sentence(Phrase.InWords(all)))), Phrase.End(words));
     }
 
-    private string Consequence(Finding finding) => model.Record.Book.Conditions.GetValueOrDefault(finding.Condition)?.Weight.Consequence ?? "";
+    private Consequence? Consequence(Finding finding) => model.Record.Book.Conditions.GetValueOrDefault(finding.Condition)?.Weight.Consequence;
 
     private int[] Due(ByWhen by) => [.. model.Matters.Where(matter => matter.Due.By == by).Select(matter => matter.Number)];
 

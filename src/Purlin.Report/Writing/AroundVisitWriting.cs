@@ -1,3 +1,4 @@
+using Purlin.Book;
 using Purlin.Judgement;
 using Purlin.Report.Edition;
 
@@ -23,7 +24,7 @@ internal static class AroundVisitWriting
         if (listed.Length > 0 && model.Mark is EditionMark.WorkingCopy)
             blocks.Add(new Block.Folded("Rules of conduct", [new Block.Table("Rules of conduct. They are listed here; no program can tell whether they are kept.", ["Rule", "What it asks", "Asked by"], [.. listed.Select(duty => (IReadOnlyList<Prose>)[duty.Name, duty.Text, Asked(duty)])]) { Shares = [0.24, 0.48, 0.28], Fine = true }], []));
         // What sets a day stands above, as the day it comes to.
-        var set = record.Judged.Wanted.Where(wanted => !record.Book.Settings.TryGetValue(wanted.Setting, out var rule) || rule.Use != "date").ToArray();
+        var set = record.Judged.Wanted.Where(wanted => !record.Book.Settings.TryGetValue(wanted.Setting, out var rule) || rule.Use != SettingUse.Date).ToArray();
         if (set.Length > 0)
             blocks.Add(new Block.Table("Matters on which standards differ, and what was followed here.", ["Matter", "Standard", "What it sets"], [.. set.Select(wanted => (IReadOnlyList<Prose>)[wanted.Name, wanted.Standard, Phrase.End(Phrase.Sentence(wanted.Value) + Mark(wanted.Mark))])]) { Shares = [0.34, 0.24, 0.42], Fine = true });
         yield return new Chapter("visit", "Before and after the visit", "A standard of practice also asks for an agreement, for a report that shows certain things, and for days to be kept. This is how each stands.", blocks) { Form = ChapterForm.Reference };

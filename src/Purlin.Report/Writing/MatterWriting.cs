@@ -71,7 +71,7 @@ internal sealed class MatterWriting(Record record, PictureNumbers pictures, Numb
         foreach (var step in why)
         {
             if (step.Weight == before && step.What == "spread") continue;
-            yield return step.Weight == before ? Phrase.End(step.Words) : $"{Phrase.End(step.Words)} {Phrase.Sentence(Book.WeightWords.Word(step.Weight))}.";
+            yield return step.Weight == before ? Phrase.End(step.Words) : $"{Phrase.End(step.Words)} {Phrase.Sentence(Book.WordTable.Word(step.Weight))}.";
             before = step.Weight;
         }
     }

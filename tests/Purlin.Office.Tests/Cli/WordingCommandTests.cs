@@ -10,7 +10,7 @@ public sealed class WordingCommandTests : IDisposable
 {
     private const string Key = "supply-piping.corroded-joint/do";
     private static readonly DateTimeOffset Noon = new(2026, 11, 25, 12, 0, 0, TimeSpan.Zero);
-    private static readonly Condition Bats = new() { Id = "own.bats", Name = "Bats in the attic", Component = "attic framing", System = "attic", Places = [PlaceKind.Attic], Means = "Bats live here.", Weight = new WeightRule { Consequence = "upkeep" }, Do = "Ask a specialist.", Trade = "pest control firm" };
+    private static readonly Condition Bats = new() { Id = "own.bats", Name = "Bats in the attic", Component = "attic framing", System = "attic", Places = [PlaceKind.Attic], Means = "Bats live here.", Weight = new WeightRule { Consequence = Consequence.Upkeep }, Do = "Ask a specialist.", Trade = "pest control firm" };
 
     private readonly string folder = Directory.CreateTempSubdirectory("purlin-wording-").FullName;
 

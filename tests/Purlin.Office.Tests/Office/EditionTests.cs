@@ -176,7 +176,7 @@ public sealed class EditionTests
             Places = [PlaceKind.Attic],
             Means = "Birds come in by the vent.",
             Do = "Have a screen put over the vent once the brood has flown.",
-            Weight = new WeightRule { Consequence = "upkeep" },
+            Weight = new WeightRule { Consequence = Consequence.Upkeep },
             Trade = "handy person",
         };
         await using var office = await Start();

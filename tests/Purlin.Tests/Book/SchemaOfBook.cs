@@ -31,22 +31,7 @@ internal sealed class SchemaOfBook
         [(typeof(LimitationRule), "places")] = PlaceKind.All,
         [(typeof(CoreDuty), "places")] = PlaceKind.All,
         [(typeof(SettingRule), "places")] = PlaceKind.All,
-        [(typeof(WeightRule), "consequence")] = BookCheck.Consequences,
-        [(typeof(WeightRule), "timing")] = BookCheck.Timings,
-        [(typeof(WeightRule), "several")] = BookCheck.Lifts,
-        [(typeof(WeightRule), "throughout")] = BookCheck.Lifts,
-        [(typeof(Follow), "need")] = BookCheck.Needs,
-        [(typeof(Escalation), "within")] = BookCheck.Withins,
-        [(typeof(Feed), "by")] = BookCheck.Bys,
-        [(typeof(ByWhenRule), "by")] = BookCheck.Bywhens,
-        [(typeof(ByWhenRule), "weights")] = BookCheck.Weights,
-        [(typeof(ByWhenRule), "consequences")] = BookCheck.Consequences,
-        [(typeof(ByWhenRule), "timings")] = BookCheck.Timings,
         [(typeof(ByWhenRule), "trades")] = Trades.All,
-        [(typeof(Duty), "verb")] = BookCheck.Verbs,
-        [(typeof(Duty), "coverage")] = BookCheck.Coverages,
-        [(typeof(VisitRule), "close")] = BookCheck.Closes,
-        [(typeof(SettingRule), "use")] = BookCheck.Uses,
     };
 
     /// <summary>Lists whose lines are read one by one, so that one bad line does not spoil its file: what the lines are.</summary>

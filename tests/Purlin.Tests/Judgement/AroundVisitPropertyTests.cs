@@ -11,7 +11,7 @@ public sealed class AroundVisitPropertyTests
 {
     private static readonly VisitFact[] Facts = [.. RuleBook.BuiltIn.Visit.SelectMany(rule => rule.Facts)];
     private static readonly string[] Standards = [.. RuleBook.BuiltIn.Standards.Keys.Order(StringComparer.Ordinal)];
-    private static readonly string[] Duties = [.. RuleBook.BuiltIn.Visit.Select(rule => "core:" + rule.Id), .. RuleBook.BuiltIn.Standards.Values.SelectMany(standard => standard.Duties.Where(duty => duty.Coverage == "report rule").Select(duty => $"{standard.Id}:{duty.Id}")).Order(StringComparer.Ordinal)];
+    private static readonly string[] Duties = [.. RuleBook.BuiltIn.Visit.Select(rule => "core:" + rule.Id), .. RuleBook.BuiltIn.Standards.Values.SelectMany(standard => standard.Duties.Where(duty => duty.Coverage == DutyCounts.ReportRule).Select(duty => $"{standard.Id}:{duty.Id}")).Order(StringComparer.Ordinal)];
     private static readonly DateTimeOffset Nine = new(2026, 10, 14, 9, 0, 0, TimeSpan.Zero);
 
     private sealed record Stating(int Fact, int Day, int Duty, int How, bool IsByHand);
@@ -36,7 +36,7 @@ public sealed class AroundVisitPropertyTests
 
     private static EntryBody Body(EntryName house, Stating said, IReadOnlyList<EntryName> replaces) => said.IsByHand
         ? new EntryBody.DutyMet { Duty = Duties[said.Duty], How = DutyClose.All[said.How], Text = "closed", Reason = said.How == 2 ? "a reason" : null, Replaces = replaces }
-        : new EntryBody.FactStated { Component = house, Fact = Facts[said.Fact].Name, Value = FactValue.Of(Facts[said.Fact].Kind == "day" ? new DateOnly(2026, 10, 14).AddDays(said.Day).ToString("yyyy-MM-dd") : "as said"), Basis = Basis.Seen, Replaces = replaces };
+        : new EntryBody.FactStated { Component = house, Fact = Facts[said.Fact].Name, Value = FactValue.Of(Facts[said.Fact].Kind == AnswerKind.Day ? new DateOnly(2026, 10, 14).AddDays(said.Day).ToString("yyyy-MM-dd") : "as said"), Basis = Basis.Seen, Replaces = replaces };
 
     private static JudgedInspection Judge(IEnumerable<Entry> entries) => Judging.Judge(Folding.Fold(entries), RuleBook.BuiltIn, 2026);
 

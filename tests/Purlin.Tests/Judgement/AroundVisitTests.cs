@@ -39,7 +39,7 @@ public sealed class AroundVisitTests
         var duty = Duty("V-01");
         Assert.Equal(VisitStanding.Open, duty.State);
         Assert.Contains("\"last Monday\" is no day", duty.Words);
-        Assert.Equal(("agreement signed", "day", true), (duty.Questions.Single().Fact, duty.Questions.Single().Kind, duty.Questions.Single().UpToVisit));
+        Assert.Equal(("agreement signed", AnswerKind.Day, true), (duty.Questions.Single().Fact, duty.Questions.Single().Kind, duty.Questions.Single().UpToVisit));
     }
 
     [Fact]

@@ -1,6 +1,7 @@
 using Purlin.Journal;
 using Purlin.Judgement;
 using Purlin.Book;
+using Purlin.Tests.House;
 
 namespace Purlin.Tests.Judgement;
 
@@ -139,15 +140,18 @@ public sealed class DutyTests
         Assert.Contains("atlantis", Assert.Single(Judging.Judge(house.Build(), Book, 2026).Obstacles.OfType<Obstacle.Unsettled>()).Words);
     }
 
-    // The sixteen standards carry 1252 duties and exclusions; every duty that always counts is closed through the common core.
+    // Every duty that always counts is closed through the common core, whichever standards the book has.
     [Fact]
     public void Every_duty_of_every_standard_can_be_closed_by_evidence()
     {
-        var book = RuleBook.BuiltIn;
-        Assert.Equal(16, book.Standards.Count);
-        var duties = book.Standards.Values.SelectMany(standard => standard.Duties).ToList();
-        Assert.Equal(1252, duties.Count);
-        Assert.All(duties.Where(duty => duty.Coverage == "always"), duty => Assert.NotEmpty(duty.Core));
+        var standards = RuleBook.BuiltIn.Standards.Values;
+        Assert.NotEmpty(standards);
+        Assert.All(standards, standard => Assert.Contains(standard.Duties, duty => duty.Coverage == DutyCounts.Always));
+        var nothing = from standard in standards
+                      from duty in standard.Duties
+                      where duty.Coverage == DutyCounts.Always && duty.Core.Count == 0
+                      select $"{standard.Id}:{duty.Id} names nothing of the common core that closes it";
+        Told.Nothing(nothing);
     }
 
     // ASHI Standard of Practice 4.1.A.5 asks for vegetation, grading, drainage and retaining walls together; WAC 308-408C-170 for each alone.

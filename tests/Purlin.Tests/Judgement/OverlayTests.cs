@@ -59,7 +59,7 @@ public sealed class OverlayTests
     [Fact]
     public void Conditions_of_ones_own_are_judged_like_the_others()
     {
-        Condition bats = new() { Id = "own.bats", Name = "Bats in the attic", Component = "attic", System = "attic", Places = [PlaceKind.Attic], Means = "Bats live here.", Weight = new WeightRule { Consequence = "upkeep" }, Do = "Ask a specialist.", Trade = "pest control firm" };
+        Condition bats = new() { Id = "own.bats", Name = "Bats in the attic", Component = "attic", System = "attic", Places = [PlaceKind.Attic], Means = "Bats live here.", Weight = new WeightRule { Consequence = Consequence.Upkeep }, Do = "Ask a specialist.", Trade = "pest control firm" };
         var book = SmallBook.Book.Lay(new Overlay { Conditions = [bats] }).Book;
         var house = new SmallHouse();
         house.Seen("own.bats", house.Place(PlaceKind.Attic));
@@ -141,7 +141,7 @@ public sealed class OverlayTests
             Means = "Bats live here.",
             Do = "Ask a specialist.",
             Trade = "pest control firm",
-            Weight = new WeightRule { Consequence = "function", Several = "raise" },
+            Weight = new WeightRule { Consequence = Consequence.Function, Several = Lift.Raise },
             Look = [new Follow { Id = "stains", Ask = "Look for stains in the garage.", In = [PlaceKind.Garage], Answers = ["pipe.stain"], Refer = "Have the garage looked at.", Trade = "pest control firm" }],
         };
         var book = SmallBook.Book.Lay(new Overlay { Conditions = [bats] }).Book;
@@ -166,7 +166,7 @@ public sealed class OverlayTests
             Means = "Bats live here.",
             Do = "Ask.",
             Trade = "pest control firm",
-            Weight = new WeightRule { Consequence = "function" },
+            Weight = new WeightRule { Consequence = Consequence.Function },
             Look = [new Follow { Id = "gone", Ask = "Look for it.", Answers = ["pipe.gone"], Refer = "Have it looked at.", Trade = "pest control firm" }],
         };
         var laid = SmallBook.Book.Lay(new Overlay { Conditions = [bats] });

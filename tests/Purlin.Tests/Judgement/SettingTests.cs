@@ -25,10 +25,10 @@ public sealed class SettingTests
 
     private static bool IsUsed(SettingRule rule, Setting setting) => rule.Use switch
     {
-        "limit" => Book.Limitations.Values.Any(limitation => limitation.When?.Setting == rule.Id && (limitation.When.Reading is not null ? IsNumber(setting) : limitation.When.Sizes.Values.Any(setting.Sizes.ContainsKey))),
-        "date" => IsNumber(setting) && setting.From.Length > 0 && Book.Visit.Any(visit => visit.Date?.Setting == rule.Id || visit.Facts.Any(fact => fact.Within == rule.Id)),
-        "sample" => setting.Sizes.ContainsKey("room") || setting.Sizes.ContainsKey("side"),
-        "shown" => rule.Places.Count > 0 || rule.Components.Count > 0,
+        SettingUse.Limit => Book.Limitations.Values.Any(limitation => limitation.When?.Setting == rule.Id && (limitation.When.Reading is not null ? IsNumber(setting) : limitation.When.Sizes.Values.Any(setting.Sizes.ContainsKey))),
+        SettingUse.Date => IsNumber(setting) && setting.From.Length > 0 && Book.Visit.Any(visit => visit.Date?.Setting == rule.Id || visit.Facts.Any(fact => fact.Within == rule.Id)),
+        SettingUse.Sample => setting.Sizes.ContainsKey("room") || setting.Sizes.ContainsKey("side"),
+        SettingUse.Shown => rule.Places.Count > 0 || rule.Components.Count > 0,
         _ => false,
     };
 

@@ -12,7 +12,7 @@ public sealed class VisitLint
     public void Every_report_rule_is_sorted_under_the_core_of_the_visit()
     {
         var known = Book.Visit.Select(rule => rule.Id).ToHashSet(StringComparer.Ordinal);
-        var rules = Book.Standards.Values.SelectMany(standard => standard.Duties.Where(duty => duty.Coverage == "report rule").Select(duty => (Id: $"{standard.Id}:{duty.Id}", duty.Core))).ToList();
+        var rules = Book.Standards.Values.SelectMany(standard => standard.Duties.Where(duty => duty.Coverage == DutyCounts.ReportRule).Select(duty => (Id: $"{standard.Id}:{duty.Id}", duty.Core))).ToList();
         Assert.True(rules.Count >= 83, $"{rules.Count} report rules");
         Assert.Empty(rules.Where(rule => rule.Core.Count == 0 || !rule.Core.All(known.Contains)).Select(rule => rule.Id));
         Assert.Empty(known.Except(rules.SelectMany(rule => rule.Core)));
@@ -21,10 +21,10 @@ public sealed class VisitLint
     [Fact]
     public void Every_line_can_be_closed_in_its_way()
     {
-        Assert.All(Book.Visit.Where(rule => rule.Close == "fact"), rule => Assert.True(rule.Facts.Count > 0 && rule.Open.Length > 0, rule.Id));
-        Assert.All(Book.Visit.Where(rule => rule.Close == "program"), rule => Assert.True(rule.Where.Length > 0 && rule.Proof is "property" or "report" or "matters" or "reasons" or "descriptions" or "sample", rule.Id));
-        Assert.All(Book.Visit.Where(rule => rule.Close == "date"), rule => Assert.Contains("{day}", rule.Date!.Words, StringComparison.Ordinal));
-        Assert.All(Book.Visit.SelectMany(rule => rule.Facts), fact => Assert.True(fact.Kind is "day" or "words" || (fact.Kind == "choice" && fact.Choices.Count > 0), fact.Name));
+        Assert.All(Book.Visit.Where(rule => rule.Close == VisitClose.Fact), rule => Assert.True(rule.Facts.Count > 0 && rule.Open.Length > 0, rule.Id));
+        Assert.All(Book.Visit.Where(rule => rule.Close == VisitClose.Program), rule => Assert.True(rule.Where.Length > 0 && rule.Proof is not null, rule.Id));
+        Assert.All(Book.Visit.Where(rule => rule.Close == VisitClose.Date), rule => Assert.Contains("{day}", rule.Date!.Words, StringComparison.Ordinal));
+        Assert.All(Book.Visit.SelectMany(rule => rule.Facts), fact => Assert.True(fact.Kind is AnswerKind.Day or AnswerKind.Words || (fact.Kind == AnswerKind.Choice && fact.Choices.Count > 0), fact.Name));
     }
 
     [Fact]

@@ -136,7 +136,7 @@ public sealed class WordingPropertyTests
     [Fact]
     public void An_inspection_is_judged_with_the_wording_and_the_conditions_that_its_journal_holds()
     {
-        Condition bats = new() { Id = "own.bats", Name = "Bats in the attic", Component = "attic framing", System = "attic", Places = [PlaceKind.Attic], Means = "Bats live here.", Weight = new WeightRule { Consequence = "upkeep" }, Do = "Ask a specialist.", Trade = "pest control firm" };
+        Condition bats = new() { Id = "own.bats", Name = "Bats in the attic", Component = "attic framing", System = "attic", Places = [PlaceKind.Attic], Means = "Bats live here.", Weight = new WeightRule { Consequence = Consequence.Upkeep }, Do = "Ask a specialist.", Trade = "pest control firm" };
         var pen = new Pen("x", "aaa");
         List<Entry> entries = [pen.Write(new EntryBody.InspectionOpened { Property = new Property { Address = "1 Invented Lane" }, Date = new DateOnly(2026, 11, 25) }, Noon)];
         var attic = pen.Write(new EntryBody.PlaceAdded { Kind = PlaceKind.Attic, Name = "Attic" }, Noon);

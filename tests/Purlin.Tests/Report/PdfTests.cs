@@ -112,7 +112,7 @@ public sealed partial class PdfTests
         {
             var node = Assert.Single(nodes[$"{matter.Number}. {matter.Title}"], node => node.Level == 2);
             Assert.Contains(Squeezed(matter.Title)[..Math.Min(20, Squeezed(matter.Title).Length)], list);
-            Assert.Matches($"{matter.Number}{System.Text.RegularExpressions.Regex.Escape(Squeezed(matter.Title)[..8])}", list.Replace(Squeezed(Purlin.Book.WeightWords.Word(matter.Weight)), "", StringComparison.Ordinal));
+            Assert.Matches($"{matter.Number}{System.Text.RegularExpressions.Regex.Escape(Squeezed(matter.Title)[..8])}", list.Replace(Squeezed(Purlin.Book.WordTable.Word(matter.Weight)), "", StringComparison.Ordinal));
             Assert.InRange(node.PageNumber, 2, pdf.NumberOfPages);
         }
     }

@@ -66,7 +66,7 @@ internal static class SampleReport
         {
             Limitations = [new JudgedLimitation(SampleHouse.Name(92), words, words, null, garage, null, [SampleHouse.Name(81)])],
             Workings = [new JudgedWorking(new Working { Name = "x", Title = words, Inputs = [], Result = [], Steps = [new Step(words, 3.25, "in"), new Step(words)], Verdict = new Verdict.Outside { Because = words }, Sources = [words], Cautions = [words] }, [], SampleHouse.Name(50), garage)],
-            Coverage = [new Coverage("washington", words, [new DutyState(new DutyId("washington", "1"), words, words, words, "inspect", DutyStanding.Open, [], words, words)])],
+            Coverage = [new Coverage("washington", words, [new DutyState(new DutyId("washington", "1"), words, words, words, Purlin.Book.Verb.Inspect, DutyStanding.Open, [], words, words)])],
             Photos = [new SpokenPhoto(SampleHouse.Name(80), PhotoUse.Finding, finding.Id, words)],
         };
     }
