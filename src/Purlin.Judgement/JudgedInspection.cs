@@ -158,10 +158,10 @@ public sealed record SeenLine(string Condition, string Name, string Where, IRead
 public sealed record Due(ByWhen By, string Because);
 
 /// <summary>One contribution to a weight.</summary>
-/// <param name="What">What speaks: consequence, timing, spread, era, overruling.</param>
+/// <param name="What">What speaks.</param>
 /// <param name="Words">A plain sentence.</param>
 /// <param name="Weight">The weight after it.</param>
-public sealed record Contribution(string What, string Words, Weight Weight);
+public sealed record Contribution(Speaks What, string Words, Weight Weight);
 
 /// <summary>How far a condition spreads, worked out from observations of it in different places.</summary>
 public enum Spread
@@ -178,11 +178,11 @@ public enum Spread
 
 /// <summary>Then and now, for one finding.</summary>
 /// <param name="Rule">Id of the rule.</param>
-/// <param name="Kind"><c>broke the rule of its day</c>, <c>not required then, advised now</c>, <c>never a rule but a known hazard</c>, <c>cannot say</c>.</param>
+/// <param name="Kind">What the years say.</param>
 /// <param name="FirstYear">Year of the first edition that asked for it; none when it never was a rule or nobody knows.</param>
 /// <param name="Words">The sentence to print: says "first asked for in the YEAR edition", never "violated code".</param>
 /// <param name="Sources">Document, section, edition.</param>
-public sealed record ThenAndNowSentence(string Rule, string Kind, int? FirstYear, string Words, IReadOnlyList<string> Sources)
+public sealed record ThenAndNowSentence(string Rule, YearsKind Kind, int? FirstYear, string Words, IReadOnlyList<string> Sources)
 {
     /// <summary>The year it was judged by, and whose year that is.</summary>
     public KnownYear? Year { get; init; }
@@ -213,7 +213,7 @@ public enum YearOf
 /// <param name="To">What the inspector put.</param>
 /// <param name="Reason">Why.</param>
 /// <param name="By">The entry.</param>
-public sealed record Overruling(string Part, string From, string To, string Reason, EntryName By);
+public sealed record Overruling(FindingPart Part, string From, string To, string Reason, EntryName By);
 
 /// <summary>A question that evidence opened.</summary>
 public sealed record LooseEnd

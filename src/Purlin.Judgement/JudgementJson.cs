@@ -64,7 +64,7 @@ public static class JudgementJson
         ["components"] = Names(finding.Components),
         ["weight"] = finding.Weight.Word(),
         ["by_when"] = finding.Due is not { } due ? null : new JsonObject { ["word"] = due.By.Word(), ["order"] = (int)due.By, ["because"] = due.Because },
-        ["why"] = List(finding.Why, step => new JsonObject { ["what"] = step.What, ["words"] = step.Words, ["weight"] = step.Weight.Word() }),
+        ["why"] = List(finding.Why, step => new JsonObject { ["what"] = step.What.Word(), ["words"] = step.Words, ["weight"] = step.Weight.Word() }),
         ["spread"] = finding.Spread switch { Spread.OnePlace => "one place", Spread.SeveralPlaces => "several places", _ => "throughout" },
         ["places"] = List(finding.Places, place => new JsonObject { ["id"] = place.ToString(), ["name"] = places.GetValueOrDefault(place, "") }),
         ["evidence"] = Names(finding.Evidence),
@@ -72,7 +72,7 @@ public static class JudgementJson
         ["then_and_now"] = finding.ThenAndNow is not { } years ? null : new JsonObject
         {
             ["rule"] = years.Rule,
-            ["kind"] = years.Kind,
+            ["kind"] = years.Kind.Word(),
             ["first_year"] = years.FirstYear,
             ["words"] = years.Words,
             ["year"] = years.Year is not { } known ? null : new JsonObject { ["year"] = known.Year, ["of"] = known.Of switch { YearOf.Thing => "thing", YearOf.Structure => "structure", _ => "house" }, ["basis"] = known.Basis },
@@ -83,7 +83,7 @@ public static class JudgementJson
         ["cautions"] = Texts(finding.Cautions),
         ["workings"] = new JsonArray([.. finding.Workings.Select(index => (JsonNode)JsonValue.Create(index))]),
         ["sources"] = Texts(finding.Sources),
-        ["overruled"] = List(finding.Overruled, change => new JsonObject { ["part"] = change.Part, ["from"] = change.From, ["to"] = change.To, ["reason"] = change.Reason, ["by"] = change.By.ToString() }),
+        ["overruled"] = List(finding.Overruled, change => new JsonObject { ["part"] = change.Part.Word(), ["from"] = change.From, ["to"] = change.To, ["reason"] = change.Reason, ["by"] = change.By.ToString() }),
         ["left_out"] = finding.LeftOut,
     };
 

@@ -3,48 +3,46 @@ using Purlin.Judgement;
 
 namespace Purlin.Field.Matters;
 
-/// <summary>What of a matter the inspector can put otherwise, by the words that the journal has for it.</summary>
+/// <summary>What of a matter the inspector can put otherwise.</summary>
 public static class MatterParts
 {
-    public const string Weight = "weight";
-    public const string Title = "title";
-    public const string Text = "text";
-    public const string Recommendation = "recommendation";
-    public const string Trade = "trade";
-    public const string LeftOut = "left out";
+    /// <summary>The parts that the screen of a matter offers.</summary>
+    public static IReadOnlyList<FindingPart> All { get; } =
+        [FindingPart.Weight, FindingPart.Title, FindingPart.Text, FindingPart.Recommendation, FindingPart.Trade, FindingPart.LeftOut];
 
-    public static IReadOnlyList<string> All { get; } = [Weight, Title, Text, Recommendation, Trade, LeftOut];
+    /// <summary>The part as a person says it; a word of a newer program as it stands.</summary>
+    public static string Said(string part) => WordTable.Read<FindingPart>(part) is { } known ? Said(known) : part;
 
     /// <summary>The part as a person says it.</summary>
-    public static string Said(string part) => part switch
+    public static string Said(FindingPart part) => part switch
     {
-        Weight => "the weight",
-        Title => "the title",
-        Text => "why it matters",
-        Recommendation => "what to do",
-        Trade => "by whom",
-        LeftOut => "left out",
-        _ => part,
+        FindingPart.Weight => "the weight",
+        FindingPart.Title => "the title",
+        FindingPart.Text => "why it matters",
+        FindingPart.Recommendation => "what to do",
+        FindingPart.Trade => "by whom",
+        FindingPart.LeftOut => "left out",
+        _ => part.Word(),
     };
 
     /// <summary>What stands there now.</summary>
-    public static string Now(Finding finding, string part) => part switch
+    public static string Now(Finding finding, FindingPart part) => part switch
     {
-        Weight => finding.Weight.Word(),
-        Title => finding.Title,
-        Text => finding.Matters,
-        Recommendation => finding.Do,
-        Trade => finding.Trade,
+        FindingPart.Weight => finding.Weight.Word(),
+        FindingPart.Title => finding.Title,
+        FindingPart.Text => finding.Matters,
+        FindingPart.Recommendation => finding.Do,
+        FindingPart.Trade => finding.Trade,
         _ => "",
     };
 
     /// <summary>What a weight asks of the reader.</summary>
     public static string Asks(Weight weight) => weight switch
     {
-        Purlin.Book.Weight.MakeSafe => "Someone can be hurt.",
-        Purlin.Book.Weight.ActNow => "Damage is under way or close; to settle before buying.",
-        Purlin.Book.Weight.PutRight => "A defect to repair in the ordinary course.",
-        Purlin.Book.Weight.KeepUp => "Upkeep.",
+        Weight.MakeSafe => "Someone can be hurt.",
+        Weight.ActNow => "Damage is under way or close; to settle before buying.",
+        Weight.PutRight => "A defect to repair in the ordinary course.",
+        Weight.KeepUp => "Upkeep.",
         _ => "No action; so that it is no surprise.",
     };
 }

@@ -1,3 +1,4 @@
+using Purlin.Book;
 using Purlin.Journal;
 using Purlin.Journal.Fold;
 using Purlin.Judgement;
@@ -24,7 +25,7 @@ public static class Overrulings
         List<Put> puts = [];
         foreach (var part in MatterParts.All)
         {
-            if (!inspection.Overrulings.TryGetValue((finding.Id.ToString(), part), out var slot)) continue;
+            if (!inspection.Overrulings.TryGetValue((finding.Id.ToString(), part.Word()), out var slot)) continue;
             IReadOnlyList<EntryName> beside = [.. slot.Standing.Select(stated => stated.By)];
             puts.AddRange(slot.Standing.Select(stated => Read(finding, stated, beside)));
         }

@@ -16,7 +16,7 @@ internal static class Escalating
             {
                 if (!rule.With.Any(other => seen[other].Any(matter => Together(rule, finding, matter)))) continue;
                 var raised = Weighing.Raise(lifted.Weight);
-                lifted = lifted with { Weight = raised, Why = [.. lifted.Why, new Contribution("together", rule.Because, raised)] };
+                lifted = lifted with { Weight = raised, Why = [.. lifted.Why, new Contribution(Speaks.Together, rule.Because, raised)] };
             }
             yield return lifted;
         }

@@ -83,7 +83,7 @@ internal sealed class Grouping(BookIndex book, IReadOnlyList<Matter> matters, Fi
             Grouped = [.. together.Skip(1).Select(finding => finding.Condition)],
             Title = cause.Title,
             Weight = heaviest.Weight,
-            Why = [.. heaviest.Why, new Contribution("together", book.Book.Words.Say("weight.together", ("what", heaviest.Title)), heaviest.Weight)],
+            Why = [.. heaviest.Why, new Contribution(Speaks.Together, book.Book.Words.Say("weight.together", ("what", heaviest.Title)), heaviest.Weight)],
             Spread = together.Max(finding => finding.Spread),
             Places = [.. together.SelectMany(finding => finding.Places).Distinct()],
             Components = [.. together.SelectMany(finding => finding.Components).Distinct()],

@@ -58,7 +58,7 @@ internal sealed class NoteSpeaking(Inspection inspection, EvidenceIndex evidence
             System = Gathering.SystemOf(evidence, component?.Kind ?? "", place),
             Title = FindingWriting.Sentence(fate.Title ?? note.Text, stop: false),
             Weight = weight,
-            Why = [new Contribution("inspector", words.Say("note.weight"), weight)],
+            Why = [new Contribution(Speaks.Inspector, words.Say("note.weight"), weight)],
             Spread = Spread.OnePlace,
             Places = place is { } at ? [at] : [],
             Components = component is null ? [] : [component.Id],

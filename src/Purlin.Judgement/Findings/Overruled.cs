@@ -9,13 +9,13 @@ namespace Purlin.Judgement.Findings;
 internal static class Overruled
 {
     /// <summary>The parts that can be overruled, in the order in which they are applied.</summary>
-    public static IReadOnlyList<string> Parts { get; } = ["weight", "by when", "title", "text", "recommendation", "trade", "left out"];
+    private static readonly FindingPart[] Parts = Enum.GetValues<FindingPart>();
 
     public static Finding Apply(Inspection inspection, Tongue words, Finding finding)
     {
         if (inspection.Overrulings.Count == 0) return finding;
         foreach (var part in Parts)
-            if (inspection.Overrulings.TryGetValue((finding.Id.ToString(), part), out var slot)) finding = Apply(finding, part, slot.Standing[0], words);
+            if (inspection.Overrulings.TryGetValue((finding.Id.ToString(), part.Word()), out var slot)) finding = Apply(finding, part, slot.Standing[0], words);
         return finding;
     }
 
@@ -27,27 +27,27 @@ internal static class Overruled
     {
         foreach (var part in Parts)
         {
-            if (!inspection.Overrulings.TryGetValue((group.Id.ToString(), part), out var slot)) continue;
+            if (!inspection.Overrulings.TryGetValue((group.Id.ToString(), part.Word()), out var slot)) continue;
             var stated = slot.Standing[0];
-            var lighter = part == "weight" && WordTable.Read<Weight>(stated.Value.Value) < group.Weight;
+            var lighter = part == FindingPart.Weight && WordTable.Read<Weight>(stated.Value.Value) < group.Weight;
             if (!lighter || group.Evidence.All(stated.Saw)) group = Apply(group, part, stated, evidence.Book.Words);
         }
         return group;
     }
 
-    private static Finding Apply(Finding finding, string part, Stated<EntryBody.JudgementOverruled> stated, Tongue words)
+    private static Finding Apply(Finding finding, FindingPart part, Stated<EntryBody.JudgementOverruled> stated, Tongue words)
     {
         var (value, reason) = (stated.Value.Value, stated.Value.Reason);
         var (from, changed) = part switch
         {
-            "weight" when WordTable.Read<Weight>(value) is { } weight =>
-                (finding.Weight.Word(), finding with { Weight = weight, Why = [.. finding.Why, new Contribution("overruled", reason, weight)] }),
-            "by when" when WordTable.Read<ByWhen>(value) is { } by => (finding.Due?.By.Word() ?? "", finding with { Due = new Due(by, words.Say("by-when.overruled", ("reason", reason))) }),
-            "title" when value.Length > 0 => (finding.Title, finding with { Title = value }),
-            "text" when value.Length > 0 => (finding.Matters, finding with { Matters = value }),
-            "recommendation" when value.Length > 0 => (finding.Do, finding with { Do = value }),
-            "trade" when value.Length > 0 => (finding.Trade, finding with { Trade = value }),
-            "left out" => ("", finding with { LeftOut = true }),
+            FindingPart.Weight when WordTable.Read<Weight>(value) is { } weight =>
+                (finding.Weight.Word(), finding with { Weight = weight, Why = [.. finding.Why, new Contribution(Speaks.Overruled, reason, weight)] }),
+            FindingPart.ByWhen when WordTable.Read<ByWhen>(value) is { } by => (finding.Due?.By.Word() ?? "", finding with { Due = new Due(by, words.Say("by-when.overruled", ("reason", reason))) }),
+            FindingPart.Title when value.Length > 0 => (finding.Title, finding with { Title = value }),
+            FindingPart.Text when value.Length > 0 => (finding.Matters, finding with { Matters = value }),
+            FindingPart.Recommendation when value.Length > 0 => (finding.Do, finding with { Do = value }),
+            FindingPart.Trade when value.Length > 0 => (finding.Trade, finding with { Trade = value }),
+            FindingPart.LeftOut => ("", finding with { LeftOut = true }),
             _ => ("", finding),
         };
         return ReferenceEquals(changed, finding) ? finding : changed with { Overruled = [.. finding.Overruled, new Overruling(part, from, value, reason, stated.By)] };

@@ -14,9 +14,9 @@ internal static class Weighing
         var spreads = Lifts(rule, spread) ? Raise(timed) : timed;
         return
         [
-            new Contribution("consequence", words.Say("weight.consequence." + rule.Consequence.Word()), atOnce),
-            new Contribution("timing", words.Say("weight.timing." + rule.Timing.Word()), timed),
-            new Contribution("spread", words.Say(SpreadKey(spread) + (spreads == timed ? "" : ".raise")), spreads),
+            new Contribution(Speaks.Consequence, words.Say("weight.consequence." + rule.Consequence.Word()), atOnce),
+            new Contribution(Speaks.Timing, words.Say("weight.timing." + rule.Timing.Word()), timed),
+            new Contribution(Speaks.Spread, words.Say(SpreadKey(spread) + (spreads == timed ? "" : ".raise")), spreads),
         ];
     }
 

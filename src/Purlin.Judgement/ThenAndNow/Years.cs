@@ -11,20 +11,6 @@ namespace Purlin.Judgement.ThenAndNow;
 /// <summary>Judges a finding by the year of its thing: the rule of its day and the hazard whatever the rule are two matters.</summary>
 internal sealed class Years(EvidenceIndex evidence, JudgingMemory memory)
 {
-    /// <summary>It was asked for when this was put in.</summary>
-    public const string Broke = "broke the rule of its day";
-
-    /// <summary>It was not asked for then; it is today.</summary>
-    public const string Advised = "not required then, advised now";
-
-    /// <summary>No rule of any year asks for it, and it hurts people all the same.</summary>
-    public const string Hazard = "never a rule but a known hazard";
-
-    /// <summary>The years do not decide.</summary>
-    public const string CannotSay = "cannot say";
-
-    private static readonly string[] Gravest = [Broke, Hazard, Advised, CannotSay];
-
     public ThenAndNowSentence? Of(Matter matter)
     {
         var said = from year in matter.Seen.Select(look => YearFor(look, matter.Condition.Component)).OfType<Dating>().Distinct()
@@ -32,7 +18,7 @@ internal sealed class Years(EvidenceIndex evidence, JudgingMemory memory)
                    let sentence = memory.Year(rule, year.Known.Year, year.Structure, Reckon)
                    where sentence is not null
                    select Told(sentence, year);
-        return said.OrderBy(sentence => Array.IndexOf(Gravest, sentence.Kind)).FirstOrDefault();
+        return said.OrderBy(sentence => sentence.Kind).FirstOrDefault();
     }
 
     /// <summary>The sentence about whatever has that year, and how the year is known where it was not read or seen.</summary>
@@ -103,15 +89,15 @@ internal sealed class Years(EvidenceIndex evidence, JudgingMemory memory)
     }
 
     /// <summary>A row about what was sold or permitted is no rule; what it leaves is the hazard.</summary>
-    private static string KindOf(Working working, int? first) => (Word(working.Result["required_then"]), Word(working.Result["required_now"]), first, working.Sentences.ContainsKey("hazard")) switch
+    private static YearsKind KindOf(Working working, int? first) => (Word(working.Result["required_then"]), Word(working.Result["required_now"]), first, working.Sentences.ContainsKey("hazard")) switch
     {
-        (_, "permitted" or "no" or "no longer used" or "partly" or "where adopted", _, true) => Hazard,
+        (_, "permitted" or "no" or "no longer used" or "partly" or "where adopted", _, true) => YearsKind.Hazard,
         // What a rule allows breaks none.
-        (_, "permitted", _, _) => CannotSay,
-        ("yes", _, _, _) => Broke,
-        ("no", "yes" or "when work is done", _, _) => Advised,
-        (_, not ("yes" or "when work is done"), null, true) => Hazard,
-        _ => CannotSay,
+        (_, "permitted", _, _) => YearsKind.CannotSay,
+        ("yes", _, _, _) => YearsKind.Broke,
+        ("no", "yes" or "when work is done", _, _) => YearsKind.Advised,
+        (_, not ("yes" or "when work is done"), null, true) => YearsKind.Hazard,
+        _ => YearsKind.CannotSay,
     };
 
     private static string Word(JsonNode? node) => node is null ? "" : node.GetValueKind() == System.Text.Json.JsonValueKind.String ? node.GetValue<string>() : node.ToJsonString();

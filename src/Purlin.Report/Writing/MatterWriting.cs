@@ -70,13 +70,13 @@ internal sealed class MatterWriting(Record record, PictureNumbers pictures, Numb
         Book.Weight? before = null;
         foreach (var step in why)
         {
-            if (step.Weight == before && step.What == "spread") continue;
+            if (step.Weight == before && step.What == Speaks.Spread) continue;
             yield return step.Weight == before ? Phrase.End(step.Words) : $"{Phrase.End(step.Words)} {Phrase.Sentence(Book.WordTable.Word(step.Weight))}.";
             before = step.Weight;
         }
     }
 
-    private static string Changed(Overruling change) => change.From.Length == 0 || change.Part is "text" or "recommendation"
-        ? $"The inspector put the {change.Part} in other words. Reason: {Phrase.End(change.Reason)}"
-        : $"The inspector changed the {change.Part} from {change.From} to {change.To}. Reason: {Phrase.End(change.Reason)}";
+    private static string Changed(Overruling change) => change.From.Length == 0 || change.Part is FindingPart.Text or FindingPart.Recommendation
+        ? $"The inspector put the {Book.WordTable.Word(change.Part)} in other words. Reason: {Phrase.End(change.Reason)}"
+        : $"The inspector changed the {Book.WordTable.Word(change.Part)} from {change.From} to {change.To}. Reason: {Phrase.End(change.Reason)}";
 }

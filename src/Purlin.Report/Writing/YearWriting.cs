@@ -13,9 +13,9 @@ internal static class YearWriting
         var basis = known.Basis switch { Basis.Told => ", as told", Basis.Presumed => ", as presumed", _ => "" };
         return years.Kind switch
         {
-            "broke the rule of its day" => $"Asked for{Since(years)}; {whose}{basis}: it was the rule then, unless this place had struck it out.",
-            "not required then, advised now" => $"Asked for{Since(years)}; {whose}{basis}: not the rule then. New work needs it today.",
-            "never a rule but a known hazard" => $"No rule of its day forbade it ({whose}{basis}); the hazard is known.",
+            YearsKind.Broke => $"Asked for{Since(years)}; {whose}{basis}: it was the rule then, unless this place had struck it out.",
+            YearsKind.Advised => $"Asked for{Since(years)}; {whose}{basis}: not the rule then. New work needs it today.",
+            YearsKind.Hazard => $"No rule of its day forbade it ({whose}{basis}); the hazard is known.",
             _ => $"What was the rule then is not known ({whose}{basis}).",
         };
     }

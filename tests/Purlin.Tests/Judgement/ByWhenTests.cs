@@ -66,7 +66,7 @@ public sealed class ByWhenTests
         var finding = Findings.Single();
         Assert.Equal(ByWhen.BeforeWinter, finding.Due!.By);
         Assert.Contains("The eaves are two feet deep here.", finding.Due.Because, StringComparison.Ordinal);
-        Assert.Equal("by when", finding.Overruled.Single().Part);
+        Assert.Equal(FindingPart.ByWhen, finding.Overruled.Single().Part);
         house.Overrule(id.ToString(), "by when", "some day", "no such time");
         Assert.NotEqual("some day", Findings.Single().Due!.By.Word());
     }

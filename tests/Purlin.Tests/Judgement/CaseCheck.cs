@@ -18,8 +18,8 @@ internal sealed class CaseCheck(JudgedInspection judged)
                 case "weights": Each(node!, (id, want) => Same(id, "weight", Finding(id)?.Weight.Word(), want)); break;
                 case "spread": Each(node!, (id, want) => Same(id, "spread", Finding(id)?.Spread switch { Spread.OnePlace => "one place", Spread.SeveralPlaces => "several places", Spread.Throughout => "throughout", _ => null }, want)); break;
                 case "trade": Each(node!, (id, want) => Same(id, "trade", Finding(id)?.Trade, want)); break;
-                case "years": Each(node!, (id, want) => Same(id, "then and now", want == "any" && Finding(id)?.ThenAndNow is not null ? "any" : Finding(id)?.ThenAndNow?.Kind, want)); break;
-                case "why": Each(node!, (id, want) => Same(id, "why", Finding(id)?.Why.Any(step => step.What == want) == true ? want : null, want)); break;
+                case "years": Each(node!, (id, want) => Same(id, "then and now", want == "any" && Finding(id)?.ThenAndNow is not null ? "any" : Finding(id)?.ThenAndNow?.Kind.Word(), want)); break;
+                case "why": Each(node!, (id, want) => Same(id, "why", Finding(id)?.Why.Any(step => step.What.Word() == want) == true ? want : null, want)); break;
                 case "text": Each(node!, (id, want) => Same(id, "observed", Finding(id)?.Observed.Contains(want, StringComparison.Ordinal) == true ? want : Finding(id)?.Observed, want)); break;
                 case "conditions": foreach (var id in Texts(node)) Same(id, "finding", Finding(id) is null ? "none" : "there", "there"); break;
                 case "none": foreach (var id in Texts(node)) Same(id, "finding", Finding(id) is null ? "none" : "there", "none"); break;

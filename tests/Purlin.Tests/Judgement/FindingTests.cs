@@ -62,7 +62,7 @@ public sealed class FindingTests
         house.Overrule("pipe.crust", "weight", "make safe", "It drips on the panel.");
         Assert.Equal(
             [("consequence", Weight.ActNow), ("timing", Weight.PutRight), ("spread", Weight.ActNow), ("overruled", Weight.MakeSafe)],
-            Finding("pipe.crust").Why.Select(step => (step.What, step.Weight)));
+            Finding("pipe.crust").Why.Select(step => (step.What.Word(), step.Weight)));
     }
 
     [Fact]
@@ -92,7 +92,7 @@ public sealed class FindingTests
         house.Overrule("pipe.crust", "trade", "handy person", "Small job.");
         var finding = Finding("pipe.crust");
         Assert.Equal(("Replace the branch.", "handy person"), (finding.Do, finding.Trade));
-        Assert.Contains(finding.Overruled, change => change is { Part: "recommendation", From: "Repair the joint.", Reason: "Three joints in one foot." });
+        Assert.Contains(finding.Overruled, change => change is { Part: FindingPart.Recommendation, From: "Repair the joint.", Reason: "Three joints in one foot." });
     }
 
     [Fact]

@@ -22,7 +22,7 @@ public sealed class TradePracticeTests
         house.Property = house.Property with { YearBuilt = built };
         house.Seen("panelboard.neutrals-doubled", house.Place(PlaceKind.Garage));
         var finding = Finding("panelboard.neutrals-doubled");
-        Assert.Equal("not required then, advised now", finding.ThenAndNow?.Kind);
+        Assert.Equal(YearsKind.Advised, finding.ThenAndNow?.Kind);
         Assert.DoesNotContain("violat", finding.ThenAndNow!.Words, StringComparison.OrdinalIgnoreCase);
         Assert.Equal("licensed electrician", finding.Trade);
     }

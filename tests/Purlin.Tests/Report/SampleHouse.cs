@@ -75,7 +75,7 @@ internal static class SampleHouse
         System = "plumbing",
         Title = title,
         Weight = weight,
-        Why = [new Contribution("consequence", "Someone nearby can be hurt.", weight)],
+        Why = [new Contribution(Speaks.Consequence, "Someone nearby can be hurt.", weight)],
         Spread = Spread.OnePlace,
         Places = places,
         ComponentKind = "water heater",

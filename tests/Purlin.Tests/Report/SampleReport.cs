@@ -58,8 +58,8 @@ internal static class SampleReport
             Evidence = [SampleHouse.Name(60), SampleHouse.Name(70), SampleHouse.Name(51)],
             Photos = [SampleHouse.Name(80)],
             Workings = [0],
-            ThenAndNow = new ThenAndNowSentence("x", "cannot say", null, words, [words]),
-            Overruled = [new Overruling("weight", words, words, words, SampleHouse.Name(91))],
+            ThenAndNow = new ThenAndNowSentence("x", YearsKind.CannotSay, null, words, [words]),
+            Overruled = [new Overruling(FindingPart.Weight, words, words, words, SampleHouse.Name(91))],
         };
         return SampleHouse.Judged([finding, SampleHouse.Finding("Gutter leaks", Weight.KeepUp, SampleHouse.Place(inspection, "Rear"))],
             [SampleHouse.End(words, garage), SampleHouse.End("settled " + words, garage) with { Tied = new Tied(Tie.Evidence, [], words) }]) with
