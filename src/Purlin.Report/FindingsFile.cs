@@ -30,9 +30,9 @@ public static class FindingsFile
             ["format"] = "purlin-findings",
             ["version"] = 1,
             ["address"] = model.Cover.Address,
-            ["issue"] = model.Mark.Line,
+            ["issue"] = model.Words.Issue(model.Mark),
             ["up_to"] = model.Mark.At.ToUniversalTime().ToString("yyyy-MM-dd'T'HH:mm:ss'Z'", CultureInfo.InvariantCulture),
-            ["invented"] = model.Cover.Marks.Contains(CoverWriting.Invented),
+            ["invented"] = model.Record.Inspection.Opening?.Body.Demo == true,
             ["findings"] = new JsonArray([.. model.Matters.Select(matter => (JsonNode)new JsonObject(Cells(matter).Select((cell, index) => KeyValuePair.Create(Columns[index], cell.Json))))]),
         };
     }

@@ -1,4 +1,5 @@
 using Purlin.Report.Edition;
+using Purlin.Report.Writing;
 
 namespace Purlin.Report;
 
@@ -23,6 +24,12 @@ public sealed record Paper
 {
     /// <summary>Which.</summary>
     public required PaperKind Kind { get; init; }
+
+    /// <summary>Turns of phrase in its language.</summary>
+    internal Phrase Words { get; init; } = null!;
+
+    /// <summary>Its language as the standards name it.</summary>
+    public string Language => Words.Language;
 
     /// <summary>What it is called: Inspection report, Summary.</summary>
     public required string Title { get; init; }

@@ -11,7 +11,8 @@ internal static class Papers
     public static Paper Of(ReportModel model, PaperKind kind) => new()
     {
         Kind = kind,
-        Title = kind switch { PaperKind.Summary => "Summary of the inspection", PaperKind.Trades => "Work by trade", PaperKind.Talk => "For the call", _ => "Inspection report" },
+        Words = model.Words,
+        Title = model.Words.Say(kind switch { PaperKind.Summary => "report.paper.summary", PaperKind.Trades => "report.paper.trades", PaperKind.Talk => "report.paper.talk", _ => "report.paper.report" }),
         Cover = model.Cover,
         Mark = model.Mark,
         Matters = model.Matters,
@@ -42,21 +43,21 @@ internal static class Papers
     {
         foreach (var chapter in LimitationWriting.Of(model)) yield return chapter;
         Block[] ages = [.. SystemsWriting.AgeDrawing(model.Record)];
-        if (ages.Length > 0) yield return new Chapter("ages", "Ages", "", ages);
+        if (ages.Length > 0) yield return new Chapter("ages", model.Words.Say("report.ages.title"), "", ages);
     }
 
-    private static Chapter Map(ReportModel model) => new("house", "Where the matters are", "", [new Block.Figure(model.Map, "Every matter where it is, by its number. A place in faint line was not looked at.") { Upright = model.Upright }]);
+    private static Chapter Map(ReportModel model) => new("house", model.Words.Say("report.map.title"), "", [new Block.Figure(model.Map, model.Words.Say("report.map.caption")) { Upright = model.Upright }]);
 
-    private static Chapter Matters(ReportModel model) => new(MattersId, "The matters, heaviest first", model.Matters.Count == 0 ? "Nothing to report was found on the day, where we could look. Read with it what could not be looked at." : "",
+    private static Chapter Matters(ReportModel model) => new(MattersId, model.Words.Say("report.matters.title"), model.Matters.Count == 0 ? model.Words.Say("report.matters.none") : "",
     [
         .. Cautions(model),
         .. model.Matters.GroupBy(matter => matter.Weight).SelectMany(group => (IEnumerable<Block>)
-            [new Block.Weighing(Phrase.Sentence(Book.WordTable.Word(group.Key)), Phrase.Meaning(group.Key)) { Anchor = $"weight-{(int)group.Key}" }, .. group.Select(matter => new Block.Card(matter))]),
+            [new Block.Weighing(Phrase.Sentence(model.Words.Word(group.Key)), model.Words.Meaning(group.Key)) { Anchor = $"weight-{(int)group.Key}" }, .. group.Select(matter => new Block.Card(matter))]),
     ]);
 
     private static IEnumerable<Block> Cautions(ReportModel model)
     {
         if (model.Cautions.Count == 0) yield break;
-        yield return new Block.Paragraph(new Prose([new Run("Cautions. ", Strong: true), .. model.Cautions.SelectMany((words, index) => (Run[])[new Run($"{MatterWriting.Letter(index + 1)} ", Strong: true), new Run(Phrase.End(words) + " ")])])) { Aside = true, Anchor = "cautions" };
+        yield return new Block.Paragraph(new Prose([new Run(model.Words.Say("report.cautions") + " ", Strong: true), .. model.Cautions.SelectMany((words, index) => (Run[])[new Run($"{MatterWriting.Letter(index + 1)} ", Strong: true), new Run(Phrase.End(words) + " ")])])) { Aside = true, Anchor = "cautions" };
     }
 }

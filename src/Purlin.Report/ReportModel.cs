@@ -38,6 +38,9 @@ public sealed class ReportModel
 
     internal Record Record { get; }
 
+    /// <summary>Turns of phrase in its language.</summary>
+    internal Phrase Words => Record.Words;
+
     /// <summary>Sources cited, with their numbers; workings add theirs when they are written.</summary>
     internal Numbering SourceNumbers { get; }
 
@@ -58,8 +61,8 @@ public sealed class ReportModel
         PictureNumbers pictures = new(record);
         Numbering cautions = new(), sources = new();
         var matters = new MatterWriting(record, pictures, cautions, sources).All();
-        var inTheWay = pictures.Show(work.Judged.Limitations.SelectMany(limitation => limitation.Photos), "what was in the way");
-        var options = SectionOptions.Landscape with { Knots = false };
+        var inTheWay = pictures.Show(work.Judged.Limitations.SelectMany(limitation => limitation.Photos), record.Words.Say("report.in-the-way"));
+        var options = SectionOptions.Landscape with { Knots = false, Words = work.Book.Words };
         return new ReportModel(record, sources)
         {
             Mark = mark,

@@ -8,15 +8,8 @@ public abstract record EditionMark
     /// <summary>The date a reader sees.</summary>
     public required DateTimeOffset At { get; init; }
 
-    /// <summary>One line that names the issue.</summary>
-    public abstract string Line { get; }
-
     /// <summary>Not issued: says so on every page.</summary>
-    public sealed record WorkingCopy : EditionMark
-    {
-        /// <inheritdoc/>
-        public override string Line => "Working copy, not issued";
-    }
+    public sealed record WorkingCopy : EditionMark;
 
     /// <summary>A sealed edition.</summary>
     /// <param name="Number">1, 2, 3, ...</param>
@@ -28,8 +21,5 @@ public abstract record EditionMark
 
         /// <summary>Seal of the edition before; none for the first.</summary>
         public string? Previous { get; init; }
-
-        /// <inheritdoc/>
-        public override string Line => $"Edition {Number}";
     }
 }

@@ -10,12 +10,12 @@ namespace Purlin.Report.Page;
 public sealed record Filter(string Class, string Words, int Count)
 {
     /// <summary>All choices by what they choose by.</summary>
-    internal static IReadOnlyList<(string Title, IReadOnlyList<Filter> Choices)> Of(IReadOnlyList<Matter> matters) =>
+    internal static IReadOnlyList<(string Title, IReadOnlyList<Filter> Choices)> Of(IReadOnlyList<Matter> matters, Phrase words) =>
     [
-        ("By when", [.. ByWhenWords.SoonestFirst.Select(by => Choice($"d{(int)by}", by.Word(), matters.Count(matter => matter.Due.By == by))).OfType<Filter>()]),
-        ("By weight", [.. WeightWords.HeaviestFirst.Select(weight => Choice($"w{(int)weight}", weight.Word(), matters.Count(matter => matter.Weight == weight))).OfType<Filter>()]),
-        ("By trade", [.. Trades(matters).Select((trade, index) => Choice($"t{index + 1}", Phrase.Trade(trade), matters.Count(matter => Asks(matter, trade)))).OfType<Filter>()]),
-        ("By place", [.. Places(matters).Select((place, index) => Choice($"p{index + 1}", place, matters.Count(matter => matter.Places.Contains(place)))).OfType<Filter>()]),
+        (words.Say("page.by-when"), [.. ByWhenWords.SoonestFirst.Select(by => Choice($"d{(int)by}", words.Word(by), matters.Count(matter => matter.Due.By == by))).OfType<Filter>()]),
+        (words.Say("page.by-weight"), [.. WeightWords.HeaviestFirst.Select(weight => Choice($"w{(int)weight}", words.Word(weight), matters.Count(matter => matter.Weight == weight))).OfType<Filter>()]),
+        (words.Say("page.by-trade"), [.. Trades(matters).Select((trade, index) => Choice($"t{index + 1}", words.Trade(trade), matters.Count(matter => Asks(matter, trade)))).OfType<Filter>()]),
+        (words.Say("page.by-place"), [.. Places(matters).Select((place, index) => Choice($"p{index + 1}", place, matters.Count(matter => matter.Places.Contains(place)))).OfType<Filter>()]),
     ];
 
     /// <summary>The classes that a matter bears.</summary>

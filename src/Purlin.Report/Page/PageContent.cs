@@ -6,6 +6,7 @@ using Purlin.Book;
 using Purlin.Report.Drawing;
 using Purlin.Report.Fonts;
 using Purlin.Report.Photos;
+using Purlin.Report.Writing;
 
 namespace Purlin.Report.Page;
 
@@ -19,7 +20,8 @@ public sealed class PageContent
     {
         this.photoBySha = photoBySha;
         Title = $"{paper.Title}: {Typesetting.Clean(paper.Cover.Address)}";
-        Filters = Filter.Of(paper.Matters);
+        Words = paper.Words;
+        Filters = Filter.Of(paper.Matters, Words);
         classes = paper.Matters.ToDictionary(matter => matter.Number, matter => Filter.Classes(matter, paper.Matters));
         var style = PageStyle.Sheet() + string.Concat(Filters.SelectMany(filter => filter.Choices).Select(choice => $"body:has(#only-{choice.Class}:checked) .m:not(.{choice.Class}){{display:none}}"));
         var hash = Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(style)));
@@ -27,6 +29,9 @@ public sealed class PageContent
         // No script, no request: pictures and fonts come as data, and only this very style is taken.
         Policy = $"default-src 'none'; img-src data:; font-src data:; style-src 'sha256-{hash}'; base-uri 'none'; form-action 'none'";
     }
+
+    /// <summary>Turns of phrase in the language of the paper.</summary>
+    internal Phrase Words { get; }
 
     /// <summary>Title of the page.</summary>
     public string Title { get; }
@@ -51,11 +56,11 @@ public sealed class PageContent
     public static MarkupString Drawing(Sheet sheet) => new(SvgWriter.Write(sheet, Theme.Day, number => $"#matter-{number}"));
 
     /// <summary>The balloon of a matter, large, to stand beside its heading.</summary>
-    public static MarkupString Balloon(Matter matter)
+    public MarkupString Balloon(Matter matter)
     {
         ArgumentNullException.ThrowIfNull(matter);
         var balloon = Callout.Balloon(matter.Number, (int)matter.Weight, new Spot(16, 16), "", 14);
-        return new MarkupString(SvgWriter.Write(new Sheet { Width = 32, Height = 32, Title = $"Matter {matter.Number}", Marks = balloon.Marks }, Theme.Day, _ => "#"));
+        return new MarkupString(SvgWriter.Write(new Sheet { Width = 32, Height = 32, Title = Words.Say("report.matter", ("number", matter.Number)), Marks = balloon.Marks }, Theme.Day, _ => "#"));
     }
 
     /// <summary>The weight of a matter as bars.</summary>

@@ -5,6 +5,7 @@ using PdfSharp.Pdf.Annotations;
 using PdfSharp.UniversalAccessibility;
 using Purlin.Report.Drawing;
 using Purlin.Report.Fonts;
+using Purlin.Report.Writing;
 
 namespace Purlin.Report.Pdf;
 
@@ -21,6 +22,9 @@ internal sealed class Canvas(PdfDocument document, PaperFonts fonts) : IDisposab
     public XGraphics Graphics { get; private set; } = null!;
 
     public PdfPage Page { get; private set; } = null!;
+
+    /// <summary>Turns of phrase in the language of the paper.</summary>
+    public required Phrase Words { get; init; }
 
     /// <summary>Where each address stands: page from 1, and the height on it from its top.</summary>
     public required IReadOnlyDictionary<string, (int Page, double Y)> Places { get; init; }
@@ -66,7 +70,7 @@ internal sealed class Canvas(PdfDocument document, PaperFonts fonts) : IDisposab
     private void Link((int Page, double Y) place, Box area, string words, Action draw)
     {
         PdfRectangle region = new(Graphics.Transformer.WorldToDefaultPage(new XRect(area.X, area.Y, Math.Max(1, area.Width), Math.Max(1, area.Height))));
-        Tags.BeginElement(PdfLinkAnnotation.CreateDocumentLink(region, place.Page, new XPoint(0, Measures.Height - Math.Max(0, place.Y - 12))), $"Go to {words.Trim()}, page {place.Page}");
+        Tags.BeginElement(PdfLinkAnnotation.CreateDocumentLink(region, place.Page, new XPoint(0, Measures.Height - Math.Max(0, place.Y - 12))), Words.Say("paper.link", ("words", words.Trim()), ("page", place.Page)));
         draw();
         Tags.End();
     }

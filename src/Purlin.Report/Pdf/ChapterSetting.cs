@@ -81,7 +81,7 @@ internal sealed class ChapterSetting(PictureSetting pictures, Flow flow)
         Block.Paragraph paragraph => TextSetting.Paragraph(paragraph.Text, paragraph.Aside ? voice.Small : voice.Body, voice.Width, groups, before: annex ? 2 : 4, anchor: paragraph.Anchor),
         Block.Items items => TextSetting.Items(items, items.Fine ? voice.Fine : voice.Body, voice.Width, groups, items.Fine ? 1.2 : 3),
         Block.Table table => TableSetting.Of(table, voice, groups),
-        Block.MatterList list => [.. ListSetting.Of(list, groups)],
+        Block.MatterList list => [.. ListSetting.Of(list, pictures.Words, groups)],
         Block.Pictures shown => pictures.Of(shown.Shown, voice == Voice.Across ? Math.Clamp(shown.Shown.Count, 4, 5) : 3, voice.Width, groups, voice.Small, 150),
         Block.Figure figure => [PictureSetting.Drawing(figure.Wide, figure.Caption, voice.Width, groups, voice.Small, Tallest(figure, voice))],
         _ => null,

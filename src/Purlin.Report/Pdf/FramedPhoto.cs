@@ -2,6 +2,7 @@ using PdfSharp.Drawing;
 using Purlin.Report.Drawing;
 using Purlin.Report.Fonts;
 using Purlin.Report.Photos;
+using Purlin.Report.Writing;
 
 namespace Purlin.Report.Pdf;
 
@@ -16,15 +17,15 @@ internal sealed class FramedPhoto
     private readonly Style style;
     private readonly IReadOnlyList<IReadOnlyList<Bit>> lines;
 
-    public FramedPhoto(Func<string, byte[]?> photoBySha, Picture picture, double each, double tallest, Style caption)
+    public FramedPhoto(Func<string, byte[]?> photoBySha, Picture picture, double each, double tallest, Style caption, Phrase words)
     {
         (this.photoBySha, this.picture, style) = (photoBySha, picture, caption);
         var photo = PhotoBytes.Read(photoBySha(picture.Sha));
         missing = photo switch
         {
-            null => "This photograph is not in this copy of the report.",
-            { Format: PhotoFormat.WebP } => "This photograph is stored as WebP, which cannot be printed here. It is in the page.",
-            _ when !Prints(photo) => "This photograph could not be read for printing. It is in the page.",
+            null => words.Say("paper.photograph.missing"),
+            { Format: PhotoFormat.WebP } => words.Say("paper.photograph.webp"),
+            _ when !Prints(photo) => words.Say("paper.photograph.unread"),
             _ => "",
         };
         double across = photo is { Turned: true } ? photo.Height : photo?.Width ?? 4, down = photo is { Turned: true } ? photo.Width : photo?.Height ?? 3;

@@ -22,7 +22,7 @@ internal sealed class JobSetting(PictureSetting pictures)
                 .. TextSetting.Heading($"{matter.Number}. {matter.Title}", "H3", new Style(11.5, 14.5, Cut.Bold), 3, $"job-{matter.Number}", groups, Text, before: 0).Select(line => new Atom { Height = line.Height, Before = line.Before, Groups = line.Groups, Run = line.Run, Keep = true, Strokes = line.Strokes }),
                 .. TextSetting.Paragraph(new Prose(new Run(matter.Say(MatterPart.Where), Strong: true), new Run($" {Quantity(matter)}")), body, Text, groups, before: 1, keep: true),
                 .. matter.Seen.SelectMany(line => TextSetting.Paragraph(line, body with { Ink = Ink.Quiet }, Text, groups, before: 2)),
-                .. TextSetting.Paragraph(new Prose(new Run("Asked: ", Strong: true), new Run(job.Asked)), body, Text, groups, before: 3),
+                .. TextSetting.Paragraph(new Prose(new Run(pictures.Words.Say("report.asked") + " ", Strong: true), new Run(job.Asked)), body, Text, groups, before: 3),
             ];
             IReadOnlyList<Atom> picture = job.Picture is { } shown ? pictures.Of([shown], 1, Photo, groups, Style.Small, 100) : [Atom.Space(20)];
             picture[^1].Keep = false;
@@ -33,11 +33,11 @@ internal sealed class JobSetting(PictureSetting pictures)
 
     private static string Quantity(Matter matter) => matter.Quantity == "1" ? "" : $"{matter.Quantity}.";
 
-    private static IReadOnlyList<Atom> Blanks(Matter matter, IReadOnlyList<Group> groups)
+    private IReadOnlyList<Atom> Blanks(Matter matter, IReadOnlyList<Group> groups)
     {
         var width = Measures.Text - Photo - Text - 26;
-        List<Atom> atoms = [.. TextSetting.Paragraph(Phrase.Sentence(matter.Due.By.Word()), body with { Cut = Cut.Bold }, width, groups, before: 0, keep: true)];
-        foreach (var label in (string[])["Price", "Done on", "By"])
+        List<Atom> atoms = [.. TextSetting.Paragraph(Phrase.Sentence(pictures.Words.Word(matter.Due.By)), body with { Cut = Cut.Bold }, width, groups, before: 0, keep: true)];
+        foreach (var label in (string[])[pictures.Words.Say("report.price"), pictures.Words.Say("report.done-on"), pictures.Words.Say("report.done-by")])
             atoms.Add(new Atom
             {
                 Height = 26,

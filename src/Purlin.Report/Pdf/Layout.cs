@@ -15,7 +15,7 @@ internal sealed class Layout
     {
         this.paper = paper;
         Flow flow = new(Measures.Top, Measures.Bottom, FirstTop);
-        ChapterSetting chapters = new(new PictureSetting(photoBySha), flow);
+        ChapterSetting chapters = new(new PictureSetting(photoBySha, paper.Words), flow);
         flow.Add(OpeningSetting.Head(paper, [new Group("Sect")]));
         foreach (var chapter in paper.Chapters) chapters.Add(chapter);
         placed = flow.Placed;

@@ -14,33 +14,33 @@ internal static class ListSetting
     private static readonly Style small = new(8.6, 11, Cut.Regular, Ink.Quiet);
     private static readonly (double X, double Width) by = (0, 74), number = (78, 19), bars = (101, 24), what = (132, 208), where = (346, 88), whom = (440, 76);
 
-    public static IReadOnlyList<Atom> Of(Block.MatterList list, IReadOnlyList<Group> groups)
+    public static IReadOnlyList<Atom> Of(Block.MatterList list, Phrase words, IReadOnlyList<Group> groups)
     {
         IReadOnlyList<Group> within = [.. groups, new Group("Table")];
-        var head = Head(within);
+        var head = Head(words, within);
         List<Atom> atoms = [head];
         foreach (var group in list.Matters.GroupBy(matter => matter.Due.By))
         {
             Matter[] matters = [.. group];
-            var words = Lines.Of(Phrase.Sentence(group.Key.Word()), cell with { Cut = Cut.Bold }, by.Width);
-            for (var index = 0; index < matters.Length; index++) atoms.Add(Line(matters[index], index, index == matters.Length - 1, words, within, head));
+            var when = Lines.Of(Phrase.Sentence(words.Word(group.Key)), cell with { Cut = Cut.Bold }, by.Width);
+            for (var index = 0; index < matters.Length; index++) atoms.Add(Line(matters[index], index, index == matters.Length - 1, when, within, head, words));
         }
         return atoms;
     }
 
-    private static Atom Head(IReadOnlyList<Group> groups)
+    private static Atom Head(Phrase words, IReadOnlyList<Group> groups)
     {
-        (string Words, double X)[] cells = [("By when", by.X), ("", number.X), ("Matter", what.X), ("Where", where.X), ("Whom to call", whom.X)];
+        (string Words, double X)[] cells = [(words.Say("report.column.by-when"), by.X), ("", number.X), (words.Say("report.column.matter"), what.X), (words.Say("report.column.where"), where.X), (words.Say("report.column.whom"), whom.X)];
         List<Stroke> strokes = [.. cells.Select(one => new Stroke(new Leaf("TH") { Scope = "Column" }, (canvas, x, y) => canvas.Text(one.Words + " ", x + one.X, y + 10, small.Size, small.Cut, small.Ink)))];
         strokes.Add(new Stroke(new Leaf("TH") { Scope = "Column" }, (canvas, x, y) =>
         {
-            canvas.TextRight("Page", x + Measures.Text, y + 10, small.Size, small.Cut, small.Ink);
+            canvas.TextRight(words.Say("report.column.page"), x + Measures.Text, y + 10, small.Size, small.Cut, small.Ink);
             canvas.Rule(x, y + 14, x + Measures.Text, y + 14, 1.4);
         }));
         return new Atom { Height = 15, Before = 8, Groups = [.. groups, new Group("TR")], Run = strokes, Keep = true, Strokes = strokes };
     }
 
-    private static Atom Line(Matter matter, int index, bool last, IReadOnlyList<IReadOnlyList<Bit>> words, IReadOnlyList<Group> groups, Atom head)
+    private static Atom Line(Matter matter, int index, bool last, IReadOnlyList<IReadOnlyList<Bit>> when, IReadOnlyList<Group> groups, Atom head, Phrase words)
     {
         Leaf[] leaves = [new("TH") { Scope = "Row" }, new("TD"), new("TD"), new("TD"), new("TD"), new("TD")];
         var line = Row * 0.72;
@@ -51,14 +51,14 @@ internal static class ListSetting
             new Stroke(leaves[0], (canvas, x, y) =>
             {
                 // A group that goes on says again, at the head of its page, by when.
-                if (index > 0 && y < Measures.Top + 2 * Row) canvas.Bits(words[0], x, y + line, cell with { Cut = Cut.Bold });
-                else if (index < words.Count) canvas.Bits(words[index], x, y + line, cell with { Cut = Cut.Bold });
+                if (index > 0 && y < Measures.Top + 2 * Row) canvas.Bits(when[0], x, y + line, cell with { Cut = Cut.Bold });
+                else if (index < when.Count) canvas.Bits(when[index], x, y + line, cell with { Cut = Cut.Bold });
                 Number(canvas, matter, x, y);
             }),
             new Stroke(leaves[1], (canvas, x, y) => Bars(canvas, matter, x, y)),
             new Stroke(leaves[2], (canvas, x, y) => canvas.Link(matter.Anchor, new Box(x + what.X, y, what.Width, Row), matter.Title, () =>
                 canvas.Text(Typesetting.Fit(matter.Title, cell.Size, Cut.Bold, what.Width) + " ", x + what.X, y + line, cell.Size, Cut.Bold))),
-            Cell(3, Where(matter), where), Cell(4, Phrase.ShortTrade(matter.Trade), whom),
+            Cell(3, Where(matter, words), where), Cell(4, words.ShortTrade(matter.Trade), whom),
             new Stroke(leaves[5], (canvas, x, y) =>
             {
                 canvas.TextRight(canvas.Places.TryGetValue(matter.Anchor, out var place) ? $"{place.Page}" : "", x + Measures.Text, y + line, cell.Size);
@@ -66,7 +66,7 @@ internal static class ListSetting
             }),
         ];
         // Words of two lines need a second line to stand beside.
-        return new Atom { Height = last && words.Count > index + 1 ? Row * (words.Count - index) : Row, Groups = [.. groups, new Group("TR")], Run = leaves, Head = head, Keep = index == 0 && !last, Strokes = strokes };
+        return new Atom { Height = last && when.Count > index + 1 ? Row * (when.Count - index) : Row, Groups = [.. groups, new Group("TR")], Run = leaves, Head = head, Keep = index == 0 && !last, Strokes = strokes };
     }
 
     private static void Number(Canvas canvas, Matter matter, double x, double y)
@@ -85,8 +85,8 @@ internal static class ListSetting
             if (bar < (int)matter.Weight) canvas.Fill(box, ink);
             else canvas.Frame(box, 0.35, Ink.Faint);
         }
-        canvas.Hidden($"{matter.Weight.Word()} ", x + bars.X, y + Row * 0.72, 1);
+        canvas.Hidden($"{canvas.Words.Word(matter.Weight)} ", x + bars.X, y + Row * 0.72, 1);
     }
 
-    private static string Where(Matter matter) => matter.Places.Count == 0 ? "The house" : matter.Places.Count == 1 ? matter.Places[0] : $"{matter.Places[0]}, +{matter.Places.Count - 1}";
+    private static string Where(Matter matter, Phrase words) => matter.Places.Count == 0 ? words.Say("report.the-house") : matter.Places.Count == 1 ? matter.Places[0] : $"{matter.Places[0]}, +{matter.Places.Count - 1}";
 }

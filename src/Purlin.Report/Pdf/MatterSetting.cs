@@ -36,7 +36,7 @@ internal sealed class MatterSetting(PictureSetting pictures, string title)
     }
 
     // What was seen goes under the picture when that makes the whole lower; so do the references.
-    private static (List<Atom> Left, List<Atom> Right) Best(Matter matter, IReadOnlyList<Group> groups, IReadOnlyList<Atom> picture)
+    private (List<Atom> Left, List<Atom> Right) Best(Matter matter, IReadOnlyList<Group> groups, IReadOnlyList<Atom> picture)
     {
         (List<Atom>, List<Atom>)? best = null;
         var least = double.PositiveInfinity;
@@ -71,14 +71,14 @@ internal sealed class MatterSetting(PictureSetting pictures, string title)
         })];
     }
 
-    private static List<Atom> Seen(Matter matter, IReadOnlyList<Group> groups, double width)
+    private List<Atom> Seen(Matter matter, IReadOnlyList<Group> groups, double width)
     {
         List<Atom> atoms = [.. Label(MatterPart.Seen, width, groups)];
         foreach (var line in matter.Seen) atoms.AddRange(TextSetting.Paragraph(line, Style.Body, width, groups, before: 2));
         return atoms;
     }
 
-    private static List<Atom> Words(Matter matter, IReadOnlyList<Group> groups)
+    private List<Atom> Words(Matter matter, IReadOnlyList<Group> groups)
     {
         List<Atom> atoms = [];
         foreach (var kind in (MatterPart[])[MatterPart.Why, MatterPart.Do])
@@ -86,28 +86,28 @@ internal sealed class MatterSetting(PictureSetting pictures, string title)
             atoms.AddRange(Label(kind, Measures.Column, groups));
             atoms.AddRange(TextSetting.Paragraph(matter.Say(kind), Style.Body, Measures.Column, groups, before: 1));
         }
-        foreach (var question in matter.Questions) atoms.AddRange(TextSetting.Paragraph(new Prose(new Run($"{Phrase.Asking(question.Trade)}: ", Strong: true), new Run(question.Ask)), Style.Body, Measures.Column, groups, before: 3));
+        foreach (var question in matter.Questions) atoms.AddRange(TextSetting.Paragraph(new Prose(new Run($"{pictures.Words.Asking(question.Trade)}: ", Strong: true), new Run(question.Ask)), Style.Body, Measures.Column, groups, before: 3));
         return atoms;
     }
 
-    private static IReadOnlyList<Atom> Label(MatterPart kind, double width, IReadOnlyList<Group> groups) => TextSetting.Heading(Phrase.Label(kind), "H4", part, 4, "", groups, width, before: 6).Select(line => new Atom { Height = part.Leading, Before = 5, Groups = groups, Run = line.Run, Keep = true, Strokes = line.Strokes }).ToArray();
+    private IReadOnlyList<Atom> Label(MatterPart kind, double width, IReadOnlyList<Group> groups) => TextSetting.Heading(pictures.Words.Label(kind), "H4", part, 4, "", groups, width, before: 6).Select(line => new Atom { Height = part.Leading, Before = 5, Groups = groups, Run = line.Run, Keep = true, Strokes = line.Strokes }).ToArray();
 
-    private static List<Atom> Notes(Matter matter, IReadOnlyList<Group> groups, double width)
+    private List<Atom> Notes(Matter matter, IReadOnlyList<Group> groups, double width)
     {
         List<Atom> atoms = [];
         void Say(Prose words) => atoms.AddRange(TextSetting.Paragraph(words, Style.Small, width, groups, before: atoms.Count == 0 ? 7 : 3));
         if (matter.Clear.Length > 0) Say(matter.Clear);
         if (matter.Years.Length > 0) Say(matter.Years);
         List<Prose> refer = [];
-        if (matter.SeeAlso.Count > 0) refer.Add(new Prose(new Run(matter.SeeAlso.Count == 1 ? "Photograph " : "Photographs ")).Then(Prose.Join(", ", matter.SeeAlso.Select(number => Prose.Link($"{number}", $"photograph-{number}")))));
+        if (matter.SeeAlso.Count > 0) refer.Add(pictures.Words.Linked("report.photographs.also", "numbers", Prose.Join(", ", matter.SeeAlso.Select(number => Prose.Link($"{number}", $"photograph-{number}"))), ("count", matter.SeeAlso.Count)));
         if (matter.Workings.Count > 0) refer.Add(Prose.Join(", ", matter.Workings.Select(number => Prose.Link($"W{number}", $"working-{number}"))));
-        refer.Add(Prose.Link("Evidence", matter.EvidenceAnchor));
-        refer.Add(Prose.Link("list", "list"));
+        refer.Add(Prose.Link(pictures.Words.Say("report.evidence"), matter.EvidenceAnchor));
+        refer.Add(Prose.Link(pictures.Words.Say("paper.list"), "list"));
         Say(Prose.Join(" · ", refer));
         return atoms;
     }
 
-    private static IReadOnlyList<Atom> Rail(Matter matter, IReadOnlyList<Group> groups)
+    private IReadOnlyList<Atom> Rail(Matter matter, IReadOnlyList<Group> groups)
     {
         var balloon = Callout.Balloon(matter.Number, (int)matter.Weight, new Spot(0, 0), "");
         List<Stroke> head = [new Stroke(new Leaf("Artifact"), (canvas, x, y) => SheetOnPaper.Put(canvas, balloon, x + 16, y + 16.5, 1.28))];
@@ -120,13 +120,13 @@ internal sealed class MatterSetting(PictureSetting pictures, string title)
             atoms.Add(Atom.Space(36));
         }
         void Say(string words, Style style, double before) => atoms.AddRange(TextSetting.Paragraph(words, style, Measures.Rail, groups, before: before, keep: true));
-        Say(matter.Weight.Word(), rail with { Size = 10.5, Leading = 13, Cut = Cut.Bold, Ink = matter.Weight == Weight.MakeSafe ? Ink.Accent : Ink.Text }, 1);
-        Say("by when", Style.Small with { Leading = 10 }, 3);
-        Say(matter.Due.By.Word(), rail with { Cut = Cut.Bold }, 0);
-        Say("whom to call", Style.Small with { Leading = 10 }, 3);
-        Say(Phrase.Trade(matter.Trade), rail with { Cut = Cut.Bold }, 0);
+        Say(pictures.Words.Word(matter.Weight), rail with { Size = 10.5, Leading = 13, Cut = Cut.Bold, Ink = matter.Weight == Weight.MakeSafe ? Ink.Accent : Ink.Text }, 1);
+        Say(pictures.Words.Say("paper.by-when"), Style.Small with { Leading = 10 }, 3);
+        Say(pictures.Words.Word(matter.Due.By), rail with { Cut = Cut.Bold }, 0);
+        Say(pictures.Words.Say("paper.whom"), Style.Small with { Leading = 10 }, 3);
+        Say(pictures.Words.Trade(matter.Trade), rail with { Cut = Cut.Bold }, 0);
         Say(matter.Say(MatterPart.Where), rail, 3);
-        if (matter.Cautions.Count > 0) atoms.AddRange(TextSetting.Paragraph(new Prose(new Run("caution "), new Run(string.Join(", ", matter.Cautions), "cautions", Strong: true)), rail, Measures.Rail, groups, before: 3, keep: true));
+        if (matter.Cautions.Count > 0) atoms.AddRange(TextSetting.Paragraph(pictures.Words.Linked("paper.caution", "letters", new Prose(new Run(string.Join(", ", matter.Cautions), "cautions", Strong: true))), rail, Measures.Rail, groups, before: 3, keep: true));
         atoms[^1].Keep = false;
         return atoms;
     }

@@ -20,7 +20,7 @@ internal static class OpeningSetting
         var name = Lines.Of(cover.Address, Style.Name, Measures.Text).Count > 2 ? new Style(15, 18, Cut.Bold) : Style.Name;
         List<Atom> atoms =
         [
-            .. TextSetting.Paragraph($"{paper.Title}, {Lower(paper.Mark.Line)}", new Style(10.5, 14), Measures.Text, groups, before: 0, keep: true),
+            .. TextSetting.Paragraph($"{paper.Title}, {Lower(paper.Words.Issue(paper.Mark))}", new Style(10.5, 14), Measures.Text, groups, before: 0, keep: true),
             .. TextSetting.Heading(cover.Address, "H1", name, 1, "top", groups, Measures.Text, before: 0),
         ];
         foreach (var line in Beneath(cover)) atoms.AddRange(TextSetting.Paragraph(line, new Style(9.4, 12, Cut.Regular, Ink.Quiet), Measures.Text, groups, before: 1, keep: true));
@@ -51,9 +51,9 @@ internal static class OpeningSetting
     private static IEnumerable<string> Beneath(Cover cover)
     {
         if (cover.House.Length > 0) yield return cover.House + ".";
-        string[] people = [.. new[] { Named("Prepared for", CellKind.Client), Named("Inspected by", CellKind.Inspector), cover.Say(CellKind.Day) }.Where(part => part.Length > 0)];
+        string[] people = [.. new[] { Named(CellKind.Client), Named(CellKind.Inspector), cover.Say(CellKind.Day) }.Where(part => part.Length > 0)];
         if (people.Length > 0) yield return string.Join(". ", people) + ".";
-        string Named(string label, CellKind kind) => cover.Say(kind) is { Length: > 0 } said ? $"{label} {said}" : "";
+        string Named(CellKind kind) => cover.Cells.FirstOrDefault(cell => cell.Kind == kind) is { } cell ? $"{cell.Label} {cell.Text}" : "";
     }
 
     private static string Lower(string text) => text.Length == 0 ? text : char.ToLowerInvariant(text[0]) + text[1..];

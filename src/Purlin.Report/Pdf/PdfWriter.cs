@@ -30,13 +30,13 @@ public static class PdfWriter
         using PdfDocument document = new();
         // Compressed page contents make one checker warn on every page ("input stream is complete but output may still be valid", seen 2026-11).
         document.Options.CompressContentStreams = false;
-        UAManager.ForDocument(document).SetDocumentLanguage("en-US");
+        UAManager.ForDocument(document).SetDocumentLanguage(paper.Language);
         document.Info.Title = ForMetadata($"{paper.Title}: {paper.Cover.Address}");
         document.Info.Author = ForMetadata(paper.Cover.Say(CellKind.Inspector));
-        document.Info.Subject = paper.Mark.Line;
+        document.Info.Subject = paper.Words.Issue(paper.Mark);
         document.ViewerPreferences.DisplayDocTitle = true;
         Layout layout = new(paper, photoBySha);
-        using (Canvas canvas = new(document, fonts) { Places = layout.Places }) layout.Draw(canvas);
+        using (Canvas canvas = new(document, fonts) { Places = layout.Places, Words = paper.Words }) layout.Draw(canvas);
         using MemoryStream made = new();
         document.Save(made, false);
         to.Write(Fixing.SameEachTime(made.ToArray(), paper.Mark.At));

@@ -1,18 +1,22 @@
 using Purlin.Report.Drawing;
 using Purlin.Report.Fonts;
+using Purlin.Report.Writing;
 
 namespace Purlin.Report.Pdf;
 
 /// <summary>Sets photographs and drawings with their captions.</summary>
-internal sealed class PictureSetting(Func<string, byte[]?> photoBySha)
+internal sealed class PictureSetting(Func<string, byte[]?> photoBySha, Phrase words)
 {
+    /// <summary>Turns of phrase in the language of the paper.</summary>
+    public Phrase Words { get; } = words;
+
     public const double Gap = 12;
 
     /// <summary>Photographs in rows of so many.</summary>
     public IReadOnlyList<Atom> Of(IReadOnlyList<Picture> pictures, int across, double width, IReadOnlyList<Group> groups, Style caption, double tallest = 330)
     {
         var each = (width - Gap * (across - 1)) / across;
-        return [.. pictures.Chunk(across).Select(row => Row([.. row.Select(picture => new FramedPhoto(photoBySha, picture, each, tallest, caption))], each, groups))];
+        return [.. pictures.Chunk(across).Select(row => Row([.. row.Select(picture => new FramedPhoto(photoBySha, picture, each, tallest, caption, Words))], each, groups))];
     }
 
     /// <summary>A drawing as wide as allowed, with its caption.</summary>

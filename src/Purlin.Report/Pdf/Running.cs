@@ -22,12 +22,12 @@ internal sealed class Running(Paper paper, int pages)
         }
         canvas.Rule(Measures.Left, 754, right, 754, 0.5, Ink.Faint);
         canvas.Text(Typesetting.Fit(Issue(), Size, Cut.Regular, 430) + " ", Measures.Left, 765, Size, paper.Cover.Marks.Count > 0 ? Cut.Bold : Cut.Regular, paper.Cover.Marks.Count > 0 ? Ink.Text : Ink.Quiet);
-        canvas.TextRight($"Page {page} of {pages}", right, 765, Size, Cut.Regular, Ink.Quiet);
+        canvas.TextRight(paper.Words.Say("paper.page", ("page", page), ("pages", pages)), right, 765, Size, Cut.Regular, Ink.Quiet);
     }
 
     private string Issue()
     {
-        string[] issue = paper.Mark is EditionMark.Sealed issued ? [$"{issued.Line}, record {issued.Root[..Math.Min(16, issued.Root.Length)]}"] : [];
+        string[] issue = paper.Mark is EditionMark.Sealed issued ? [paper.Words.Say("paper.issue", ("issue", paper.Words.Issue(issued)), ("root", issued.Root[..Math.Min(16, issued.Root.Length)]))] : [];
         return string.Join(". ", [.. paper.Cover.Marks, .. issue, paper.Cover.Made]);
     }
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text.Json.Nodes;
+using Purlin.Journal;
 using Purlin.Report.Drawing;
 using Purlin.Report.Fonts;
 
@@ -19,10 +20,12 @@ public static class Ages
     /// <param name="lines">The components.</param>
     /// <param name="year">The year of the report.</param>
     /// <param name="width">Width of the sheet.</param>
-    public static Sheet? Draw(IReadOnlyList<AgeLine> lines, int year, double width)
+    /// <param name="tongue">The language of its words; the standard one when none is named.</param>
+    public static Sheet? Draw(IReadOnlyList<AgeLine> lines, int year, double width, Tongue? tongue = null)
     {
         ArgumentNullException.ThrowIfNull(lines);
-        Life[] lives = [.. lines.Select(Life.Of).OfType<Life>().OrderByDescending(life => life.Age)];
+        tongue ??= Tongue.BuiltIn(Tongue.Standard);
+        Life[] lives = [.. lines.Select(line => Life.Of(line, tongue)).OfType<Life>().OrderByDescending(life => life.Age)];
         if (lives.Length == 0) return null;
         var first = Math.Floor((year - lives.Max(life => life.Age)) / 5) * 5;
         var last = Math.Ceiling(Math.Max(year + 6, lives.Max(life => year - life.Age + life.Latest)) / 5) * 5;
@@ -37,8 +40,8 @@ public static class Ages
         {
             Width = width,
             Height = bottom + 22,
-            Title = "Ages of the equipment against what such things reach",
-            Description = string.Join("; ", lives.Select(life => $"{life.Name}: {life.Age:0} years, {life.Usual}")),
+            Title = tongue.Say("drawing.ages"),
+            Description = string.Join("; ", lives.Select(life => tongue.Say("drawing.ages.line", ("name", life.Name), ("age", life.Age), ("usual", life.Usual)))),
             Marks = marks.ToImmutable(),
         };
     }
@@ -67,21 +70,23 @@ public static class Ages
         marks.Add(new Mark.Area(Trace.Around(stood with { Y = middle - 1.6, Height = 3.2 }), Ink.Line));
         marks.Add(new Mark.Stroke(Trace.Between(x(made), middle - 6, x(made), middle + 6), LineClass.Cut, Ink.Line));
         if (life.Typical is { } typical) marks.Add(new Mark.Stroke(Trace.Between(x(made + typical), middle - 7, x(made + typical), middle + 7), LineClass.Beyond, Ink.Line));
-        var words = Typesetting.Fit($"{life.Name}: {life.Age:0} years old, {life.Usual}", 10.5, Cut.Bold, width - 20);
+        var words = Typesetting.Fit(life.Line, 10.5, Cut.Bold, width - 20);
         var from = Math.Max(10, Math.Min(x(made), width - 10 - Typesetting.Width(words, 10.5, Cut.Bold)));
         marks.Add(new Mark.Lettering(words, new Spot(from, top + 14), 10.5) { Anchor = Anchor.Start, Cut = Cut.Bold, Halo = true });
     }
 
-    private sealed record Life(string Name, double Age, double? Earliest, double? Typical, double Latest)
+    private sealed record Life(string Name, double Age, double? Earliest, double? Typical, double Latest, Tongue Words)
     {
-        public string Usual => Earliest is { } earliest ? $"usual end {earliest:0} to {Latest:0}" : Typical is { } typical ? $"usual end about {typical:0}" : "usual end not known";
+        public string Usual => Earliest is { } earliest ? Words.Say("drawing.ages.usual", ("from", earliest), ("to", Latest)) : Typical is { } typical ? Words.Say("drawing.ages.about", ("years", typical)) : Words.Say("drawing.ages.unknown");
 
-        public static Life? Of(AgeLine line)
+        public string Line => Words.Say("drawing.ages.old", ("name", Name), ("age", Age), ("usual", Usual));
+
+        public static Life? Of(AgeLine line, Tongue words)
         {
             double? Number(string name) => line.Result[name] is JsonObject quantity && quantity["value"] is JsonValue value && value.TryGetValue<double>(out var number) && double.IsFinite(number) ? number : null;
             if (Number("age") is not { } age || age is < 0 or > 400) return null;
             double? low = Number("low"), typical = Number("typical"), high = Number("high");
-            return new Life(Typesetting.Clean(line.Name), age, low is not null && high is not null ? low : null, typical, high ?? typical ?? age);
+            return new Life(Typesetting.Clean(line.Name), age, low is not null && high is not null ? low : null, typical, high ?? typical ?? age, words);
         }
     }
 }

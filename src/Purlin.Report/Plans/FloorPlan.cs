@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Text.Json.Nodes;
+using Purlin.Journal;
 using Purlin.Report.Drawing;
 using Purlin.Report.Fonts;
 
@@ -14,27 +15,29 @@ public static class FloorPlan
     /// <summary>Draws the survey; nothing when the result holds no readings.</summary>
     /// <param name="result">Result of the reckoning <c>floor-survey</c>.</param>
     /// <param name="width">Width of the sheet.</param>
-    public static Sheet? Draw(JsonObject result, double width)
+    /// <param name="tongue">The language of its words; the standard one when none is named.</param>
+    public static Sheet? Draw(JsonObject result, double width, Tongue? tongue = null)
     {
         ArgumentNullException.ThrowIfNull(result);
         Point[] points = [.. (result["levels"] as JsonArray ?? []).Select(Point.Of).OfType<Point>()];
         if (points.Length < 3) return null;
+        tongue ??= Tongue.BuiltIn(Tongue.Standard);
         Frame frame = new(points, width);
         var marks = ImmutableArray.CreateBuilder<Mark>();
         marks.Add(new Mark.Stroke(Trace.Around(frame.Floor), LineClass.Hidden, Ink.Hatch));
         Contours(marks, frame, result);
         Bend(marks, frame, result);
         foreach (var point in points) Reading(marks, frame, point);
-        Extreme(marks, frame, Point.Of(result["high"]), "highest", up: true);
-        Extreme(marks, frame, Point.Of(result["low"]), "lowest", up: false);
+        Extreme(marks, frame, Point.Of(result["high"]), tongue.Say("drawing.floor.highest"), up: true);
+        Extreme(marks, frame, Point.Of(result["low"]), tongue.Say("drawing.floor.lowest"), up: false);
         marks.AddRange(Dimension.Level(frame.Floor.X, frame.Floor.Right, frame.Floor.Bottom + 26, $"{Say(frame.Across)} {points[0].Unit}", 10.5));
         marks.AddRange(Dimension.Upright(frame.Floor.X - 24, frame.Floor.Y, frame.Floor.Bottom, $"{Say(frame.Down)} {points[0].Unit}", 10.5));
         return new Sheet
         {
             Width = width,
             Height = frame.Floor.Bottom + 36,
-            Title = "Floor survey",
-            Description = $"{points.Length} readings from {Say(points.Min(point => point.Level))} to {Say(points.Max(point => point.Level))} {points[0].LevelUnit}, with lines of equal level",
+            Title = tongue.Say("drawing.floor"),
+            Description = tongue.Say("drawing.floor.told", ("count", points.Length), ("low", Say(points.Min(point => point.Level))), ("high", Say(points.Max(point => point.Level))), ("unit", points[0].LevelUnit)),
             Marks = marks.ToImmutable(),
         };
     }

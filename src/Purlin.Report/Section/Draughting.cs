@@ -2,11 +2,12 @@ using System.Collections.Immutable;
 using Purlin.Journal;
 using Purlin.Journal.Fold;
 using Purlin.Report.Drawing;
+using Purlin.Report.Writing;
 
 namespace Purlin.Report.Section;
 
 /// <summary>The sheet while it is being drawn: the plan, how each place stands, and the marks so far.</summary>
-internal sealed class Draughting(SectionPlan plan, IReadOnlyDictionary<EntryName, Standing> standings)
+internal sealed class Draughting(SectionPlan plan, IReadOnlyDictionary<EntryName, Standing> standings, Phrase words)
 {
     private readonly List<Mark> marks = [];
     private readonly List<Mark> leaders = [];
@@ -14,6 +15,9 @@ internal sealed class Draughting(SectionPlan plan, IReadOnlyDictionary<EntryName
     private readonly List<Mark> balloons = [];
 
     public SectionPlan Plan { get; } = plan;
+
+    /// <summary>Turns of phrase in the language of the drawing.</summary>
+    public Phrase Words { get; } = words;
 
     /// <summary>Lines and tones, then leaders, then letters, then balloons: a name is never struck through by a leader.</summary>
     public ImmutableArray<Mark> Marks => [.. marks, .. leaders, .. letters, .. balloons];

@@ -1,4 +1,5 @@
 using Purlin.Report.Drawing;
+using Purlin.Report.Writing;
 using Purlin.Report.Fonts;
 
 namespace Purlin.Report.Section;
@@ -6,16 +7,10 @@ namespace Purlin.Report.Section;
 /// <summary>Names of places as they stand in the drawing: whole where they fit, else in the short forms of building drawings.</summary>
 internal static class Labels
 {
-    private static readonly (string Long, string Short)[] shortForms =
-    [
-        ("Mechanical closet", "Mech."), ("Mechanical room", "Mech."), ("Entry and hall", "Entry hall"), ("Bathroom", "Bath"), ("Bedroom", "Bed"), ("Laundry", "Laun."),
-        ("Living room", "Living"), ("Dining room", "Dining"), ("Family room", "Family"), ("Mechanical", "Mech."), ("Kitchen", "Kit."), ("Primary", "Prim."), ("Hallway", "Hall"), ("Crawl space", "Crawl"),
-    ];
-
     /// <summary>One or two lines for a width.</summary>
-    public static IReadOnlyList<string> For(string name, double size, double width, int most = 2)
+    public static IReadOnlyList<string> For(string name, double size, double width, Phrase words, int most = 2)
     {
-        var brief = Shorten(name);
+        var brief = Shorten(name, words);
         // A number alone on a second line reads worse than a short form on one.
         (string Text, int Most)[] tries = char.IsAsciiDigit(name.LastOrDefault()) ? [(name, 1), (brief, 1), (name, most), (brief, most)] : [(name, most), (brief, most)];
         foreach (var (text, lines) in tries)
@@ -29,13 +24,13 @@ internal static class Labels
     }
 
     /// <summary>Whether a name fits whole or in its short form; cut off it tells nobody anything.</summary>
-    public static bool Fits(string name, double size, double width) => For(name, size, width).All(line => !line.EndsWith('…'));
+    public static bool Fits(string name, double size, double width, Phrase words) => For(words.Place(name), size, width, words).All(line => !line.EndsWith('…'));
 
     /// <summary>Sets a name in lines around a middle, from its first line down.</summary>
     public static void Put(Draughting sheet, string name, bool looked, Spot first, double width, double size)
     {
         var y = first.Y;
-        foreach (var line in For(name, size, width))
+        foreach (var line in For(sheet.Words.Place(name), size, width, sheet.Words))
         {
             sheet.Letter(new Mark.Lettering(line, new Spot(first.X, y), size) { Ink = looked ? Ink.Text : Ink.Quiet, Cut = looked ? Cut.Bold : Cut.Regular, Halo = true });
             y += size * 1.08;
@@ -43,11 +38,13 @@ internal static class Labels
     }
 
     /// <summary>What a storey is called.</summary>
-    public static string Storey(int number) => number switch { 0 => "First floor", 1 => "Second floor", 2 => "Third floor", _ => $"Floor {number + 1}" };
+    public static string Storey(int number, Phrase words) => words.Say("drawing.storey", ("number", number + 1));
 
-    private static string Shorten(string name)
+    private static string Shorten(string name, Phrase words)
     {
-        foreach (var (whole, brief) in shortForms) name = name.Replace(whole, brief, StringComparison.OrdinalIgnoreCase);
+        // Pairs of the whole and its short form, in the order in which they are tried.
+        foreach (var pair in words.Say("drawing.short").Split("; "))
+            if (pair.Split(": ") is [var whole, var brief]) name = name.Replace(whole, brief, StringComparison.OrdinalIgnoreCase);
         return name;
     }
 }

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Purlin.Journal;
 using Purlin.Journal.Fold;
 using Purlin.Report.Drawing;
+using Purlin.Report.Writing;
 
 namespace Purlin.Report.Section;
 
@@ -9,7 +10,7 @@ namespace Purlin.Report.Section;
 internal static class Locator
 {
     /// <summary>Draws it; nothing when none of the places is in the drawing.</summary>
-    public static Sheet? Draw(Inspection inspection, IReadOnlyList<EntryName> places)
+    public static Sheet? Draw(Inspection inspection, IReadOnlyList<EntryName> places, Tongue words)
     {
         var plan = SectionLayout.Of(inspection, SectionMeasures.Front);
         Cell[] filled = [.. plan.All.Where(cell => places.Contains(cell.Place.Id))];
@@ -24,7 +25,7 @@ internal static class Locator
         marks.Add(new Mark.Stroke(Trace.Between(plan.Earth.X, plan.Ground, plan.Earth.Right, plan.Ground), LineClass.Beyond, Ink.Line));
         var height = plan.Earth.Y;
         if (filled.Any(plan.Tiles.Contains)) Sides(marks, plan, filled, ref height);
-        return new Sheet { Width = plan.Measures.Width, Height = height + 4, Title = "Where in the house", Description = string.Join(", ", filled.Select(cell => cell.Place.Name)), Marks = marks.ToImmutable() };
+        return new Sheet { Width = plan.Measures.Width, Height = height + 4, Title = words.Say("drawing.locator"), Description = words.Say("report.row", ("list", SaidValue.Of(filled.Select(cell => new Phrase(words).Place(cell.Place.Name))))), Marks = marks.ToImmutable() };
     }
 
     private static IEnumerable<Box> Outlines(SectionPlan plan)

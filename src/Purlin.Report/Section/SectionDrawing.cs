@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Purlin.Journal.Fold;
 using Purlin.Judgement;
 using Purlin.Report.Drawing;
+using Purlin.Report.Writing;
 
 namespace Purlin.Report.Section;
 
@@ -21,14 +22,15 @@ public static class SectionDrawing
         ArgumentNullException.ThrowIfNull(options);
         var plan = SectionLayout.Of(inspection, options.Front ? SectionMeasures.Front : options.Wide ? SectionMeasures.Wide : SectionMeasures.Upright);
         var standings = Standing.Of(inspection, judged, options);
-        Draughting sheet = new(plan, standings);
+        Phrase words = new(options.Words);
+        Draughting sheet = new(plan, standings, words);
         GroundPart.Draw(sheet);
         RoofPart.Draw(sheet);
         StoreyPart.Draw(sheet);
         WingPart.Draw(sheet);
         SidePart.Draw(sheet);
         if (options.Here is { } here && plan.All.FirstOrDefault(cell => cell.Place.Id == here) is { } cell) Here(sheet, cell.Box);
-        var pins = Pin.All(judged, options.Least);
+        var pins = Pin.All(judged, options);
         if (options.Pins && options.OnePin) PinPart.Heaviest(sheet);
         else if (options.Pins && options.Wide && pins.Count <= PinPart.MostLeaders) PinPart.InMargins(sheet, pins);
         else if (options.Pins) PinPart.InPlace(sheet);
@@ -37,10 +39,10 @@ public static class SectionDrawing
         {
             Width = plan.Measures.Width,
             Height = plan.Height,
-            Title = "The house cut through",
+            Title = words.Say("drawing.house"),
             Description = Describe(plan, sheet),
             Marks = sheet.Marks,
-            Targets = [.. plan.All.Select(cell => new Target(cell.Place.Id.ToString(), cell.Box, Say(cell.Place.Name, sheet.Of(cell.Place))))],
+            Targets = [.. plan.All.Select(cell => new Target(cell.Place.Id.ToString(), cell.Box, Say(cell.Place.Name, sheet.Of(cell.Place), words)))],
         };
     }
 
@@ -48,14 +50,14 @@ public static class SectionDrawing
     {
         var places = plan.All.ToArray();
         var pins = places.SelectMany(cell => sheet.Of(cell.Place).Pins).Select(pin => pin.Number).Distinct().Count();
-        return $"{places.Count(cell => sheet.Of(cell.Place).Looked)} of {places.Length} places looked at, {pins} {(pins == 1 ? "finding" : "findings")} pinned";
+        return sheet.Words.Say("drawing.house.told", ("looked", places.Count(cell => sheet.Of(cell.Place).Looked)), ("places", places.Length), ("pins", pins));
     }
 
-    private static string Say(string name, Standing standing)
+    private static string Say(string name, Standing standing, Phrase words)
     {
-        List<string> parts = [name, standing.Looked ? "looked at" : "not yet looked at"];
-        if (standing.Pins.Count > 0) parts.Add(standing.Pins.Count == 1 ? $"finding {standing.Pins[0].Words}" : $"{standing.Pins.Count} findings, heaviest {standing.Pins[0].Words}");
-        if (standing.OpenEnds > 0) parts.Add(standing.OpenEnds == 1 ? "1 loose end open" : $"{standing.OpenEnds} loose ends open");
+        List<string> parts = [words.Place(name), words.Say(standing.Looked ? "drawing.place.looked" : "drawing.place.not-yet")];
+        if (standing.Pins.Count > 0) parts.Add(words.Say("drawing.place.pins", ("count", standing.Pins.Count), ("heaviest", standing.Pins[0].Words)));
+        if (standing.OpenEnds > 0) parts.Add(words.Say("drawing.place.open", ("count", standing.OpenEnds)));
         return string.Join(". ", parts);
     }
 

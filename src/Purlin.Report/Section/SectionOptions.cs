@@ -31,6 +31,9 @@ public sealed record SectionOptions
     /// <summary>Whether open loose ends are drawn as knots; a sealed report has none open.</summary>
     public bool Knots { get; init; } = true;
 
+    /// <summary>The language of its words.</summary>
+    public Tongue Words { get; init; } = Tongue.BuiltIn(Tongue.Standard);
+
     /// <summary>The place where the inspector is, marked by corner ticks; none when not wanted.</summary>
     public EntryName? Here { get; init; }
 }

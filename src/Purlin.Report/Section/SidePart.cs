@@ -47,8 +47,9 @@ internal static class SidePart
         if (tile.Place.Kind == PlaceKind.Side) Elevation(sheet, tile, picture, ink);
         else Shed(sheet, picture, ink);
         var faces = tile.Place.Kind == PlaceKind.Side ? Faces(tile.Place.Name, sheet.Plan.Shape.Facing) : null;
-        var name = faces is null ? tile.Place.Name : $"{tile.Place.Name}, {faces}";
-        if (Fonts.Typesetting.Width(name, size, Fonts.Cut.Bold) > tile.Box.Width) name = tile.Place.Name;
+        var name = sheet.Words.Place(tile.Place.Name);
+        if (faces is not null) name = $"{name}, {sheet.Words.Word(faces)}";
+        if (Fonts.Typesetting.Width(name, size, Fonts.Cut.Bold) > tile.Box.Width) name = sheet.Words.Place(tile.Place.Name);
         sheet.Letter(new Mark.Lettering(Fonts.Typesetting.Fit(name, size, Fonts.Cut.Bold, tile.Box.Width), new Spot(tile.Box.Centre.X, lettering), size)
         {
             Ink = ink == Ink.Line ? Ink.Text : Ink.Quiet,

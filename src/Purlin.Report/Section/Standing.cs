@@ -2,6 +2,7 @@ using Purlin.Book;
 using Purlin.Journal.Fold;
 using Purlin.Journal;
 using Purlin.Judgement;
+using Purlin.Report.Writing;
 
 namespace Purlin.Report.Section;
 
@@ -17,7 +18,7 @@ internal sealed record Standing(bool Looked, int OpenEnds, IReadOnlyList<Pin> Pi
         var open = (judged?.LooseEnds ?? []).Where(end => end.Tied is null)
             .SelectMany(end => (end.StillToLook.Count > 0 ? end.StillToLook : OpenedIn(inspection, end)).Distinct())
             .GroupBy(place => place).ToDictionary(group => group.Key, group => group.Count());
-        var pins = options.Pins ? Pin.All(judged, options.Least) : [];
+        var pins = options.Pins ? Pin.All(judged, options) : [];
         return inspection.Places.ToDictionary(place => place.Id, place => new Standing(
             looked.Contains(place.Id), open.GetValueOrDefault(place.Id), [.. pins.Where(pin => pin.Places.Contains(place.Id))]));
     }
@@ -39,13 +40,14 @@ internal sealed record Standing(bool Looked, int OpenEnds, IReadOnlyList<Pin> Pi
 }
 
 /// <summary>A finding as it is pinned: its number is its place in the order of weight.</summary>
-internal sealed record Pin(int Number, Weight Weight, string Title, IReadOnlyList<EntryName> Places)
+internal sealed record Pin(int Number, Weight Weight, string Title, IReadOnlyList<EntryName> Places, string Words)
 {
     public int Bars => (int)Weight;
 
-    public string Words => $"{Number}: {Weight.Word()}, {Title}";
-
     /// <summary>Every finding that is in the report, heaviest first.</summary>
-    public static IReadOnlyList<Pin> All(JudgedInspection? judged, Weight least = Weight.KnowAbout) =>
-        [.. (judged?.Findings ?? []).Where(finding => !finding.LeftOut).Select((finding, index) => new Pin(index + 1, finding.Weight, finding.Title, finding.Places)).Where(pin => pin.Weight >= least)];
+    public static IReadOnlyList<Pin> All(JudgedInspection? judged, SectionOptions options)
+    {
+        Phrase words = new(options.Words);
+        return [.. (judged?.Findings ?? []).Where(finding => !finding.LeftOut).Select((finding, index) => new Pin(index + 1, finding.Weight, finding.Title, finding.Places, $"{index + 1}: {words.Word(finding.Weight)}, {finding.Title}")).Where(pin => pin.Weight >= options.Least)];
+    }
 }

@@ -20,7 +20,7 @@ internal static class StoreyPart
             Furnishing.Draw(sheet, cell.Place.Kind, new Box(cell.Box.X + 4, cell.Box.Y + 30, cell.Box.Width - 8, cell.Box.Height - 31), Draughting.Lighter(ink));
             // A small drawing names only what it can name whole.
             var inset = sheet.Plan.Measures.IsSmall ? 3 : 11;
-            if (sheet.Plan.Measures.IsSmall && !Labels.Fits(cell.Place.Name, sheet.Plan.Measures.Letter, cell.Box.Width - inset)) continue;
+            if (sheet.Plan.Measures.IsSmall && !Labels.Fits(cell.Place.Name, sheet.Plan.Measures.Letter, cell.Box.Width - inset, sheet.Words)) continue;
             Labels.Put(sheet, cell.Place.Name, ink == Ink.Line, new Spot(cell.Box.Centre.X, cell.Box.Y + sheet.Plan.Measures.Letter + 3.5), cell.Box.Width - inset, sheet.Plan.Measures.Letter);
         }
         for (var index = 1; index < row.Count; index++)
@@ -42,7 +42,7 @@ internal static class StoreyPart
         }
         var ink = sheet.InkOf(storey.Rows.SelectMany(row => row));
         Floor(sheet, new Box(storey.Box.X, storey.Box.Bottom, storey.Box.Width, sheet.Plan.Measures.FloorThickness), ink);
-        sheet.Letter(new Mark.Lettering(Labels.Storey(storey.Number), new Spot(sheet.Plan.Measures.Wide() ? sheet.Plan.Measures.Left - 14 : 11, storey.Box.Centre.Y), 10) { Ink = Ink.Quiet, Upright = true, Halo = true });
+        sheet.Letter(new Mark.Lettering(Labels.Storey(storey.Number, sheet.Words), new Spot(sheet.Plan.Measures.Wide() ? sheet.Plan.Measures.Left - 14 : 11, storey.Box.Centre.Y), 10) { Ink = Ink.Quiet, Upright = true, Halo = true });
     }
 
     private static void Floor(Draughting sheet, Box floor, Ink ink)

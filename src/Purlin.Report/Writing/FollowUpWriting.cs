@@ -9,31 +9,31 @@ internal static class FollowUpWriting
 
     public static IEnumerable<Chapter> Of(ReportModel model)
     {
-        var record = model.Record;
+        var (record, words) = (model.Record, model.Words);
         LooseEnd[] settled = [.. record.Judged.LooseEnds.Where(end => !Record.IsHandedOn(end))];
         if (settled.Length == 0) yield break;
         var groups = settled.GroupBy(end => record.MatterOf(end)).OrderBy(group => group.Key ?? int.MaxValue).ToArray();
-        yield return new Chapter("follow-up", "Symptoms that were followed", "What a matter made us look for, and what came of it.",
+        yield return new Chapter("follow-up", words.Say("report.followed.title"), words.Say("report.followed.lead"),
         [
-            new Block.Folded("Every question with what came of it",
-                [new Block.Table("By matter.", ["Matter", "Looked for, and what came of it"], [.. groups.Select(group => (IReadOnlyList<Prose>)[Head(group.Key), string.Join('\n', group.Select(end => Answered(end, whole: true)))])]) { Shares = [0.16, 0.84], Fine = true }],
-                [new Block.Items([.. groups.Select(group => Head(group.Key).Then(": ").Then(string.Join(' ', group.Select(end => Answered(end, whole: false)))))]) { Fine = true }]),
+            new Block.Folded(words.Say("report.followed.each"),
+                [new Block.Table(words.Say("report.followed.table"), [words.Say("report.column.matter"), words.Say("report.column.came")], [.. groups.Select(group => (IReadOnlyList<Prose>)[Head(group.Key, words), string.Join('\n', group.Select(end => Answered(end, words, whole: true)))])]) { Shares = [0.16, 0.84], Fine = true }],
+                [new Block.Items([.. groups.Select(group => Head(group.Key, words).Then(": ").Then(string.Join(' ', group.Select(end => Answered(end, words, whole: false)))))]) { Fine = true }]),
         ])
         { Form = ChapterForm.Reference };
     }
 
-    private static Prose Head(int? matter) => matter is { } number ? Prose.Link($"{number}", $"matter-{number}") : "Other";
+    private static Prose Head(int? matter, Phrase words) => matter is { } number ? Prose.Link($"{number}", $"matter-{number}") : words.Say("report.other");
 
-    private static string Answered(LooseEnd end, bool whole)
+    private static string Answered(LooseEnd end, Phrase words, bool whole)
     {
-        var came = Readings.Gathered(Phrase.End(Phrase.Sentence(end.Tied!.Words)));
+        var came = Readings.Gathered(words, Phrase.End(Phrase.Sentence(end.Tied!.Words)));
         return whole ? $"{Phrase.End(end.Question)} {came}" : $"{Phrase.End(Cut(end.Question))} {Phrase.End(Cut(came))}";
     }
 
-    private static string Cut(string words)
+    private static string Cut(string said)
     {
-        if (words.Length <= Most) return words;
-        var at = words.LastIndexOf(' ', Most);
-        return words[..(at > Most / 2 ? at : Most)].TrimEnd(',', ';', ':') + " …";
+        if (said.Length <= Most) return said;
+        var at = said.LastIndexOf(' ', Most);
+        return said[..(at > Most / 2 ? at : Most)].TrimEnd(',', ';', ':') + " …";
     }
 }

@@ -21,10 +21,10 @@ internal sealed class NoteWriting(Record record)
     public IEnumerable<Block> Elsewhere()
     {
         var rows = record.Judged.Notes.Where(note => note.Under is not null && note.Text.Length > 0 && !told.Contains(note))
-            .GroupBy(note => record.PlaceName(note.Under) is { Length: > 0 } place ? place : "The house")
+            .GroupBy(note => record.PlaceName(note.Under) is { Length: > 0 } place ? place : record.Words.Say("report.the-house"))
             .Select(group => (IReadOnlyList<Prose>)[group.Key, string.Join('\n', group.Select(Line))]).ToList();
-        if (rows.Count > 0) yield return new Block.Table("Noted, place by place.", ["Place", "Noted"], rows) { Shares = [0.3, 0.7], Fine = true };
+        if (rows.Count > 0) yield return new Block.Table(record.Words.Say("report.noted.table"), [record.Words.Say("report.column.place"), record.Words.Say("report.column.noted")], rows) { Shares = [0.3, 0.7], Fine = true };
     }
 
-    private static string Line(SpokenNote note) => $"Noted: {Phrase.End(Phrase.Sentence(Typesetting.Clean(note.Text)))}";
+    private string Line(SpokenNote note) => record.Words.Say("report.noted", ("words", Phrase.End(Phrase.Sentence(Typesetting.Clean(note.Text)))));
 }

@@ -15,8 +15,8 @@ internal static class PhotoWriting
             blocks.Add(new Block.Pictures(shown));
         }
         var heldBack = model.Record.Inspection.Photos.Count(photo => photo.Use == PhotoUse.HeldBack);
-        if (heldBack > 0) blocks.Add(new Block.Paragraph($"{Phrase.Many(heldBack, "photograph was", "photographs were")} taken and held back, each with a reason that is kept in the record.") { Aside = true });
-        if (blocks.Count > 0) yield return new Chapter("photographs", "More photographs", "", blocks) { Form = ChapterForm.Reference };
+        if (heldBack > 0) blocks.Add(new Block.Paragraph(model.Words.Say("report.photographs.held", ("count", heldBack))) { Aside = true });
+        if (blocks.Count > 0) yield return new Chapter("photographs", model.Words.Say("report.photographs.title"), "", blocks) { Form = ChapterForm.Reference };
     }
 
     /// <summary>All that no matter and no limitation shows, by what it is for. In an edition none is left unspoken for; in a working copy the inspector sees what is.</summary>
@@ -24,8 +24,8 @@ internal static class PhotoWriting
     {
         (string? Use, string Heading)[] uses =
         [
-            (PhotoUse.Overview, "The whole of it"), (PhotoUse.Context, "Where we are"), (PhotoUse.Nameplate, "Nameplates"), (PhotoUse.Limitation, "What could not be looked at"), (PhotoUse.Fine, "Looked at, nothing of note seen"),
-            .. mark is EditionMark.WorkingCopy ? ((string?, string)[])[(null, "Not yet spoken for")] : [],
+            (PhotoUse.Overview, record.Words.Say("report.photographs.overview")), (PhotoUse.Context, record.Words.Say("report.photographs.context")), (PhotoUse.Nameplate, record.Words.Say("report.photographs.nameplates")), (PhotoUse.Limitation, record.Words.Say("report.photographs.limitation")), (PhotoUse.Fine, record.Words.Say("report.photographs.fine")),
+            .. mark is EditionMark.WorkingCopy ? ((string?, string)[])[(null, record.Words.Say("report.photographs.unspoken"))] : [],
         ];
         List<(string, IReadOnlyList<Picture>)> rest = [];
         foreach (var (use, heading) in uses)

@@ -1,16 +1,65 @@
 using System.Globalization;
 using Purlin.Book;
-using Purlin.Journal.Fold;
 using Purlin.Journal;
+using Purlin.Journal.Fold;
 using Purlin.Judgement;
+using Purlin.Report.Edition;
 
 namespace Purlin.Report.Writing;
 
-/// <summary>Small turns of phrase that every chapter shares; rounding for people happens here and nowhere before.</summary>
-internal static class Phrase
+/// <summary>Small turns of phrase that every chapter shares, in the language of the paper; rounding for people happens here and nowhere before.</summary>
+internal sealed class Phrase(Tongue words)
 {
+    // Links are set where the sentence has its place for them.
+    private const string Here = "\uFFFC";
+
+    private static readonly string[] endings = [" contractor", " specialist", " firm"];
+
+    /// <summary>The language as the standards name it.</summary>
+    public string Language => words.Language;
+
+    /// <summary>The sentences themselves.</summary>
+    public Tongue Tongue => words;
+
+    /// <summary>A sentence by key.</summary>
+    public string Say(string key, params ReadOnlySpan<Filled> with) => words.Say(key, with);
+
+    /// <summary>A sentence of an earlier room.</summary>
+    public string Say(Said said) => words.Say(said);
+
+    /// <summary>A sentence by key with links, or strong words, where it has its place for them.</summary>
+    public Prose Linked(string key, string place, Prose what, params ReadOnlySpan<Filled> with)
+    {
+        var sentence = words.Say(key, [.. with, (place, Here)]);
+        var at = sentence.IndexOf(Here, StringComparison.Ordinal);
+        return at < 0 ? sentence : new Prose(new Run(sentence[..at])).Then(what).Then(sentence[(at + Here.Length)..]);
+    }
+
+    /// <summary>A word of a closed list, as it stands in the data unless the language has another for it.</summary>
+    public string Word(string word) => words.Say(Said.InData("word." + word, word));
+
+    /// <summary>By when, in words.</summary>
+    public string Word(ByWhen by) => Word(by.Word());
+
+    /// <summary>A weight in words.</summary>
+    public string Word(Weight weight) => Word(weight.Word());
+
+    /// <summary>A kind of component as the book names it, or what somebody called it.</summary>
+    public string Kind(string kind) => words.Say(Said.InData("thing." + kind, kind));
+
+    /// <summary>A place: those every inspection begins with are named in each language, the others as somebody named them.</summary>
+    public string Place(string name)
+    {
+        var bare = name.TrimEnd(' ', '0', '1', '2', '3', '4', '5', '6', '7', '8', '9');
+        return bare.Length == 0 ? name : words.Say(Said.InData("place." + bare.ToLowerInvariant(), bare)) + name[bare.Length..];
+    }
+
     /// <summary>First letter upper case.</summary>
-    public static string Sentence(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
+    public static string Sentence(string text)
+    {
+        var at = text.Length > 1 && text[0] is '¿' or '¡' ? 1 : 0;
+        return text.Length == 0 ? text : text[..at] + char.ToUpperInvariant(text[at]) + text[(at + 1)..];
+    }
 
     /// <summary>Ends with a full stop.</summary>
     public static string End(string text)
@@ -24,96 +73,101 @@ internal static class Phrase
         string.IsNullOrWhiteSpace(first) ? second ?? "" : string.IsNullOrWhiteSpace(second) ? first : $"{End(first)} {second}";
 
     /// <summary>A number for people: no more digits than it deserves.</summary>
-    public static string Number(double value)
+    public string Number(double value)
     {
         var size = Math.Abs(value);
-        var format = size switch { 0 => "0", < 0.01 => "0.#####", < 1 => "0.###", < 10 => "0.##", < 100 => "0.#", < 10_000 => "0.#", _ => "#,0" };
-        return value.ToString(format, CultureInfo.InvariantCulture);
+        var key = size switch { 0 => "report.number.0", < 0.01 => "report.number.5", < 1 => "report.number.3", < 10 => "report.number.2", < 10_000 => "report.number.1", _ => "report.number.large" };
+        return words.Say(key, ("number", value));
     }
 
     /// <summary>An amount as it was written, with thousands set off.</summary>
-    public static string Amount(Amount amount) => amount.Unit.Length == 0 ? Number(amount.Value) : $"{Number(amount.Value)} {amount.Unit}";
+    public string Amount(Amount amount) => WithUnit(Number(amount.Value), amount.Unit);
 
     /// <summary>A fact's value with its unit.</summary>
-    public static string Value(Fact fact)
+    public string Value(Fact fact)
     {
-        var text = fact.Value.Number is { } number && fact.Unit is { Length: > 0 } ? Number(number) : fact.Value.Text;
-        return fact.Unit is { Length: > 0 } unit ? $"{text} {unit}" : text;
+        var text = fact.Value.Number is { } number && fact.Unit is { Length: > 0 } ? Number(number) : fact.Value.Number is null ? Word(fact.Value.Text) : fact.Value.Text;
+        return fact.Unit is { Length: > 0 } unit ? WithUnit(text, unit) : text;
     }
 
+    /// <summary>A number already written, with its unit.</summary>
+    public string WithUnit(string number, string unit) => unit.Length == 0 ? number : unit == "one in" ? words.Say("report.ratio", ("number", number)) : words.Say("language.unit", ("number", number), ("unit", words.Find("unit." + unit) ?? unit));
+
     /// <summary>How a fact is known, said so that a reader can weigh it.</summary>
-    public static string Basis(string basis) => basis switch
+    public string Basis(string basis) => basis switch
     {
-        Journal.Basis.Nameplate => "read off the nameplate",
-        Journal.Basis.Measured => "measured",
-        Journal.Basis.Seen => "seen",
-        Journal.Basis.Told => "told, not checked",
-        Journal.Basis.Presumed => "presumed, not seen",
+        Journal.Basis.Nameplate => words.Say("report.basis.nameplate"),
+        Journal.Basis.Measured => words.Say("report.basis.measured"),
+        Journal.Basis.Seen => words.Say("report.basis.seen"),
+        Journal.Basis.Told => words.Say("report.basis.told"),
+        Journal.Basis.Presumed => words.Say("report.basis.presumed"),
         _ => basis,
     };
 
     /// <summary>Counts of many like things.</summary>
-    public static string Count(Sample sample) => sample.Failed == 0
-        ? $"{sample.Tried} of {sample.Of} tried."
-        : $"{sample.Tried} of {sample.Of} tried, {sample.Failed} of them showed it.";
-
-    /// <summary>How far a condition spreads.</summary>
-    public static string Spread(Spread spread) => spread switch
-    {
-        Judgement.Spread.OnePlace => "In one place.",
-        Judgement.Spread.SeveralPlaces => "In several places.",
-        _ => "Wherever it was looked for.",
-    };
+    public string Count(Sample sample) => words.Say("report.sample", ("tried", sample.Tried), ("of", sample.Of), ("failed", sample.Failed));
 
     /// <summary>What a weight asks of the reader.</summary>
-    public static string Meaning(Weight weight) => weight switch
+    public string Meaning(Weight weight) => words.Say(weight switch
     {
-        Weight.MakeSafe => "Someone can be hurt. See to it before anyone relies on it.",
-        Weight.ActNow => "Damage is under way or close. Settle it before buying.",
-        Weight.PutRight => "A defect to repair in the ordinary course.",
-        Weight.KeepUp => "Upkeep that a house asks of its owner.",
-        _ => "No action. It is here so that it is no surprise.",
-    };
-
-    /// <summary>A count with its noun.</summary>
-    public static string Many(int count, string one, string many) => $"{count} {(count == 1 ? one : many)}";
+        Weight.MakeSafe => "report.weight.make-safe",
+        Weight.ActNow => "report.weight.act-now",
+        Weight.PutRight => "report.weight.put-right",
+        Weight.KeepUp => "report.weight.keep-up",
+        _ => "report.weight.know-about",
+    });
 
     /// <summary>Day and time, by the clock of the device, in the time of Greenwich: the record keeps no other.</summary>
-    public static string Moment(DateTimeOffset at) => at.ToUniversalTime().ToString("MMM d, HH:mm", CultureInfo.InvariantCulture);
+    public string Moment(DateTimeOffset at)
+    {
+        var there = at.ToUniversalTime();
+        return words.Say("report.moment", ("month", words.Say("language.months.short").Split(' ')[there.Month - 1]), ("day", there.Day), ("time", there.ToString("HH:mm", CultureInfo.InvariantCulture)));
+    }
 
     /// <summary>A source as a reader can look it up: how it was remembered is a matter of the rule book.</summary>
     public static string Cited(string source) => Sentence(source.Replace(" (from memory)", "", StringComparison.Ordinal).Replace(", from memory", "", StringComparison.Ordinal).Trim());
 
     /// <summary>What a part of a matter is called.</summary>
-    public static string Label(MatterPart kind) => kind switch
+    public string Label(MatterPart kind) => words.Say(kind switch
     {
-        MatterPart.Where => "Where",
-        MatterPart.What => "Part of the house",
-        MatterPart.Seen => "What was seen",
-        MatterPart.Why => "Why it matters",
-        MatterPart.Do => "What to do",
-        _ => "By whom",
-    };
+        MatterPart.Where => "report.part.where",
+        MatterPart.What => "report.part.what",
+        MatterPart.Seen => "report.part.seen",
+        MatterPart.Why => "report.part.why",
+        MatterPart.Do => "report.part.do",
+        _ => "report.part.whom",
+    });
+
+    /// <summary>Which issue it is.</summary>
+    public string Issue(EditionMark mark) => mark is EditionMark.Sealed issued ? words.Say("report.issue.edition", ("number", issued.Number)) : words.Say("report.issue.working");
+
+    /// <summary>A trade whole.</summary>
+    public string TradeWhole(string trade) => words.Say(Said.InData("trade." + trade.ToLowerInvariant(), trade));
 
     /// <summary>A trade as it is said in a list.</summary>
-    public static string Trade(string trade) => trade.StartsWith("licensed ", StringComparison.OrdinalIgnoreCase) ? trade["licensed ".Length..] : trade;
+    public string Trade(string trade) => words.Find("trade." + trade.ToLowerInvariant()) ?? Unlicensed(trade);
 
     /// <summary>Whose question it is: "Ask the plumber", "Ask the owner".</summary>
-    public static string Asking(string trade) => $"Ask {(trade.StartsWith("the ", StringComparison.Ordinal) ? trade : $"the {Trade(trade)}")}";
+    public string Asking(string trade) => words.Say("report.ask", ("whom", words.Find("trade." + trade.ToLowerInvariant()) ?? (trade.StartsWith("the ", StringComparison.Ordinal) ? trade : $"the {Unlicensed(trade)}")));
 
     /// <summary>The same in a narrow column.</summary>
-    public static string ShortTrade(string trade)
+    public string ShortTrade(string trade)
     {
-        var brief = Trade(trade);
-        foreach (var ending in (string[])[" contractor", " specialist", " firm"])
+        if (words.Find("trade." + trade.ToLowerInvariant()) is { } known) return words.Find("trade.short." + trade.ToLowerInvariant()) ?? known;
+        var brief = Unlicensed(trade);
+        foreach (var ending in endings)
             if (brief.EndsWith(ending, StringComparison.Ordinal) && brief != "general contractor") brief = brief[..^ending.Length];
         return brief;
     }
 
-    /// <summary>A count in words up to twelve.</summary>
-    public static string InWords(int count) => count is >= 0 and <= 12 ? Small[count] : count.ToString(CultureInfo.InvariantCulture);
+    private static string Unlicensed(string trade) => trade.StartsWith("licensed ", StringComparison.OrdinalIgnoreCase) ? trade["licensed ".Length..] : trade;
 
-    private static readonly string[] Small = ["no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"];
+    /// <summary>A count in words as far as the language has them.</summary>
+    public string InWords(int count)
+    {
+        var small = words.Say("language.count-words").Split(' ');
+        return count >= 0 && count < small.Length ? small[count] : count.ToString(CultureInfo.InvariantCulture);
+    }
 
     /// <summary>Numbers in runs: 1 to 4, 7 and 9.</summary>
     public static IReadOnlyList<(int First, int Last)> Runs(IReadOnlyList<int> numbers)
@@ -128,7 +182,7 @@ internal static class Phrase
     }
 
     /// <summary>Matters by their numbers, each a link.</summary>
-    public static Prose Matters(IReadOnlyList<int> numbers, int most = int.MaxValue)
+    public Prose Matters(IReadOnlyList<int> numbers, int most = int.MaxValue)
     {
         static Run One(int number) => new($"{number}", $"matter-{number}");
         List<Run> said = [];
@@ -136,20 +190,18 @@ internal static class Phrase
         foreach (var (first, last) in runs.Take(most))
         {
             if (said.Count > 0) said.Add(new Run(", "));
-            said.AddRange(last == first ? [One(first)] : last == first + 1 ? [One(first), new Run(", "), One(last)] : [One(first), new Run(" to "), One(last)]);
+            said.AddRange(last == first ? [One(first)] : last == first + 1 ? [One(first), new Run(", "), One(last)] : [One(first), new Run($" {words.Say("report.to")} "), One(last)]);
         }
-        if (runs.Count > most) said.Add(new Run(" and more"));
+        if (runs.Count > most) said.Add(new Run($" {words.Say("report.and-more")}"));
         return new Prose(said);
     }
 
-    /// <summary>A day as people write it in the United States.</summary>
-    public static string Day(DateOnly day) => day.ToString("MMMM d, yyyy", CultureInfo.InvariantCulture);
+    /// <summary>A day as the language writes it.</summary>
+    public string Day(DateOnly day) => words.Say("report.day", ("day", day));
 
     /// <summary>A list in words: a, b and c.</summary>
-    public static string List(IReadOnlyList<string> words) => words.Count switch
-    {
-        0 => "",
-        1 => words[0],
-        _ => $"{string.Join(", ", words.Take(words.Count - 1))} and {words[^1]}",
-    };
+    public string List(IEnumerable<string> parts) => words.Say("report.list", ("list", SaidValue.Of(parts)));
+
+    /// <summary>A list with nothing but what the language sets between its parts.</summary>
+    public string Row(IEnumerable<string> parts) => words.Say("report.row", ("list", SaidValue.Of(parts)));
 }

@@ -40,10 +40,10 @@ internal sealed class PictureNumbers(Record record)
         if (about.Length > 0) return Phrase.End(about);
         var of = record.ComponentName(photo.Component);
         var place = record.PlaceName(photo.Place);
-        return Phrase.End(Phrase.Sentence((of.Length, place.Length) switch { ( > 0, > 0) => $"{of}, {place}", ( > 0, _) => of, (_, > 0) => place, _ => "photograph of the visit" }));
+        return Phrase.End(Phrase.Sentence((of.Length, place.Length) switch { ( > 0, > 0) => $"{of}, {place}", ( > 0, _) => of, (_, > 0) => place, _ => record.Words.Say("report.photograph.visit") }));
     }
 
     private string Alt(Photo photo, string caption) => record.PlaceName(photo.Place) is { Length: > 0 } place && !caption.Contains(place, StringComparison.OrdinalIgnoreCase)
-        ? $"Photograph, {place}: {caption}"
-        : $"Photograph: {caption}";
+        ? record.Words.Say("report.photograph.alt.place", ("place", place), ("caption", caption))
+        : record.Words.Say("report.photograph.alt", ("caption", caption));
 }

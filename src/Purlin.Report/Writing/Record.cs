@@ -17,7 +17,7 @@ internal sealed class Record
 
     public Record(Inspection inspection, JudgedInspection judged, RuleBook book)
     {
-        (Inspection, Judged, Book) = (inspection, judged, book);
+        (Inspection, Judged, Book, Words) = (inspection, judged, book, new Phrase(book.Words));
         places = inspection.Places.ToDictionary(place => place.Id);
         components = inspection.Components.ToDictionary(component => component.Id);
         observations = inspection.Observations.ToDictionary(observation => observation.Id);
@@ -35,17 +35,20 @@ internal sealed class Record
 
     public RuleBook Book { get; }
 
+    /// <summary>Turns of phrase in the language of the book.</summary>
+    public Phrase Words { get; }
+
     /// <summary>Findings that are in the report, in the order of their numbers.</summary>
     public IReadOnlyList<Finding> Matters { get; }
 
     /// <summary>The house itself, with the facts stated of it.</summary>
     public Component? House => Inspection.Opening is { } opening ? components.GetValueOrDefault(opening.Id) : null;
 
-    public string PlaceName(EntryName? place) => place is { } name && places.TryGetValue(name, out var found) ? found.Name : "";
+    public string PlaceName(EntryName? place) => place is { } name && places.TryGetValue(name, out var found) ? Words.Place(found.Name) : "";
 
     public string ComponentName(EntryName? component) => component is { } name && components.TryGetValue(name, out var found) ? ComponentName(found) : "";
 
-    public static string ComponentName(Component component) => component.Name is { Length: > 0 } name && !name.Contains(component.Kind, StringComparison.OrdinalIgnoreCase) ? $"{component.Kind}, {name}" : component.Name ?? component.Kind;
+    public string ComponentName(Component component) => component.Name is { Length: > 0 } name && !name.Contains(component.Kind, StringComparison.OrdinalIgnoreCase) ? $"{Words.Kind(component.Kind)}, {name}" : component.Name ?? Words.Kind(component.Kind);
 
     public Observation? Observation(EntryName entry) => observations.GetValueOrDefault(entry);
 
@@ -77,7 +80,7 @@ internal sealed class Record
     public string Say(EntryName entry) =>
         observations.TryGetValue(entry, out var observation) ? Say(observation)
         : readings.TryGetValue(entry, out var reading) ? Say(reading)
-        : facts.TryGetValue(entry, out var fact) ? $"{Phrase.Sentence(ComponentName(fact.Component))}: {fact.Fact} {Phrase.Value(fact.Value)} ({Phrase.Basis(fact.Value.Basis)})."
+        : facts.TryGetValue(entry, out var fact) ? Words.Say("report.say.fact", ("component", Phrase.Sentence(ComponentName(fact.Component))), ("fact", Words.Word(fact.Fact)), ("value", Words.Value(fact.Value)), ("basis", Words.Basis(fact.Value.Basis)))
         : components.TryGetValue(entry, out var component) ? $"{Phrase.Sentence(ComponentName(component))}{In(component.Place)}."
         : "";
 
@@ -87,23 +90,20 @@ internal sealed class Record
         var what = body.Condition is null ? "" : ConditionName(body.Condition);
         var outcome = body.Outcome switch
         {
-            Outcome.Seen => "Seen",
-            Outcome.Clear => "Looked for and not seen",
-            _ => "Could not be looked at",
+            Outcome.Seen => "report.say.seen",
+            Outcome.Clear => "report.say.clear",
+            _ => "report.say.not-visible",
         };
-        var spot = body.Spot is { Length: > 0 } there ? $" ({there})" : "";
-        var line = $"{outcome} in {PlaceName(body.Place)}{spot}: {Phrase.Join(what, what.Length > 0 && body.Words is { } words ? Phrase.Sentence(words) : body.Words)}";
-        if (body.Sample is { } sample) line = $"{Phrase.End(line)} {Phrase.Count(sample)}";
-        if (body.Reason is { Length: > 0 } reason) line = $"{Phrase.End(line)} Reason: {reason}";
+        var line = Words.Say(outcome, ("place", PlaceName(body.Place)), ("spot", body.Spot ?? ""), ("what", Phrase.Join(what, what.Length > 0 && body.Words is { } words ? Phrase.Sentence(words) : body.Words)));
+        if (body.Sample is { } sample) line = $"{Phrase.End(line)} {Words.Count(sample)}";
+        if (body.Reason is { Length: > 0 } reason) line = $"{Phrase.End(line)} {Words.Say("report.say.reason", ("reason", reason))}";
         return Phrase.End(line);
     }
 
     private string Say(Reading reading)
     {
         var body = reading.Body;
-        var with = body.Instrument is { Length: > 0 } instrument ? $", by {instrument}" : "";
-        var label = body.Label is { Length: > 0 } words ? $" ({words})" : "";
-        return $"Measured: {body.Kind} {Phrase.Amount(body.Amount)}{label}{In(body.Place)}{with}.";
+        return Words.Say("report.say.reading", ("kind", Words.Word(body.Kind)), ("amount", Words.Amount(body.Amount)), ("label", body.Label ?? ""), ("place", PlaceName(body.Place)), ("instrument", body.Instrument ?? ""));
     }
 
     private string In(EntryName? place) => PlaceName(place) is { Length: > 0 } name ? $", {name}" : "";

@@ -1,3 +1,4 @@
+using Purlin.Journal;
 using Purlin.Judgement;
 
 namespace Purlin.Report.Writing;
@@ -13,10 +14,10 @@ internal static class SeenWriting
     }
 
     /// <summary>Where the same was looked for and not seen; of several conditions, those places where none was seen.</summary>
-    public static string Clear(Finding finding)
+    public static string Clear(Finding finding, Phrase words)
     {
         var places = finding.Sightings.SelectMany(line => line.Clear).Distinct(StringComparer.Ordinal).Where(place => !finding.Sightings.Any(line => line.Where.Contains(place, StringComparison.Ordinal))).ToArray();
-        return places.Length == 0 ? "" : $"Looked for and not seen: {Phrase.List(places)}.";
+        return places.Length == 0 ? "" : words.Say("report.clear.places", ("places", SaidValue.Of(places)));
     }
 
     private static string Place(SeenLine line) => line.Where.Length == 0 ? "" : $" {Phrase.End(Phrase.Sentence(line.Where))}";

@@ -6,7 +6,7 @@ internal static class SourceWriting
     public static IEnumerable<Chapter> Of(ReportModel model)
     {
         if (model.SourceNumbers.Listed.Count == 0) yield break;
-        yield return new Chapter("sources", "Sources", "Where a section or figure is given it is as published there; local rules may differ.",
+        yield return new Chapter("sources", model.Words.Say("report.sources.title"), model.Words.Say("report.sources.lead"),
             [new Block.Items([.. model.SourceNumbers.Listed.Select(source => (Prose)Phrase.End(source))]) { Numbered = true, Fine = true, Mark = "S" }])
         { Form = ChapterForm.Reference };
     }

@@ -21,41 +21,42 @@ internal sealed class WorkingWriting(ReportModel model)
         WorkingWriting writing = new(model);
         List<Block> blocks = [];
         for (var index = 0; index < model.Record.Judged.Workings.Count; index++) blocks.AddRange(writing.One(model.Record.Judged.Workings[index], index + 1));
-        yield return new Chapter("workings", "Workings", "Each number that was reckoned: what went in, its steps, the result. Steps of those where nothing was wrong stand in the page and in the archive.", blocks) { Form = ChapterForm.Reference };
+        yield return new Chapter("workings", model.Words.Say("report.workings.title"), model.Words.Say("report.workings.lead"), blocks) { Form = ChapterForm.Reference };
     }
 
     private IEnumerable<Block> One(JudgedWorking done, int number)
     {
-        var (working, words) = (done.Working, record.Book.Words);
+        var (working, words) = (done.Working, record.Words);
         int[] carried = [.. model.Matters.Where(matter => matter.Workings.Contains(number)).Select(matter => matter.Number)];
         var of = string.Join(", ", new[] { Phrase.Sentence(record.ComponentName(done.Component)), record.PlaceName(done.Place) }.Where(part => part.Length > 0));
         yield return new Block.Heading($"W{number}. {words.Say(working.Title)}") { Anchor = $"working-{number}" };
-        yield return new Block.Paragraph(new Prose(new Run($"{(of.Length > 0 ? of + ". " : "")}{Verdict(working)} {Phrase.End(words.Say(working.Verdict.Because))}"), new Run(carried.Length > 0 ? " Matter " : "")).Then(Phrase.Matters(carried)).Then(carried.Length > 0 ? "." : ""));
-        if (Inputs(working.Inputs) is { Length: > 0 } inputs) yield return new Block.Paragraph($"In: {inputs}.") { Aside = true };
+        yield return new Block.Paragraph(new Prose(new Run($"{(of.Length > 0 ? of + ". " : "")}{Verdict(working, words)} {Phrase.End(words.Say(working.Verdict.Because))}")).Then(carried.Length > 0 ? new Prose(new Run(" ")).Then(words.Linked("report.workings.carried", "matters", words.Matters(carried))) : Prose.Empty));
+        if (Inputs(working.Inputs) is { Length: > 0 } inputs) yield return new Block.Paragraph(words.Say("report.workings.inputs", ("inputs", inputs))) { Aside = true };
         Block steps = new Block.Items([.. working.Steps.Select(step => (Prose)Say(step, words))]) { Numbered = true, Fine = true };
         var whole = carried.Length > 0 || working.Verdict is not Reckoning.Verdict.Within;
         // On paper the steps run on, each with its number: short lines one under the other would take half as much again.
         Block[] run = whole ? [new Block.Paragraph(string.Join(" ", working.Steps.Select((step, at) => $"({at + 1}) {Phrase.End(Say(step, words))}"))) { Aside = true }] : [];
-        if (working.Steps.Length > 0) yield return new Block.Folded("Steps", [steps], run);
+        if (working.Steps.Length > 0) yield return new Block.Folded(words.Say("report.workings.steps"), [steps], run);
         if (Sources(working) is { Count: > 0 } sources) yield return new Block.Paragraph(sources) { Aside = true };
     }
 
     private Prose Sources(Working working)
     {
         int[] numbers = [.. working.Sources.Select(source => model.SourceNumbers.Of(Phrase.Cited(source))).Distinct()];
-        return numbers.Length == 0 ? Prose.Empty : new Prose(new Run("By ")).Then(Prose.Join(", ", numbers.Select(number => Prose.Link($"S{number}", $"S{number}")))).Then(".");
+        return numbers.Length == 0 ? Prose.Empty : record.Words.Linked("report.workings.by", "sources", Prose.Join(", ", numbers.Select(number => Prose.Link($"S{number}", $"S{number}"))));
     }
 
-    private static string Verdict(Working working) => working.Verdict switch { Reckoning.Verdict.Within => "Within.", Reckoning.Verdict.Outside => "Outside.", _ => "Cannot be said." };
+    private static string Verdict(Working working, Phrase words) =>
+        words.Say(working.Verdict switch { Reckoning.Verdict.Within => "report.verdict.within", Reckoning.Verdict.Outside => "report.verdict.outside", _ => "report.verdict.cannot-say" });
 
-    private static string Say(Step step, Tongue words) => step.Value is { } value ? $"{words.Say(step.Text).TrimEnd('.', ':')}: {Phrase.Number(value)}{(step.Unit.Length > 0 ? " " + step.Unit : "")}" : Phrase.End(words.Say(step.Text));
+    private static string Say(Step step, Phrase words) => step.Value is { } value ? $"{words.Say(step.Text).TrimEnd('.', ':')}: {words.WithUnit(words.Number(value), step.Unit)}" : Phrase.End(words.Say(step.Text));
 
     /// <summary>What went in, name by name; long lists by their count.</summary>
-    private static string Inputs(JsonObject inputs) => string.Join("; ", inputs.Select(input => Input(input.Key, input.Value)).OfType<string>());
+    private string Inputs(JsonObject inputs) => string.Join("; ", inputs.Select(input => Input(input.Key, input.Value)).OfType<string>());
 
-    private static string? Input(string name, JsonNode? value)
+    private string? Input(string name, JsonNode? value)
     {
-        var word = name.Replace('_', ' ');
+        var word = record.Words.Word(name.Replace('_', ' '));
         return value switch
         {
             null => null,
@@ -66,12 +67,12 @@ internal sealed class WorkingWriting(ReportModel model)
         };
     }
 
-    private static string Plain(JsonNode? value) => value is null ? "" : value.GetValueKind() switch
+    private string Plain(JsonNode? value) => value is null ? "" : value.GetValueKind() switch
     {
-        JsonValueKind.String => value.GetValue<string>(),
-        JsonValueKind.Number => Phrase.Number(double.Parse(value.ToJsonString(), CultureInfo.InvariantCulture)),
-        JsonValueKind.True => "yes",
-        JsonValueKind.False => "no",
+        JsonValueKind.String => record.Words.Word(value.GetValue<string>()),
+        JsonValueKind.Number => record.Words.Number(double.Parse(value.ToJsonString(), CultureInfo.InvariantCulture)),
+        JsonValueKind.True => record.Words.Say("report.yes"),
+        JsonValueKind.False => record.Words.Say("report.no"),
         _ => value.ToJsonString(),
     };
 }

@@ -6,19 +6,18 @@ namespace Purlin.Report.Writing;
 /// <summary>Then and now in one line; the rule and its source stand in the annex.</summary>
 internal static class YearWriting
 {
-    public static string Of(ThenAndNowSentence years)
+    public static string Of(ThenAndNowSentence years, Phrase words)
     {
         if (years.Year is not { } known) return Phrase.End(years.Words);
-        var whose = known.Of switch { YearOf.House => $"the house is of {known.Year}", YearOf.Structure => $"what it is part of is of {known.Year}", _ => $"this is of {known.Year}" };
-        var basis = known.Basis switch { Basis.Told => ", as told", Basis.Presumed => ", as presumed", _ => "" };
-        return years.Kind switch
+        var whose = known.Of switch { YearOf.House => "report.years.house", YearOf.Structure => "report.years.structure", _ => "report.years.this" };
+        var basis = known.Basis switch { Basis.Told => words.Say("report.years.told"), Basis.Presumed => words.Say("report.years.presumed"), _ => "" };
+        var key = years.Kind switch
         {
-            YearsKind.Broke => $"Asked for{Since(years)}; {whose}{basis}: it was the rule then, unless this place had struck it out.",
-            YearsKind.Advised => $"Asked for{Since(years)}; {whose}{basis}: not the rule then. New work needs it today.",
-            YearsKind.Hazard => $"No rule of its day forbade it ({whose}{basis}); the hazard is known.",
-            _ => $"What was the rule then is not known ({whose}{basis}).",
+            YearsKind.Broke => "report.years.broke",
+            YearsKind.Advised => "report.years.advised",
+            YearsKind.Hazard => "report.years.hazard",
+            _ => "report.years.unknown",
         };
+        return words.Say(key, ("since", years.FirstYear is { } first ? $"{first}" : ""), ("whose", words.Say(whose, ("year", $"{known.Year}"))), ("basis", basis));
     }
-
-    private static string Since(ThenAndNowSentence years) => years.FirstYear is { } first ? $" since {first}" : "";
 }
