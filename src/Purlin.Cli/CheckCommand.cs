@@ -94,7 +94,7 @@ internal static class CheckCommand
     private static bool IsPicture(byte[] bytes)
     {
         using MemoryStream stream = new(bytes, writable: false);
-        return Picture.Kind(stream)?.StartsWith("image/", StringComparison.Ordinal) == true;
+        return PictureKind.Kind(stream)?.StartsWith("image/", StringComparison.Ordinal) == true;
     }
 
     private static bool LooksLikeArchive(string path)

@@ -12,6 +12,6 @@ builder.Services.AddScoped<Phone>();
 builder.Services.AddScoped<OpenVisit>();
 builder.Services.AddScoped<Hand>();
 builder.Services.AddScoped<OwnBook>();
-builder.Services.AddScoped<Opening>();
+builder.Services.AddScoped<VisitOpening>();
 builder.Services.AddScoped<ArchiveDoor>();
 await builder.Build().RunAsync();

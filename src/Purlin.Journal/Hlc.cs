@@ -3,7 +3,7 @@ using System.Globalization;
 namespace Purlin.Journal;
 
 /// <summary>
-/// A hybrid clock reading: 48-bit milliseconds since 1970 and a counter, written <c>01994f3a2c10-0003</c>.
+/// A hybrid logical clock reading: 48-bit milliseconds since 1970 and a counter, written <c>01994f3a2c10-0003</c>.
 /// For display and as the last tie-break only: order comes from what a device had seen.
 /// </summary>
 /// <param name="Milliseconds">Milliseconds since 1970-01-01 UTC, below 2^48.</param>

@@ -5,7 +5,7 @@ using System.Text.Json;
 namespace Purlin.Journal;
 
 /// <summary>
-/// Writes one device's lines in one inspection: sequence without gaps, hash of the line before, hybrid clock, and what it has newly seen
+/// Writes one device's lines in one inspection (an append-only writer): sequence without gaps, hash of the line before, hybrid clock, and what it has newly seen
 /// of other devices. There is one pen a device and inspection (on the phone a lock sees to it).
 /// </summary>
 public sealed class Pen

@@ -44,7 +44,7 @@ public static class Judging
             Findings = InOrder(evidence, book, findings),
             LooseEnds = new FollowingUp(evidence, looks, new Measured(evidence, memory), recall).Follow(matters.Where(matter => !leftOut.Contains(matter.Id))),
             Coverage = new Covering(evidence, new CoreCovering(evidence, looks, recall), recall).Cover(),
-            Limitations = recall.Once("limitations", "", null, () => new LimitationWriting(evidence, looks).Write()),
+            Limitations = recall.Once("limitations", "", null, () => new Limiting(evidence, looks).Write()),
             Workings = readings.Workings,
             Refused = readings.Refused,
             Asks = [.. readings.Asks.DistinctBy(ask => (ask.Reading, ask.Fact, ask.Component, ask.Place))],
@@ -61,7 +61,7 @@ public static class Judging
         return judged;
     }
 
-    private static List<Finding> Find(Inspection inspection, EvidenceIndex evidence, JudgingMemory memory, List<Matter> matters, List<JudgedWorking> workings)
+    private static List<Finding> Find(Inspection inspection, EvidenceIndex evidence, JudgingMemory memory, List<Concern> matters, List<JudgedWorking> workings)
     {
         Dictionary<JudgedWorking, int> numbers = new(ReferenceEqualityComparer.Instance);
         foreach (var working in workings) numbers.TryAdd(working, numbers.Count);

@@ -81,8 +81,8 @@ public static class OfficeHost
     {
         services.AddSingleton(_ => certificate);
         services.AddSingleton<ChallengeAnswers>();
-        services.AddSingleton<Renewal>();
-        services.AddHostedService(parts => parts.GetRequiredService<Renewal>());
+        services.AddSingleton<CertificateRenewal>();
+        services.AddHostedService(parts => parts.GetRequiredService<CertificateRenewal>());
     }
 
     private static void AddParts(IServiceCollection services, OfficeOptions options, OfficeFolder folder, Callers callers)
@@ -96,7 +96,7 @@ public static class OfficeHost
         services.AddSingleton<Desks>();
         services.AddSingleton<SignInLimits>();
         services.AddSingleton<OwnerAccount>();
-        services.AddHostedService<Opening>();
+        services.AddHostedService<OfficeOpening>();
         services.AddSingleton<Scrub>();
         services.AddHostedService(parts => parts.GetRequiredService<Scrub>());
         services.Configure<JsonOptions>(json => json.SerializerOptions.MaxDepth = 16);

@@ -10,7 +10,7 @@ public sealed record Cover
     public required string House { get; init; }
 
     /// <summary>Client, inspector, day, weather, who was there, edition, contact, license.</summary>
-    public required IReadOnlyList<Cell> Cells { get; init; }
+    public required IReadOnlyList<CoverCell> Cells { get; init; }
 
     /// <summary>Said on every page: that data is invented, that this is a working copy; empty otherwise.</summary>
     public required IReadOnlyList<string> Marks { get; init; }
@@ -29,7 +29,7 @@ public sealed record Cover
 /// <param name="Kind">What it is about.</param>
 /// <param name="Label">The same in words.</param>
 /// <param name="Text">What is said.</param>
-public sealed record Cell(CellKind Kind, string Label, string Text);
+public sealed record CoverCell(CellKind Kind, string Label, string Text);
 
 /// <summary>What a cell of the title block is about.</summary>
 public enum CellKind

@@ -35,7 +35,7 @@ public sealed record Matter
     public required string Quantity { get; init; }
 
     /// <summary>The six parts that every way of reporting asks for.</summary>
-    public required IReadOnlyList<Part> Parts { get; init; }
+    public required IReadOnlyList<MatterText> Parts { get; init; }
 
     /// <summary>What was seen, a line a condition and place; the same as the part, to be set line by line.</summary>
     public required IReadOnlyList<Prose> Seen { get; init; }
@@ -112,7 +112,7 @@ public enum MatterPart
 /// <param name="Kind">Which.</param>
 /// <param name="Label">The same in words.</param>
 /// <param name="Text">What is said.</param>
-public sealed record Part(MatterPart Kind, string Label, string Text);
+public sealed record MatterText(MatterPart Kind, string Label, string Text);
 
 /// <summary>A question that could not be settled on the day.</summary>
 /// <param name="Ask">What to ask for.</param>

@@ -1,6 +1,6 @@
 namespace Purlin.Book.Search;
 
-/// <summary>Takes words apart and brings each to one form, good enough to meet and not for print: "shingles" and "shingle", "dripping" and "drip".</summary>
+/// <summary>Takes words apart and brings each to one form (a stemmer), good enough to meet and not for print: "shingles" and "shingle", "dripping" and "drip".</summary>
 internal static class Stems
 {
     private static readonly string[] Hissing = ["sses", "xes", "ches", "shes"];

@@ -1,6 +1,6 @@
 namespace Purlin.Book.Search;
 
-/// <summary>All words that the conditions know, numbered, and what an unknown one may have been meant to be.</summary>
+/// <summary>All words that the conditions know, numbered (an inverted index), and what an unknown one may have been meant to be.</summary>
 internal sealed class Vocabulary
 {
     private const double Begun = 0.75, SoundsLike = 0.8, OneSlip = 0.75, TwoSlips = 0.4;
@@ -19,7 +19,7 @@ internal sealed class Vocabulary
         if (numbers.TryGetValue(word, out var number)) return number;
         numbers[word] = number = words.Count;
         words.Add(word);
-        Put(sounds, Sound.Of(word), number);
+        Put(sounds, WordSound.Of(word), number);
         Put(beginnings, word[0], number);
         return number;
     }
@@ -35,7 +35,7 @@ internal sealed class Vocabulary
         var alike = beginnings.GetValueOrDefault(word[0]) ?? [];
         if (begun is { Length: >= ShortestBegun } && alike.Where(number => words[number].StartsWith(begun, StringComparison.Ordinal)).ToList() is { Count: > 0 } longer) return (longer, Begun);
         if (word.Length >= ShortestSlip && alike.Where(number => Slips.Between(word, words[number], 1) <= 1).ToList() is { Count: > 0 } slipped) return (slipped, OneSlip);
-        if (word.Length >= ShortestSlip && Sound.Of(word) is { Length: >= ShortestSound } sound && sounds.GetValueOrDefault(sound)?.Where(number => Math.Abs(words[number].Length - word.Length) <= MostLonger).ToList() is { Count: > 0 } sounding) return (sounding, SoundsLike);
+        if (word.Length >= ShortestSlip && WordSound.Of(word) is { Length: >= ShortestSound } sound && sounds.GetValueOrDefault(sound)?.Where(number => Math.Abs(words[number].Length - word.Length) <= MostLonger).ToList() is { Count: > 0 } sounding) return (sounding, SoundsLike);
         if (word.Length >= ShortestTwoSlips && alike.Where(number => words[number].Length >= ShortestSlip && words[number][1] == word[1] && Slips.Between(word, words[number], 2) <= 2).ToList() is { Count: > 0 } twice) return (twice, TwoSlips);
         return ([], 0);
     }

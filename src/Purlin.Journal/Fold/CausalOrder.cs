@@ -1,7 +1,7 @@
 namespace Purlin.Journal.Fold;
 
 /// <summary>
-/// Puts lines in causal order: each after everything its device had in hand, and where cause does not decide, by (hlc, dev, seq). A wrong
+/// Puts lines in causal order (a topological sort): each after everything its device had in hand, and where cause does not decide, by (hlc, dev, seq). A wrong
 /// clock can therefore move a line only among those that are concurrent with it. Depends on the set alone.
 /// </summary>
 public static class CausalOrder

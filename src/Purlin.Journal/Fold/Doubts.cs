@@ -1,6 +1,6 @@
 namespace Purlin.Journal.Fold;
 
-/// <summary>What a person has to know of the lines themselves: forks, broken chains, clocks that cannot be right. Nothing is refused for it.</summary>
+/// <summary>What a person has to know of the lines themselves (integrity anomalies): forks, broken chains, clocks that cannot be right. Nothing is refused for it.</summary>
 internal static class Doubts
 {
     private const long Day = 86_400_000;

@@ -1,7 +1,7 @@
 namespace Purlin.Journal.Fold;
 
 /// <summary>
-/// The fold of an inspection that is being written: an entry that comes after all others, as each act of the inspector's own hand does, costs
+/// The fold of an inspection that is being written (an incremental fold): an entry that comes after all others, as each act of the inspector's own hand does, costs
 /// what it touches; anything else folds everything anew. The state is the same as that of <see cref="Folding.Fold"/>, and things that
 /// did not change are the same objects in it. For one inspection and one thread.
 /// </summary>

@@ -17,7 +17,7 @@ internal sealed class Line
     /// <summary>Entries the body names. Nobody can name what they have not seen, so each is also a cause.</summary>
     public required IReadOnlyList<EntryName> References { get; init; }
 
-    /// <summary>Other strands' highest sequence in hand when this was written.</summary>
+    /// <summary>Other strands' highest sequence in hand when this was written (a version vector).</summary>
     public required Dictionary<string, int> Knew { get; init; }
 
     /// <summary>Place in the causal order.</summary>
@@ -45,7 +45,7 @@ internal sealed class Line
     }
 }
 
-/// <summary>The unbroken hand of one device, or one branch of it when two copies of a profile wrote on.</summary>
+/// <summary>The unbroken hand of one device (its branch of the log), or one branch of it when two copies of a profile wrote on.</summary>
 internal sealed class Strand
 {
     private static readonly HashSet<string> NoOther = [];

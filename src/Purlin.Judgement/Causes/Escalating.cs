@@ -6,7 +6,7 @@ namespace Purlin.Judgement.Causes;
 /// <summary>Lifts a matter one step when another one was seen with it: poor drainage where a wall already moves.</summary>
 internal static class Escalating
 {
-    public static IEnumerable<Finding> Apply(BookIndex book, IReadOnlyList<Finding> findings, IReadOnlyList<Matter> matters)
+    public static IEnumerable<Finding> Apply(BookIndex book, IReadOnlyList<Finding> findings, IReadOnlyList<Concern> matters)
     {
         var seen = matters.ToLookup(matter => matter.Condition.Id, StringComparer.Ordinal);
         foreach (var finding in findings)
@@ -22,5 +22,5 @@ internal static class Escalating
         }
     }
 
-    private static bool Together(Escalation rule, Finding finding, Matter matter) => rule.Within == Within.House || matter.Places.Intersect(finding.Places).Any();
+    private static bool Together(Escalation rule, Finding finding, Concern matter) => rule.Within == Within.House || matter.Places.Intersect(finding.Places).Any();
 }

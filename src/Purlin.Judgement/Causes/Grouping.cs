@@ -8,9 +8,9 @@ namespace Purlin.Judgement.Causes;
 /// Groups findings under the cause that explains them. A group weighs what its heaviest member weighs, so grouping never makes anything
 /// smaller; what the inspector left out stays out of groups, so that leaving one out never hides another.
 /// </summary>
-internal sealed class Grouping(BookIndex book, IReadOnlyList<Matter> matters, FindingWriting writing, Recall recall)
+internal sealed class Grouping(BookIndex book, IReadOnlyList<Concern> matters, FindingWriting writing, Recall recall)
 {
-    private readonly Dictionary<FindingId, Matter> matterOf = matters.ToDictionary(matter => matter.Id);
+    private readonly Dictionary<FindingId, Concern> matterOf = matters.ToDictionary(matter => matter.Id);
     private readonly SortedDictionary<int, List<Finding>> waiting = [];
     private readonly HashSet<Finding> taken = new(ReferenceEqualityComparer.Instance);
     private readonly List<Finding> made = [];

@@ -40,7 +40,7 @@ internal sealed class CoreCovering(EvidenceIndex evidence, Looks looks, Recall r
     private CoreStanding? ByHand(CoreDuty core, bool describe, bool named)
     {
         if (evidence.DutyMet(DutyId.OfCore(core.Id)) is not { } slot || (slot.Value.How == DutyClose.Described && !named)) return null;
-        return Hand.Close(slot, describe) is { } closed ? new CoreStanding(core.Id, closed.State, [slot.Standing[0].By], closed.Words) : null;
+        return HandClosing.Close(slot, describe) is { } closed ? new CoreStanding(core.Id, closed.State, [slot.Standing[0].By], closed.Words) : null;
     }
 
     private CoreStanding? Looked(CoreDuty core)

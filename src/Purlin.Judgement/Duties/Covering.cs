@@ -49,7 +49,7 @@ internal sealed class Covering(EvidenceIndex evidence, CoreCovering core, Recall
     private DutyState? ByHand(DutyId id, Duty duty)
     {
         if (evidence.DutyMet(id) is not { } slot) return null;
-        return Hand.Close(slot, duty.Verb == Verb.Describe) is { } closed ? Of(id, duty, closed.State, [slot.Standing[0].By], closed.Words) : null;
+        return HandClosing.Close(slot, duty.Verb == Verb.Describe) is { } closed ? Of(id, duty, closed.State, [slot.Standing[0].By], closed.Words) : null;
     }
 
     private DutyState Together(DutyId id, Duty duty, IReadOnlyList<CoreStanding> standings)

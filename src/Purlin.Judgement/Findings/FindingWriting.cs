@@ -7,7 +7,7 @@ namespace Purlin.Judgement.Findings;
 /// <summary>Writes a matter as a finding: place, component, condition, why it matters, what to do, by whom.</summary>
 internal sealed class FindingWriting(EvidenceIndex evidence)
 {
-    public Written Write(Matter matter, ThenAndNowSentence? thenAndNow)
+    public Written Write(Concern matter, ThenAndNowSentence? thenAndNow)
     {
         var condition = matter.Condition;
         var book = evidence.Book;
@@ -62,7 +62,7 @@ internal sealed class FindingWriting(EvidenceIndex evidence)
         return string.Join(' ', sentences);
     }
 
-    private SeenLine Seen(Matter matter)
+    private SeenLine Seen(Concern matter)
     {
         var said = matter.Seen.Select(look => look.Words).Where(words => !string.IsNullOrWhiteSpace(words)).Distinct(StringComparer.Ordinal)
             .Where(words => words != matter.Condition.Name).Select(words => Sentence(words!, stop: true)).ToList();

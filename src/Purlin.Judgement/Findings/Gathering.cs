@@ -9,24 +9,24 @@ namespace Purlin.Judgement.Findings;
 internal sealed class Gathering(EvidenceIndex evidence, Looks looks, Recall recall)
 {
     /// <summary>The matters of which at least one look saw something.</summary>
-    public List<Matter> Matters()
+    public List<Concern> Matters()
     {
-        List<Matter> matters = [];
+        List<Concern> matters = [];
         foreach (var name in looks.Matters)
         {
             var all = looks.OfMatter(name);
-            if (recall.Once<Gathered>("matter", name.ToString(), all, () => new Gathered(Make(name, all))).Matter is { } matter) matters.Add(matter);
+            if (recall.Once<Gathered>("matter", name.ToString(), all, () => new Gathered(Make(name, all))).Concern is { } matter) matters.Add(matter);
         }
         return matters;
     }
 
-    private Matter? Make(FindingId name, IReadOnlyList<Sighting> all)
+    private Concern? Make(FindingId name, IReadOnlyList<Sighting> all)
     {
         var first = all.FirstOrDefault(look => look.IsSeen);
         if (first is null) return null;
         var id = first.Condition;
         var condition = evidence.Book.Conditions.TryGetValue(id, out var known) ? known : Free(name.IsOwn ? FindingId.Own : id, first);
-        return new Matter { Id = name, Condition = condition, Looks = all };
+        return new Concern { Id = name, Condition = condition, Looks = all };
     }
 
     /// <summary>What stands for a condition that the book does not have: the inspector's words, taken as a defect until somebody weighs it.</summary>
@@ -63,5 +63,5 @@ internal sealed class Gathering(EvidenceIndex evidence, Looks looks, Recall reca
         };
     }
 
-    private sealed record Gathered(Matter? Matter);
+    private sealed record Gathered(Concern? Concern);
 }

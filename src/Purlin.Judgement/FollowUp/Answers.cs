@@ -8,7 +8,7 @@ namespace Purlin.Judgement.FollowUp;
 internal sealed class Answers
 {
     private readonly EvidenceIndex evidence;
-    private readonly Question question;
+    private readonly Inquiry question;
     private readonly List<EntryName> places;
     private readonly HashSet<EntryName> placeSet;
     private readonly List<Sighting> looks;
@@ -16,7 +16,7 @@ internal sealed class Answers
     private readonly List<MeasuredAnswer> measured;
     private readonly bool toldApart;
 
-    public Answers(EvidenceIndex evidence, Looks looksFor, Measured readings, Question question, WalkedPlaces walked)
+    public Answers(EvidenceIndex evidence, Looks looksFor, Measured readings, Inquiry question, WalkedPlaces walked)
     {
         (this.evidence, this.question, places, placeSet) = (evidence, question, walked.InOrder, walked.Set);
         toldApart = evidence.Book.ToldApart.Contains(question.Condition.Component) && !question.AsksForTheSame;

@@ -14,26 +14,26 @@ internal sealed class FollowingUp(EvidenceIndex evidence, Looks looks, Measured 
 {
     private static readonly HashSet<EntryName> NoPlaces = [];
 
-    public List<LooseEnd> Follow(IEnumerable<Matter> matters)
+    public List<LooseEnd> Follow(IEnumerable<Concern> matters)
     {
         List<LooseEnd> ends = [];
         foreach (var matter in matters) ends.AddRange(recall.Once<List<LooseEnd>>("loose ends", matter.Id.ToString(), matter, () => Of(matter)));
         return [.. ends.OrderBy(end => end.Tied is not null).ThenByDescending(end => end.Blocks).ThenBy(end => end.Id.ToString(), StringComparer.Ordinal)];
     }
 
-    private List<LooseEnd> Of(Matter matter)
+    private List<LooseEnd> Of(Concern matter)
     {
         List<LooseEnd> ends = [];
         var opening = recall.Once("opening", matter.Id.ToString(), matter, () => Opening(matter));
         foreach (var follow in matter.Condition.Look)
         {
-            Question question = new(new LooseEndId(matter.Condition.Id, follow.Id, matter.Id.Of), matter.Condition, follow, matter.Seen, opening);
+            Inquiry question = new(new LooseEndId(matter.Condition.Id, follow.Id, matter.Id.Of), matter.Condition, follow, matter.Seen, opening);
             if (Judge(question) is { } end) ends.Add(end);
         }
         return ends;
     }
 
-    private LooseEnd? Judge(Question question)
+    private LooseEnd? Judge(Inquiry question)
     {
         var walked = evidence.PlacesIn(question.Follow.In);
         var places = walked.InOrder;
@@ -73,14 +73,14 @@ internal sealed class FollowingUp(EvidenceIndex evidence, Looks looks, Measured 
         _ => false,
     };
 
-    private Opening Opening(Matter matter)
+    private OpenedBy Opening(Concern matter)
     {
         var where = string.Join(", ", matter.Seen.Select(opener => opener.Place).Distinct().OrderBy(place => evidence.Walk(place)).Select(evidence.NameOf));
-        return new Opening(evidence.Book.Words.Say("loose-end.because", ("what", matter.Condition.Name), ("where", where)), [.. matter.Seen.SelectMany(opener => opener.Entries).Distinct()], [.. matter.Places]);
+        return new OpenedBy(evidence.Book.Words.Say("loose-end.because", ("what", matter.Condition.Name), ("where", where)), [.. matter.Seen.SelectMany(opener => opener.Entries).Distinct()], [.. matter.Places]);
     }
 
     /// <summary>A tie by hand holds while the evidence it names stands; the look that opened a question is no evidence for its answer.</summary>
-    private Tied? ByHand(Question question)
+    private Tied? ByHand(Inquiry question)
     {
         if (evidence.Tie(question.Id) is not { } slot) return null;
         var tie = slot.Value;

@@ -1,7 +1,7 @@
 namespace Purlin.Judgement.Memory;
 
 /// <summary>
-/// Remembers what was worked out together with what was asked of the evidence on the way. A result holds until something that it asked for
+/// Remembers what was worked out together with what was asked of the evidence on the way (incremental computation). A result holds until something that it asked for
 /// has changed; who asks for a remembered result asks for all that it rests on. So one new entry costs only what rests on it, and no rule
 /// has to know on what it rests.
 /// </summary>
@@ -14,7 +14,7 @@ internal sealed class Recall
     private readonly Dictionary<Topic, List<Remembered>> readers = [];
     private Remembered? asking;
 
-    /// <summary>Says that the result being worked out rests on this.</summary>
+    /// <summary>Says that the result being worked out rests on this (records a dependency).</summary>
     public void Ask(Topic topic)
     {
         if (asking is null || !asking.Asked.Add(topic)) return;
@@ -33,7 +33,7 @@ internal sealed class Recall
         }
     }
 
-    /// <summary>The remembered result, worked out when there is none that holds.</summary>
+    /// <summary>The remembered result, worked out when there is none that holds (memoize).</summary>
     /// <param name="part">What kind of result.</param>
     /// <param name="id">Which one of it.</param>
     /// <param name="given">What it is made from besides the evidence: an object, or an array of them; another object is another result.</param>

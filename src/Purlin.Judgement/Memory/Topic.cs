@@ -54,7 +54,7 @@ internal enum Subject
     Answer,
 }
 
-/// <summary>One thing that can be asked of the evidence.</summary>
+/// <summary>One thing that can be asked of the evidence (a dependency key).</summary>
 /// <param name="Subject">What kind of thing.</param>
 /// <param name="Name">Which one, where it has a name.</param>
 /// <param name="Entry">Which one, where it is an entry.</param>

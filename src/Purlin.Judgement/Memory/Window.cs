@@ -1,6 +1,6 @@
 namespace Purlin.Judgement.Memory;
 
-/// <summary>Finds the stretch in which two lists differ.</summary>
+/// <summary>Finds the stretch in which two lists differ (a diff by common prefix and suffix).</summary>
 internal static class Window
 {
     /// <summary>How many are alike at the beginning, and how many of the rest at the end.</summary>

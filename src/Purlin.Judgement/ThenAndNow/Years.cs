@@ -11,7 +11,7 @@ namespace Purlin.Judgement.ThenAndNow;
 /// <summary>Judges a finding by the year of its thing: the rule of its day and the hazard whatever the rule are two matters.</summary>
 internal sealed class Years(EvidenceIndex evidence, JudgingMemory memory)
 {
-    public ThenAndNowSentence? Of(Matter matter)
+    public ThenAndNowSentence? Of(Concern matter)
     {
         var said = from year in matter.Seen.Select(look => YearFor(look, matter.Condition.Component)).OfType<Dating>().Distinct()
                    from rule in RulesOf(matter).Order(StringComparer.Ordinal)
@@ -31,7 +31,7 @@ internal sealed class Years(EvidenceIndex evidence, JudgingMemory memory)
     }
 
     /// <summary>The rules for the kinds of place where it was seen, by name; the gravest of what they say is printed.</summary>
-    private IEnumerable<string> RulesOf(Matter matter)
+    private IEnumerable<string> RulesOf(Concern matter)
     {
         var byPlace = matter.Places.Select(place => matter.Condition.Eras.GetValueOrDefault(evidence.Place(place)?.Kind ?? "") ?? matter.Condition.Era);
         return byPlace.DefaultIfEmpty(matter.Condition.Era).OfType<string>().Select(rule => Eras.In(rule, State())).Distinct();

@@ -17,7 +17,7 @@ public sealed class Editions(OfficeOptions office, Desk desk, OfficeSettings set
     private readonly SemaphoreSlim turn = new(1);
 
     /// <summary>What stands in the way: obstacles, and hashes of photographs not at the office.</summary>
-    public async Task<(IReadOnlyList<Obstacle> Obstacles, IReadOnlyList<string> MissingPhotos)> InTheWay(Standing standing, CancellationToken cancel)
+    public async Task<(IReadOnlyList<Obstacle> Obstacles, IReadOnlyList<string> MissingPhotos)> InTheWay(HeldWork standing, CancellationToken cancel)
     {
         ArgumentNullException.ThrowIfNull(standing);
         var held = await desk.Blobs.Has(standing.Photos, cancel);
@@ -55,7 +55,7 @@ public sealed class Editions(OfficeOptions office, Desk desk, OfficeSettings set
     public void Dispose() => turn.Dispose();
 
     /// <summary>Photographs whose bytes, hashed anew, are others than those that were taken. An edition vouches for them, so a look at the file is not enough.</summary>
-    private async Task<IReadOnlyList<string>> Damaged(Standing standing, CancellationToken cancel)
+    private async Task<IReadOnlyList<string>> Damaged(HeldWork standing, CancellationToken cancel)
     {
         List<string> damaged = [];
         foreach (var sha in standing.Photos)
@@ -67,7 +67,7 @@ public sealed class Editions(OfficeOptions office, Desk desk, OfficeSettings set
         return damaged;
     }
 
-    private async Task<IssuedEdition> Issue(string inspection, Standing standing, EditionMark.Sealed mark)
+    private async Task<IssuedEdition> Issue(string inspection, HeldWork standing, EditionMark.Sealed mark)
     {
         var issued = await desk.Issuing.Issue(standing, mark, CancellationToken.None);
         await desk.Blobs.Keep(issued.PageHash, issued.Page, "text/html");

@@ -76,7 +76,7 @@ internal static class IssueEndpoints
         return Results.Stream(bytes, pdf ? "application/pdf" : PageType);
     }
 
-    private static async Task<Standing?> Standing(string insp, HttpContext context, Desk desk) =>
+    private static async Task<HeldWork?> Standing(string insp, HttpContext context, Desk desk) =>
         IsReported(insp) ? await desk.Issuing.Judge(insp, context.RequestAborted) : null;
 
     /// <summary>The inspector's own book is kept here like an inspection, and nothing is reported or sealed of it.</summary>

@@ -19,24 +19,24 @@ public sealed class Issuing(JournalShelf shelf, PictureViews views, OfficeOption
     private readonly SemaphoreSlim turn = new(1);
 
     /// <summary>The inspection as it stands, judged; none when the office holds nothing of it.</summary>
-    public async Task<Standing?> Judge(string inspection, CancellationToken cancel)
+    public async Task<HeldWork?> Judge(string inspection, CancellationToken cancel)
     {
         var (entries, heads, state) = await shelf.With(inspection, journal => (journal.Lines.Entries.ToArray(), journal.Lines.Heads(), journal.State), cancel);
         if (entries.Length == 0) return null;
         // Judged beside the journal and not within its turn: what takes long holds up nobody who sends.
         var work = await Task.Run(() => Work.Of(state, entries, RuleBook.BuiltIn, office.Clock.GetUtcNow().Year, new JudgingMemory()), cancel);
-        return new Standing(entries, heads, work);
+        return new HeldWork(entries, heads, work);
     }
 
     /// <summary>The page of this issue, UTF-8.</summary>
-    public Task<byte[]> Page(Standing standing, EditionMark mark, CancellationToken cancel) => Alone(photos => PageWriter.BytesAsync(standing.Work.Paper(PaperKind.Report, mark), photos), cancel);
+    public Task<byte[]> Page(HeldWork standing, EditionMark mark, CancellationToken cancel) => Alone(photos => PageWriter.BytesAsync(standing.Work.Paper(PaperKind.Report, mark), photos), cancel);
 
     /// <summary>The PDF of this issue.</summary>
-    public Task<byte[]> Pdf(Standing standing, EditionMark mark, CancellationToken cancel) =>
+    public Task<byte[]> Pdf(HeldWork standing, EditionMark mark, CancellationToken cancel) =>
         Alone(photos => Task.FromResult(PdfWriter.Bytes(standing.Work.Paper(PaperKind.Report, mark), photos)), cancel);
 
     /// <summary>Page and PDF of this issue with their hashes.</summary>
-    public Task<Issued> Issue(Standing standing, EditionMark mark, CancellationToken cancel) => Alone(photos => standing.Work.IssueAsync(mark, photos), cancel);
+    public Task<Issued> Issue(HeldWork standing, EditionMark mark, CancellationToken cancel) => Alone(photos => standing.Work.IssueAsync(mark, photos), cancel);
 
     public void Dispose() => turn.Dispose();
 
@@ -60,7 +60,7 @@ public sealed class Issuing(JournalShelf shelf, PictureViews views, OfficeOption
 /// <param name="Entries">Its lines.</param>
 /// <param name="Heads">How far they go.</param>
 /// <param name="Work">Folded and judged.</param>
-public sealed record Standing(IReadOnlyList<Entry> Entries, IReadOnlyDictionary<string, int> Heads, Work Work)
+public sealed record HeldWork(IReadOnlyList<Entry> Entries, IReadOnlyDictionary<string, int> Heads, Work Work)
 {
     /// <summary>Folded.</summary>
     public Inspection Inspection => Work.Inspection;

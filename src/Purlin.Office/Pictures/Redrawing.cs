@@ -19,7 +19,7 @@ public static class Redrawing
     public static byte[]? Of(byte[] original, int edge)
     {
         using var stream = new MemoryStream(original, writable: false);
-        if (Picture.Kind(stream)?.StartsWith("image/", StringComparison.Ordinal) != true) return null;
+        if (PictureKind.Kind(stream)?.StartsWith("image/", StringComparison.Ordinal) != true) return null;
         using var data = SKData.CreateCopy(original);
         using var codec = SKCodec.Create(data);
         return codec is null ? null : Draw(codec, edge);

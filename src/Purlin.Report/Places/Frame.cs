@@ -20,15 +20,15 @@ internal sealed record Frame
     public ImmutableArray<Mark> Over { get; init; } = [];
 
     /// <summary>Places for things, in order; a second one of a kind takes the next.</summary>
-    public required IReadOnlyDictionary<string, ImmutableArray<Slot>> Slots { get; init; }
+    public required IReadOnlyDictionary<string, ImmutableArray<FrameSlot>> Slots { get; init; }
 
     /// <summary>What surrounds the things and is touched where nothing stands: a wall, a roof plane, a floor.</summary>
     public IReadOnlyDictionary<string, Surface> Surfaces { get; init; } = new Dictionary<string, Surface>();
 
     /// <summary>Reads slots: a line a kind, boxes as <c>x y w h</c> apart by semicolons; <c>^</c> in front of what hangs above the cut, <c>_</c> of what stands.</summary>
-    public static Dictionary<string, ImmutableArray<Slot>> Read(string lines)
+    public static Dictionary<string, ImmutableArray<FrameSlot>> Read(string lines)
     {
-        Dictionary<string, ImmutableArray<Slot>> slots = new(StringComparer.Ordinal);
+        Dictionary<string, ImmutableArray<FrameSlot>> slots = new(StringComparer.Ordinal);
         foreach (var line in lines.Split('\n', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))
         {
             var colon = line.IndexOf(':', StringComparison.Ordinal);
@@ -37,16 +37,16 @@ internal sealed record Frame
         return slots;
     }
 
-    private static Slot ReadSlot(string text)
+    private static FrameSlot ReadSlot(string text)
     {
         var figures = text.TrimStart('^', '_').Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(figure => double.Parse(figure, CultureInfo.InvariantCulture)).ToArray();
-        return new Slot(new Box(figures[0], figures[1], figures[2], figures[3])) { Above = text[0] == '^', Standing = text[0] == '_' };
+        return new FrameSlot(new Box(figures[0], figures[1], figures[2], figures[3])) { Above = text[0] == '^', Standing = text[0] == '_' };
     }
 }
 
 /// <summary>Where a thing goes.</summary>
 /// <param name="Box">Its room.</param>
-internal sealed record Slot(Box Box)
+internal sealed record FrameSlot(Box Box)
 {
     /// <summary>Whether it hangs above the plane of the cut: dash and dot.</summary>
     public bool Above { get; init; }

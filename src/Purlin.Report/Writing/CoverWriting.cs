@@ -8,8 +8,8 @@ internal static class CoverWriting
     public static Cover Of(Record record, EditionMark mark)
     {
         var (opening, words) = (record.Inspection.Opening?.Body, record.Words);
-        List<Cell> cells = [];
-        void Say(CellKind kind, string label, string? text) { if (!string.IsNullOrWhiteSpace(text)) cells.Add(new Cell(kind, label, text)); }
+        List<CoverCell> cells = [];
+        void Say(CellKind kind, string label, string? text) { if (!string.IsNullOrWhiteSpace(text)) cells.Add(new CoverCell(kind, label, text)); }
         // What was stated later stands for what the opening left empty.
         string? Stated(string fact, string? held) => record.House?.Fact(fact)?.Value.Text is { Length: > 0 } text ? text : held;
         Say(CellKind.Client, words.Say("report.cover.client"), Joined(Stated("client", opening?.Client), Stated("client contact", null)));

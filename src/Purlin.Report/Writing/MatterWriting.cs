@@ -45,7 +45,7 @@ internal sealed class MatterWriting(Record record, PictureNumbers pictures, Numb
     /// <summary>a, b, ... z, aa: the sign of a caution.</summary>
     public static string Letter(int number) => number <= 26 ? $"{(char)('a' + number - 1)}" : $"{(char)('a' + number / 26 - 1)}{(char)('a' + number % 26)}";
 
-    private IReadOnlyList<Part> Parts(Finding finding, IReadOnlyList<Prose> seen) =>
+    private IReadOnlyList<MatterText> Parts(Finding finding, IReadOnlyList<Prose> seen) =>
     [
         Part(MatterPart.Where, Phrase.End(Phrase.Sentence(finding.Where))),
         Part(MatterPart.What, Phrase.End(Phrase.Sentence(finding.ComponentKind.Length > 0 ? record.Words.Kind(finding.ComponentKind) : record.Words.Word(finding.System)))),
@@ -55,7 +55,7 @@ internal sealed class MatterWriting(Record record, PictureNumbers pictures, Numb
         Part(MatterPart.Whom, Phrase.End(Phrase.Sentence(record.Words.TradeWhole(finding.Trade)))),
     ];
 
-    private Part Part(MatterPart kind, string text) => new(kind, record.Words.Label(kind), text);
+    private MatterText Part(MatterPart kind, string text) => new(kind, record.Words.Label(kind), text);
 
     private string Quantity(Finding finding)
     {

@@ -112,7 +112,7 @@ public sealed class OwnCertificateTests
         // The authority asks at a port where nobody listens.
         await using var authority = await PebbleAuthority.Start(PebbleAuthority.FreePort());
         await using var app = await Start(authority, PebbleAuthority.FreePort(), PebbleAuthority.FreePort(), RunningOffice.NewFolder(), []);
-        var refused = await Assert.ThrowsAsync<AcmeRefusal>(() => app.Services.GetRequiredService<Renewal>().Once(CancellationToken.None));
+        var refused = await Assert.ThrowsAsync<AcmeRefusal>(() => app.Services.GetRequiredService<CertificateRenewal>().Once(CancellationToken.None));
         Assert.Contains("could not reach this machine", refused.Message, StringComparison.Ordinal);
         Assert.Contains("ports 80 and 443", refused.Message, StringComparison.Ordinal);
     }
@@ -120,18 +120,18 @@ public sealed class OwnCertificateTests
     [Fact]
     public void Pauses_grow_from_a_minute_to_a_day_and_heed_the_authority()
     {
-        Assert.Equal(TimeSpan.FromMinutes(1), Renewal.Pause(1, null));
-        Assert.Equal(TimeSpan.FromMinutes(8), Renewal.Pause(4, null));
-        Assert.Equal(TimeSpan.FromDays(1), Renewal.Pause(12, null));
-        Assert.Equal(TimeSpan.FromDays(1), Renewal.Pause(1_000, null));
-        Assert.Equal(TimeSpan.FromDays(7), Renewal.Pause(2, TimeSpan.FromDays(7)));
+        Assert.Equal(TimeSpan.FromMinutes(1), CertificateRenewal.Pause(1, null));
+        Assert.Equal(TimeSpan.FromMinutes(8), CertificateRenewal.Pause(4, null));
+        Assert.Equal(TimeSpan.FromDays(1), CertificateRenewal.Pause(12, null));
+        Assert.Equal(TimeSpan.FromDays(1), CertificateRenewal.Pause(1_000, null));
+        Assert.Equal(TimeSpan.FromDays(7), CertificateRenewal.Pause(2, TimeSpan.FromDays(7)));
     }
 
     [Fact]
     public void A_new_one_is_due_when_two_thirds_of_its_life_are_over()
     {
         DateTimeOffset from = new(2026, 1, 1, 0, 0, 0, TimeSpan.Zero);
-        Assert.Equal(from.AddDays(60), Renewal.Due((from, from.AddDays(90))));
+        Assert.Equal(from.AddDays(60), CertificateRenewal.Due((from, from.AddDays(90))));
     }
 
     [Theory]

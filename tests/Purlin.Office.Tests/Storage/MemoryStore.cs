@@ -174,7 +174,7 @@ internal sealed class MemoryStore
             byte[] bytes = [.. kept.Parts[sha]];
             kept.Parts.Remove(sha);
             if (Sha.Of(bytes) != sha) return Task.FromResult<PartRefusal?>(new PartRefusal(OtherBytes: true));
-            if (Picture.Kind(new MemoryStream(bytes)) is not { } type) return Task.FromResult<PartRefusal?>(new PartRefusal(OtherBytes: false));
+            if (PictureKind.Kind(new MemoryStream(bytes)) is not { } type) return Task.FromResult<PartRefusal?>(new PartRefusal(OtherBytes: false));
             kept.Whole[sha] = (bytes, type, DateTimeOffset.UtcNow);
             return Task.FromResult<PartRefusal?>(null);
         }

@@ -32,7 +32,7 @@ public sealed class DocumentRules
         var named = Regex.Matches(text, "`([^`\\s*<>{}$]+)`", RegexOptions.None, TimeSpan.FromSeconds(1)).Select(match => match.Groups[1].Value)
             .Where(name => Tops.Any(top => name.StartsWith(top, StringComparison.Ordinal)) && !name.Contains("...", StringComparison.Ordinal))
             .Select(name => Path.Combine(Repository.Root, name));
-        Assert.Empty(links.Concat(named).Where(path => !File.Exists(path) && !Directory.Exists(path)).Select(Repository.Short));
+        Told.Nothing(links.Concat(named).Where(path => !File.Exists(path) && !Directory.Exists(path)).Select(path => $"{document} names {Repository.Short(path)}, which is not there"));
     }
 
     [Fact]

@@ -64,7 +64,7 @@ internal sealed class SqliteBlobs(SqliteFile file, BlobFolder folder, Tenant ten
         {
             var whole = await BlobFolder.Has(part, sha, cancel);
             part.Position = 0;
-            type = whole ? Picture.Kind(part) : null;
+            type = whole ? PictureKind.Kind(part) : null;
             if (type is null)
             {
                 folder.DropPart(sha);
@@ -199,7 +199,7 @@ internal sealed class SqliteBlobs(SqliteFile file, BlobFolder folder, Tenant ten
             if (await BlobFolder.Has(bytes, sha, cancel))
             {
                 bytes.Position = 0;
-                type = Picture.Kind(bytes);
+                type = PictureKind.Kind(bytes);
             }
         }
 

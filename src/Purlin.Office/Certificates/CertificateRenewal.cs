@@ -6,7 +6,7 @@ namespace Purlin.Office.Certificates;
 /// Gets the certificate at first start and a new one when two thirds of its life are over. After a failure it waits longer and longer, from a minute to a day,
 /// and at least as long as the authority asks; what failed is said each time in a sentence.
 /// </summary>
-internal sealed class Renewal(OfficeOptions office, KeptCertificate kept, ChallengeAnswers answers, ILogger<Renewal> log) : BackgroundService
+internal sealed class CertificateRenewal(OfficeOptions office, KeptCertificate kept, ChallengeAnswers answers, ILogger<CertificateRenewal> log) : BackgroundService
 {
     private static readonly TimeSpan First = TimeSpan.FromMinutes(1);
     private static readonly TimeSpan Longest = TimeSpan.FromDays(1);

@@ -10,7 +10,7 @@ namespace Purlin.Judgement.FollowUp;
 /// <param name="Follow">What it asks.</param>
 /// <param name="Openers">The looks that opened it.</param>
 /// <param name="Opening">The same for people and for looking up.</param>
-internal sealed record Question(LooseEndId Id, Condition Condition, Follow Follow, IReadOnlyList<Sighting> Openers, Opening Opening)
+internal sealed record Inquiry(LooseEndId Id, Condition Condition, Follow Follow, IReadOnlyList<Sighting> Openers, OpenedBy Opening)
 {
     /// <summary>Whether it asks for more of the same, elsewhere.</summary>
     public bool AsksForTheSame => Follow.Answers.Contains(Condition.Id);
@@ -20,4 +20,4 @@ internal sealed record Question(LooseEndId Id, Condition Condition, Follow Follo
 /// <param name="Because">In words.</param>
 /// <param name="Entries">The entries.</param>
 /// <param name="Places">Where.</param>
-internal sealed record Opening(string Because, IReadOnlyList<EntryName> Entries, HashSet<EntryName> Places);
+internal sealed record OpenedBy(string Because, IReadOnlyList<EntryName> Entries, HashSet<EntryName> Places);

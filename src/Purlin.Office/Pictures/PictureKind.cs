@@ -5,7 +5,7 @@ using SkiaSharp;
 namespace Purlin.Office.Pictures;
 
 /// <summary>What a file is, by its first bytes and never by its name, and how large a picture is before anything of it is decoded.</summary>
-public static class Picture
+public static class PictureKind
 {
     /// <summary>Media type of a picture or sound that the office keeps; none for anything else, or for a picture with too many pixels.</summary>
     public static string? Kind(Stream file)

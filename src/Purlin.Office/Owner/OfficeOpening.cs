@@ -4,7 +4,7 @@ using Purlin.Office.Storage.Sqlite;
 namespace Purlin.Office.Owner;
 
 /// <summary>What an office does as it opens: what an older version left is taken over and archives are taken in before anybody is let in; the owner is made after.</summary>
-internal sealed class Opening(OfficeOptions office, SqliteFile file, Desks desks, OwnerAccount owner) : IHostedLifecycleService
+internal sealed class OfficeOpening(OfficeOptions office, SqliteFile file, Desks desks, OwnerAccount owner) : IHostedLifecycleService
 {
     public async Task StartingAsync(CancellationToken cancellationToken)
     {

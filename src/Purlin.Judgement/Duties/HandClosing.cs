@@ -4,7 +4,7 @@ using Purlin.Journal.Fold;
 namespace Purlin.Judgement.Duties;
 
 /// <summary>What a duty closed by hand comes to.</summary>
-internal static class Hand
+internal static class HandClosing
 {
     /// <summary>None when it does not close this way: a result describes nothing unless it has words.</summary>
     public static (DutyStanding State, string Words)? Close(Slot<EntryBody.DutyMet> slot, bool describe)

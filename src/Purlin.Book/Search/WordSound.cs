@@ -2,8 +2,8 @@ using System.Text;
 
 namespace Purlin.Book.Search;
 
-/// <summary>How a word sounds, roughly: its consonants as an English ear hears them. "termight" and "termite" sound alike.</summary>
-internal static class Sound
+/// <summary>How a word sounds, roughly (a phonetic key): its consonants as an English ear hears them. "termight" and "termite" sound alike.</summary>
+internal static class WordSound
 {
     private static readonly (string Written, string Heard)[] Groups =
     [

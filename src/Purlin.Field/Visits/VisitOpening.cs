@@ -7,7 +7,7 @@ using Purlin.Book;
 namespace Purlin.Field.Visits;
 
 /// <summary>Opens an inspection: the opening entry, the places a house of these facts has, this phone, and the inspector's own wording, in one transaction.</summary>
-public sealed class Opening(Phone phone, OwnBook own)
+public sealed class VisitOpening(Phone phone, OwnBook own)
 {
     public async Task<(string Inspection, string Words)> OpenAsync(EntryBody.InspectionOpened opened)
     {

@@ -5,7 +5,7 @@ using Purlin.Judgement.Evidence;
 namespace Purlin.Judgement.Findings;
 
 /// <summary>All looks for one condition (on one component, where those are told apart), before it is weighed and written.</summary>
-internal sealed record Matter
+internal sealed record Concern
 {
     /// <summary>Name of the finding it becomes.</summary>
     public required FindingId Id { get; init; }

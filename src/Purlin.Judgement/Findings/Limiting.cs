@@ -4,7 +4,7 @@ using Purlin.Judgement.Evidence;
 namespace Purlin.Judgement.Findings;
 
 /// <summary>States what was not looked at or tested: recorded limitations first, then those that follow from <c>not visible</c>.</summary>
-internal sealed class LimitationWriting(EvidenceIndex evidence, Looks looks)
+internal sealed class Limiting(EvidenceIndex evidence, Looks looks)
 {
     public List<JudgedLimitation> Write()
     {
