@@ -12,7 +12,8 @@ public sealed class WordTableTests
     {
         Assert.All(Enum.GetValues<Weight>(), weight => Assert.Equal(weight, WordTable.Read<Weight>(weight.Word())));
         Assert.All(Enum.GetValues<DutyCounts>(), counts => Assert.Equal(counts, WordTable.Read<DutyCounts>(counts.Word())));
-        Assert.Equal(["today", "before you are bound", "before winter", "within the year", "when it is next worked on"], WordTable.Words<ByWhen>());
+        Assert.Equal(["today", "before you are bound", "before winter", "within the year", "when it is next worked on"],
+            WordTable.Words<ByWhen>());
     }
 
     [Theory]

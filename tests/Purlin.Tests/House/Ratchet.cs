@@ -3,8 +3,8 @@ using System.Text.Json;
 namespace Purlin.Tests.House;
 
 /// <summary>
-/// What does not keep to a rule yet, counted in a file beside this one. A number there may fall and never rise; who mends something lowers it.
-/// Where a list tells of more than there is, the room that was won is given up at once, so that nothing grows back into it.
+/// What does not keep to a rule yet, counted in a file beside this one. A number there may fall and never rise; who mends something lowers
+/// it. Where a list tells of more than there is, the room that was won is given up at once, so that nothing grows back into it.
 /// </summary>
 internal static class Ratchet
 {
@@ -20,16 +20,19 @@ internal static class Ratchet
         var path = Path.Combine(Repository.Root, Folder, list);
         if (Environment.GetEnvironmentVariable("PURLIN_WRITE") == "1") Write(path, counted);
         var allowed = JsonSerializer.Deserialize<SortedDictionary<string, int>>(File.ReadAllText(path))!;
-        Told.Nothing(counted.Where(line => line.Value > allowed.GetValueOrDefault(line.Key)).Select(line => $"{line.Key}: {line.Value}, and {list} allows {allowed.GetValueOrDefault(line.Key)}"), advice);
+        Told.Nothing(counted.Where(line => line.Value > allowed.GetValueOrDefault(line.Key))
+            .Select(line => $"{line.Key}: {line.Value}, and {list} allows {allowed.GetValueOrDefault(line.Key)}"), advice);
         var room = allowed.Sum(line => line.Value - counted.GetValueOrDefault(line.Key));
-        Assert.True(room <= slack, $"{list} allows {room} more than there are, {slack} at most are left for work that is under way. Lower its numbers, or run this class with PURLIN_WRITE=1, which only lowers them.");
+        Assert.True(room <= slack,
+            $"{list} allows {room} more than there are, {slack} at most are left for work that is under way. Lower its numbers, or run this class with PURLIN_WRITE=1, which only lowers them.");
     }
 
     /// <summary>Lowers the numbers to what there is; a file that is new to the list is not taken in.</summary>
     private static void Write(string path, IReadOnlyDictionary<string, int> counted)
     {
         var before = File.Exists(path) ? JsonSerializer.Deserialize<SortedDictionary<string, int>>(File.ReadAllText(path)) : null;
-        var now = new SortedDictionary<string, int>(counted.Where(line => before is null || before.ContainsKey(line.Key)).ToDictionary(line => line.Key, line => Math.Min(line.Value, before?[line.Key] ?? line.Value)), StringComparer.Ordinal);
+        var now = new SortedDictionary<string, int>(counted.Where(line => before is null || before.ContainsKey(line.Key))
+            .ToDictionary(line => line.Key, line => Math.Min(line.Value, before?[line.Key] ?? line.Value)), StringComparer.Ordinal);
         File.WriteAllText(path, JsonSerializer.Serialize(now, new JsonSerializerOptions { WriteIndented = true, NewLine = "\n" }) + "\n");
     }
 }

@@ -1,6 +1,8 @@
 namespace Purlin.Tests.House;
 
-/// <summary>Fails with what is wrong in lines that a person reads, however many there are; a list of objects is cut off after the first few.</summary>
+/// <summary>
+/// Fails with what is wrong in lines that a person reads, however many there are; a list of objects is cut off after the first few.
+/// </summary>
 internal static class Told
 {
     private const int Most = 200;

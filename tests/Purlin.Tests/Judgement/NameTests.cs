@@ -36,7 +36,8 @@ public sealed class NameTests
     [Theory]
     [InlineData("water-heater.stains/other-joints")]
     [InlineData("window.fogged/others@k3f9.21")]
-    public void A_loose_end_is_a_condition_a_question_and_perhaps_a_thing(string text) => Assert.Equal(text, LooseEndId.Parse(text).ToString());
+    public void A_loose_end_is_a_condition_a_question_and_perhaps_a_thing(string text) =>
+        Assert.Equal(text, LooseEndId.Parse(text).ToString());
 
     [Theory]
     [InlineData("washington:308-408C-080(1)(a)", "washington", "308-408C-080(1)(a)", false)]
@@ -61,7 +62,8 @@ public sealed class NameTests
         Assert.True(SentenceKey.TryParse("water-heater.too-hot/look/others/ask", out var own));
         Assert.Equal(("water-heater.too-hot", "look/others/ask"), (own.Owner, own.Rest));
         Assert.True(SentenceKey.TryParse("duties/washington/308/408", out var shelved));
-        Assert.Equal((("washington", "308/408"), ("washington/308", "408"), "duties/washington/308/408"), (shelved.LongPart, shelved.LongId, shelved.ToString()));
+        Assert.Equal((("washington", "308/408"), ("washington/308", "408"), "duties/washington/308/408"),
+            (shelved.LongPart, shelved.LongId, shelved.ToString()));
         Assert.False(SentenceKey.TryParse("water-heater.too-hot", out _));
         Assert.False(SentenceKey.TryParse("/do", out _));
     }
