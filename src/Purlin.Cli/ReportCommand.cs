@@ -1,5 +1,5 @@
 using System.CommandLine;
-using Purlin.Book;
+using Purlin.Journal;
 using Purlin.Office.Pictures;
 using Purlin.Report;
 using Purlin.Report.Page;
@@ -20,10 +20,12 @@ internal static class ReportCommand
         paper.AcceptOnlyFromAmong([.. Enum.GetValues<PaperKind>().Select(Name), Findings]);
         Option<bool> pdf = new("--pdf") { Description = "Write the PDF too" };
         var wording = WordingFile.Option();
-        Command command = new("report", "Write a paper as a working copy: one page that stands alone, and with --pdf a tagged PDF") { file, folder, paper, pdf, wording };
+        Option<string> language = new("--language") { Description = "The language of the paper, as the standards name it or by its first letters: es-US, es. What is not yet translated stays in English and says so", DefaultValueFactory = _ => Tongue.Standard };
+        language.AcceptOnlyFromAmong([.. Tongue.Languages, .. Tongue.Languages.Select(Short).Distinct()]);
+        Command command = new("report", "Write a paper as a working copy: one page that stands alone, and with --pdf a tagged PDF") { file, folder, paper, pdf, language, wording };
         command.SetAction(async (parsed, cancel) =>
         {
-            var book = WordingFile.Lay(parsed.GetValue(wording), terminal);
+            var book = WordingFile.Lay(parsed.GetValue(wording), terminal, Tongue.Languages.First(one => one == parsed.GetRequiredValue(language) || Short(one) == parsed.GetRequiredValue(language)));
             if (!book.IsAccepted) return terminal.Refuse(book.Refusals);
             var opened = InspectionFile.Open(parsed.GetRequiredValue(file));
             if (!opened.IsAccepted) return terminal.Refuse(opened.Refusals);
@@ -35,6 +37,8 @@ internal static class ReportCommand
         });
         return command;
     }
+
+    private static string Short(string language) => language.Split('-')[0];
 
     private static string Name(PaperKind kind) => kind.ToString().ToLowerInvariant();
 

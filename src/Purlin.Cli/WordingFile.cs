@@ -16,14 +16,15 @@ internal static class WordingFile
         return Overlay.Read(File.ReadAllBytes(path));
     }
 
-    /// <summary>The built-in book with the file's wording over it; the book itself when no file is named.</summary>
-    public static Checked<RuleBook> Lay(string? path, Terminal terminal)
+    /// <summary>The built-in book, in a language, with the file's wording over it; the book itself when no file is named.</summary>
+    public static Checked<RuleBook> Lay(string? path, Terminal terminal, string? language = null)
     {
-        if (path is null) return RuleBook.BuiltIn;
+        var book = language is null || language == Tongue.Standard ? RuleBook.BuiltIn : RuleBook.BuiltIn.In(Tongue.BuiltIn(language));
+        if (path is null) return book;
         return Open(path).Match<Checked<RuleBook>>(
             overlay =>
             {
-                var laid = RuleBook.BuiltIn.Lay(overlay);
+                var laid = book.Lay(overlay);
                 foreach (var conflict in laid.Conflicts) terminal.Refuse($"{conflict.Key}: {conflict.Words}");
                 return laid.Book;
             },

@@ -46,6 +46,9 @@ public sealed record Matter
     /// <summary>What we could not settle and hand on, with whom to ask.</summary>
     public IReadOnlyList<Question> Questions { get; init; } = [];
 
+    /// <summary>Says that its text is not in the language of the paper yet; empty when it is.</summary>
+    public string Untranslated { get; init; } = "";
+
     /// <summary>Its photographs.</summary>
     public IReadOnlyList<Picture> Pictures { get; init; } = [];
 

@@ -96,6 +96,7 @@ internal sealed class MatterSetting(PictureSetting pictures, string title)
     {
         List<Atom> atoms = [];
         void Say(Prose words) => atoms.AddRange(TextSetting.Paragraph(words, Style.Small, width, groups, before: atoms.Count == 0 ? 7 : 3));
+        if (matter.Untranslated.Length > 0) Say(matter.Untranslated);
         if (matter.Clear.Length > 0) Say(matter.Clear);
         if (matter.Years.Length > 0) Say(matter.Years);
         List<Prose> refer = [];

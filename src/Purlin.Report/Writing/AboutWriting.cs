@@ -17,6 +17,7 @@ internal static class AboutWriting
         if (record.Judged.Coverage.Count > 0) lines.Insert(1, words.Say("report.about.follows", ("standards", SaidValue.Of(record.Judged.Coverage.Select(coverage => record.Book.Standards.GetValueOrDefault(coverage.Standard)?.Title ?? coverage.Title)))));
         var left = record.Judged.Findings.Count(finding => finding.LeftOut);
         if (left > 0) lines.Add(words.Say("report.about.left", ("count", left)));
+        if (words.Say("language.unconfirmed.words") is { Length: > 0 } unconfirmed) lines.Insert(0, unconfirmed);
         List<Block> blocks = [new Block.Items([.. lines.Select(line => (Prose)line)]), Who(model.Cover, words)];
         if (record.Inspection.Opening?.Body.Demo == true) blocks.Insert(0, new Block.Paragraph(words.Say("report.about.invented")));
         blocks.Add(new Block.Heading(words.Say("report.issues")));

@@ -22,6 +22,7 @@ internal static class CoverWriting
         List<string> marks = [];
         if (opening?.Demo == true) marks.Add(words.Say("report.invented"));
         if (mark is EditionMark.WorkingCopy) marks.Add(words.Issue(mark));
+        if (words.Say("language.unconfirmed") is { Length: > 0 } unconfirmed) marks.Add(unconfirmed);
         return new Cover
         {
             Address = opening?.Property.Address ?? words.Say("report.cover.no-address"),

@@ -26,6 +26,7 @@ internal sealed class MatterWriting(Record record, PictureNumbers pictures, Numb
             Trade = finding.Trade,
             Quantity = Quantity(finding),
             Seen = seen,
+            Untranslated = record.IsTranslated(finding) ? "" : record.Words.Say("report.untranslated"),
             Clear = SeenWriting.Clear(finding, record.Words),
             Parts = Parts(finding, seen),
             Questions = [.. record.HandedOn(finding).Select(end => new Question(Phrase.End(end.Referral), end.Trade)).Distinct()],

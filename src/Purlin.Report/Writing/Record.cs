@@ -60,6 +60,10 @@ internal sealed class Record
 
     public static bool IsHandedOn(LooseEnd end) => end.Tied is null || end.Tied.How == Tie.Referral;
 
+    /// <summary>Whether what to do about it is said in the language of the paper, or still as the built-in book says it in English.</summary>
+    public bool IsTranslated(Finding finding) => Words.Language == Tongue.Standard
+        || RuleBook.BuiltIn.Conditions.GetValueOrDefault(finding.Condition)?.Do != finding.Do && !RuleBook.BuiltIn.Causes.Any(cause => cause.Do == finding.Do);
+
     public int Number(Finding finding)
     {
         for (var index = 0; index < Matters.Count; index++)
