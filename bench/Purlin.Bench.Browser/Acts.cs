@@ -8,7 +8,9 @@ using Purlin.Book;
 
 namespace Purlin.Bench.Browser;
 
-/// <summary>One more act of the thumb on a full inspection, inside the browser: from the line as the device kept it to the judgement.</summary>
+/// <summary>
+/// One more act of the thumb on a full inspection, inside the browser: from the line as the device kept it to the judgement.
+/// </summary>
 public static class Acts
 {
     private const int Runs = 15;
@@ -43,7 +45,8 @@ public static class Acts
         {
             Row("fold: " + name, () => visit.Write(body(visit.Entries.Count)), () => fold.Add([visit.Entries[^1]]));
             Judging.Judge(fold.Inspection, book, 2026, memory);
-            Row("judge: " + name, () => { visit.Write(body(visit.Entries.Count)); fold.Add([visit.Entries[^1]]); }, () => Judging.Judge(fold.Inspection, book, 2026, memory));
+            Row("judge: " + name, () => { visit.Write(body(visit.Entries.Count)); fold.Add([visit.Entries[^1]]); },
+                () => Judging.Judge(fold.Inspection, book, 2026, memory));
         }
         return [.. rows];
     }
@@ -54,14 +57,29 @@ public static class Acts
         var readings = book.ReadingKinds.Keys.Order(StringComparer.Ordinal).ToList();
         HashSet<EntryName> undone = [];
         EntryName Place(int at) => visit.Places[at % visit.Places.Count].Name;
-        yield return ("a look that saw something", at => new EntryBody.ObservationMade { Place = Place(at), Condition = conditions[at * 7 % conditions.Count], Outcome = Outcome.Seen });
-        yield return ("a clear look", at => new EntryBody.ObservationMade { Place = Place(at), Condition = conditions[at * 11 % conditions.Count], Outcome = Outcome.Clear });
-        yield return ("a reading", at => new EntryBody.ReadingTaken { Kind = readings[at % readings.Count], Amount = new Amount(book.ReadingKinds[readings[at % readings.Count]].Least, book.ReadingKinds[readings[at % readings.Count]].Unit), Place = Place(at) });
-        yield return ("a fact", at => new EntryBody.FactStated { Component = visit.Components[at % visit.Components.Count].Name, Fact = at % 3 == 0 ? "year" : "material", Value = at % 3 == 0 ? FactValue.Of(1950 + at % 70) : FactValue.Of("cast iron"), Basis = Basis.Seen });
-        yield return ("a photograph", at => new EntryBody.PhotoTaken { Sha = $"{at:x64}", Size = 1, MediaType = "image/jpeg", Place = Place(at) });
-        yield return ("a limitation", at => new EntryBody.LimitationRecorded { What = $"Behind the boxes {at}", Cause = "stored goods", Next = "Have it looked at.", Place = Place(at) });
-        yield return ("a place", at => new EntryBody.PlaceAdded { Kind = PlaceKind.Room, Name = $"Room {at}", Parent = visit.Places[0].Name });
+        yield return ("a look that saw something",
+            at => new EntryBody.ObservationMade { Place = Place(at), Condition = conditions[at * 7 % conditions.Count],
+            Outcome = Outcome.Seen });
+        yield return ("a clear look",
+            at => new EntryBody.ObservationMade { Place = Place(at), Condition = conditions[at * 11 % conditions.Count],
+            Outcome = Outcome.Clear });
+        yield return ("a reading",
+            at => new EntryBody.ReadingTaken { Kind = readings[at % readings.Count],
+            Amount = new Amount(book.ReadingKinds[readings[at % readings.Count]].Least,
+            book.ReadingKinds[readings[at % readings.Count]].Unit), Place = Place(at) });
+        yield return ("a fact",
+            at => new EntryBody.FactStated { Component = visit.Components[at % visit.Components.Count].Name, Fact = at % 3 == 0
+            ? "year" : "material", Value = at % 3 == 0 ? FactValue.Of(1950 + at % 70) : FactValue.Of("cast iron"), Basis = Basis.Seen });
+        yield return ("a photograph",
+            at => new EntryBody.PhotoTaken { Sha = $"{at:x64}", Size = 1, MediaType = "image/jpeg", Place = Place(at) });
+        yield return ("a limitation",
+            at => new EntryBody.LimitationRecorded { What = $"Behind the boxes {at}", Cause = "stored goods", Next = "Have it looked at.",
+            Place = Place(at) });
+        yield return ("a place",
+            at => new EntryBody.PlaceAdded { Kind = PlaceKind.Room, Name = $"Room {at}", Parent = visit.Places[0].Name });
         yield return ("a component", at => new EntryBody.ComponentAdded { Kind = "window", Place = Place(at) });
-        yield return ("an undo", at => new EntryBody.EntryWithdrawn { Entry = visit.Entries.Last(entry => entry.Body is EntryBody.ObservationMade && !undone.Contains(entry.Name) && undone.Add(entry.Name)).Name });
+        yield return ("an undo",
+            at => new EntryBody.EntryWithdrawn { Entry = visit.Entries.Last(entry => entry.Body is EntryBody.ObservationMade
+            && !undone.Contains(entry.Name) && undone.Add(entry.Name)).Name });
     }
 }

@@ -5,8 +5,8 @@ using Microsoft.Playwright;
 namespace Purlin.Bench;
 
 /// <summary>
-/// A new browser with the server stopped: how long until the first entry is on the disk, and until the whole program is there, beside the empty
-/// template app of the SDK started the same way. Chromium of Debian; both apps published, both from their service workers.
+/// A new browser with the server stopped: how long until the first entry is on the disk, and until the whole program is there, beside the
+/// empty template app of the SDK started the same way. Chromium of Debian; both apps published, both from their service workers.
 /// </summary>
 internal static class ColdStartBench
 {
@@ -35,11 +35,17 @@ internal static class ColdStartBench
             await BrowserApps.DotnetAsync("new", "blazorwasm", "--pwa", "-n", "Plain", "-o", plain);
             await BrowserApps.DotnetAsync("publish", plain, "-c", "Release", "-o", template, "-v", "quiet", "--nologo");
             using var playwright = await Playwright.CreateAsync();
-            var peer = await OfflineAsync(playwright, Path.Combine(template, "wwwroot"), Path.Combine(folder, "profile-template"), null, "/", page => page.Locator("h1").WaitForAsync(Long));
-            var whole = await OfflineAsync(playwright, Path.Combine(ours, "wwwroot"), Path.Combine(folder, "profile-ours"), Seed, "/", page => page.Locator("html[data-ready=yes]").WaitForAsync(new() { State = WaitForSelectorState.Attached, Timeout = Long.Timeout }));
-            var entry = await OfflineAsync(playwright, Path.Combine(ours, "wwwroot"), Path.Combine(folder, "profile-ours"), null, "/capture.html", FirstEntryAsync);
-            results.Add(entry with { Name = "offline, new browser: first entry on the disk" }, peer with { Name = "empty template app, first page" }, entry.Milliseconds / peer.Milliseconds);
-            results.Add(whole with { Name = "offline, new browser: whole program there" }, peer with { Name = "empty template app, first page" }, whole.Milliseconds / peer.Milliseconds);
+            var peer = await OfflineAsync(playwright, Path.Combine(template, "wwwroot"), Path.Combine(folder, "profile-template"), null,
+                "/", page => page.Locator("h1").WaitForAsync(Long));
+            var whole = await OfflineAsync(playwright, Path.Combine(ours, "wwwroot"), Path.Combine(folder, "profile-ours"), Seed, "/",
+                page => page.Locator("html[data-ready=yes]")
+                .WaitForAsync(new() { State = WaitForSelectorState.Attached, Timeout = Long.Timeout }));
+            var entry = await OfflineAsync(playwright, Path.Combine(ours, "wwwroot"), Path.Combine(folder, "profile-ours"), null,
+                "/capture.html", FirstEntryAsync);
+            results.Add(entry with { Name = "offline, new browser: first entry on the disk" },
+                peer with { Name = "empty template app, first page" }, entry.Milliseconds / peer.Milliseconds);
+            results.Add(whole with { Name = "offline, new browser: whole program there" },
+                peer with { Name = "empty template app, first page" }, whole.Milliseconds / peer.Milliseconds);
         }
         finally
         {
@@ -57,7 +63,8 @@ internal static class ColdStartBench
     }
 
     /// <summary>One visit with the server up, so that the worker caches the app; then new browsers with the server gone.</summary>
-    private static async Task<Measured> OfflineAsync(IPlaywright playwright, string files, string profile, string? seed, string path, Func<IPage, Task> arrived)
+    private static async Task<Measured> OfflineAsync(IPlaywright playwright, string files, string profile, string? seed, string path,
+        Func<IPage, Task> arrived)
     {
         const int Port = 5377;
         var address = string.Create(CultureInfo.InvariantCulture, $"http://127.0.0.1:{Port}");
@@ -85,10 +92,12 @@ internal static class ColdStartBench
         return new Measured(path, times[Runs / 2], times[0], times[^1]);
     }
 
-    private static Task<IBrowserContext> LaunchAsync(IPlaywright playwright, string profile) => playwright.Chromium.LaunchPersistentContextAsync(profile, new()
+    private static Task<IBrowserContext> LaunchAsync(IPlaywright playwright, string profile) =>
+        playwright.Chromium.LaunchPersistentContextAsync(profile, new()
     {
         ExecutablePath = "/usr/bin/chromium",
         ViewportSize = new() { Width = 390, Height = 844 },
-        Args = ["--no-sandbox", "--disable-gpu", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync", "--use-fake-device-for-media-stream", "--use-fake-ui-for-media-stream"],
+        Args = ["--no-sandbox", "--disable-gpu", "--no-first-run", "--disable-background-networking", "--disable-component-update",
+            "--disable-sync", "--use-fake-device-for-media-stream", "--use-fake-ui-for-media-stream"],
     });
 }

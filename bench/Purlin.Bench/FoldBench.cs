@@ -4,7 +4,9 @@ using Purlin.Journal.Fold;
 
 namespace Purlin.Bench;
 
-/// <summary>Fold of 10,000 entries, and reading them from their lines, beside the least that any reader must do: parse each line as JSON.</summary>
+/// <summary>
+/// Fold of 10,000 entries, and reading them from their lines, beside the least that any reader must do: parse each line as JSON.
+/// </summary>
 internal static class FoldBench
 {
     private const int Entries = 10_000;
@@ -18,6 +20,7 @@ internal static class FoldBench
             foreach (var line in lines) using (JsonDocument.Parse(line)) { }
         }
         results.Pair($"fold {Entries} entries", () => Folding.Fold(entries), "parse the same lines as plain JSON", Parse);
-        results.Pair($"read, check and fold {Entries} lines", () => Folding.Fold([.. lines.Select(line => EntryLine.Read(line).OrThrow())]), "parse the same lines as plain JSON", Parse);
+        results.Pair($"read, check and fold {Entries} lines", () => Folding.Fold([.. lines.Select(line => EntryLine.Read(line).OrThrow())]),
+            "parse the same lines as plain JSON", Parse);
     }
 }

@@ -36,7 +36,8 @@ internal sealed record Measured(string Name, double Milliseconds, double Least, 
         Array.Sort(mine);
         Array.Sort(theirs);
         Array.Sort(ratios);
-        return (new Measured(ours, mine[runs / 2], mine[0], mine[^1]), new Measured(peer, theirs[runs / 2], theirs[0], theirs[^1]), ratios[runs / 2]);
+        return (new Measured(ours, mine[runs / 2], mine[0], mine[^1]), new Measured(peer, theirs[runs / 2], theirs[0], theirs[^1]),
+            ratios[runs / 2]);
     }
 
     private static double Once(Action work)

@@ -9,8 +9,8 @@ using Purlin.Office.Storage.Sqlite;
 namespace Purlin.Bench;
 
 /// <summary>
-/// What an office does most: taking 3,000 lines, beside the same rows as tracked row objects, and a page of a list of 10,000 visits, beside the same rows read
-/// by plain SQL. Every transaction is forced to disk on both sides.
+/// What an office does most: taking 3,000 lines, beside the same rows as tracked row objects, and a page of a list of 10,000 visits, beside
+/// the same rows read by plain SQL. Every transaction is forced to disk on both sides.
 /// </summary>
 internal static class OfficeBench
 {
@@ -26,8 +26,10 @@ internal static class OfficeBench
             var next = 0;
             Tenant Fresh() => new($"t{next++}");
             const string Peer = "the same rows as tracked row objects";
-            results.Pair($"insert {Lines} lines", () => Insert(office, Fresh(), entries, SqliteLines.Add), Peer, () => Insert(office, Fresh(), entries, Tracked));
-            results.Pair($"take a delivery of {Lines} lines whole", () => Take(office, Fresh(), entries), Peer, () => Insert(office, Fresh(), entries, Tracked));
+            results.Pair($"insert {Lines} lines", () => Insert(office, Fresh(), entries, SqliteLines.Add), Peer,
+                () => Insert(office, Fresh(), entries, Tracked));
+            results.Pair($"take a delivery of {Lines} lines whole", () => Take(office, Fresh(), entries), Peer,
+                () => Insert(office, Fresh(), entries, Tracked));
             Tenant many = new("many");
             Fill(office, many);
             SqliteJournals journals = new(office.File, many, _ => { });
@@ -47,7 +49,8 @@ internal static class OfficeBench
         Directory.Delete(folder, recursive: true);
     }
 
-    private static void Insert(OfficeFolder office, Tenant tenant, IReadOnlyList<Entry> entries, Action<OfficeDb, IEnumerable<EntryRow>> add) =>
+    private static void Insert(OfficeFolder office, Tenant tenant, IReadOnlyList<Entry> entries,
+        Action<OfficeDb, IEnumerable<EntryRow>> add) =>
         office.File.Write(
             tenant,
             db =>
@@ -85,7 +88,8 @@ internal static class OfficeBench
             {
                 db.Inspections.AddRange(Enumerable.Range(0, Visits).Select(visit =>
                 {
-                    var (address, day) = ($"{visit} Invented Row", new DateOnly(1990, 1, 1).AddDays(visit).ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
+                    var (address, day) = ($"{visit} Invented Row", new DateOnly(1990, 1, 1).AddDays(visit)
+                        .ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
                     return new InspectionRow
                     {
                         Tenant = tenant.Id,

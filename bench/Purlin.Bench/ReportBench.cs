@@ -11,7 +11,10 @@ using Purlin.Report.Pdf;
 
 namespace Purlin.Bench;
 
-/// <summary>The report of 300 photographs as page and PDF, beside the least a PDF of the same pictures costs: each placed on a page of its own, with no word.</summary>
+/// <summary>
+/// The report of 300 photographs as page and PDF, beside the least a PDF of the same pictures costs: each placed on a page of its own, with
+/// no word.
+/// </summary>
 internal static class ReportBench
 {
     private const int Photographs = 300;
@@ -23,8 +26,10 @@ internal static class ReportBench
         var paper = work.Paper(PaperKind.Report, work.Copy);
         byte[]? Photo(string sha) => pictures.GetValueOrDefault(sha);
         List<byte[]> shown = [.. inspection.Photos.Select(photo => pictures[photo.Body.Sha])];
-        results.Pair($"page of {Photographs} photographs", () => PageWriter.WriteAsync(paper, Photo).GetAwaiter().GetResult(), "the same pictures in base64, nothing else", () => shown.ForEach(bytes => Convert.ToBase64String(bytes)), runs: 5);
-        results.Pair($"PDF of {Photographs} photographs", () => PdfWriter.Write(paper, Photo, Stream.Null), "the same pictures, one a page, by PDFsharp alone", () => Bare(shown), runs: 5);
+        results.Pair($"page of {Photographs} photographs", () => PageWriter.WriteAsync(paper, Photo).GetAwaiter().GetResult(),
+            "the same pictures in base64, nothing else", () => shown.ForEach(bytes => Convert.ToBase64String(bytes)), runs: 5);
+        results.Pair($"PDF of {Photographs} photographs", () => PdfWriter.Write(paper, Photo, Stream.Null),
+            "the same pictures, one a page, by PDFsharp alone", () => Bare(shown), runs: 5);
         results.Alone("build the report's model", () => work.Report(work.Copy), runs: 5);
     }
 
@@ -42,7 +47,8 @@ internal static class ReportBench
             var like = folded.Photos[index % folded.Photos.Count];
             var photo = pen.Write(like.Body with { For = null }, now);
             entries.Add(photo);
-            entries.Add(pen.Write(new EntryBody.PhotoPlaced { Photo = photo.Name, Use = PhotoUse.Context, Caption = $"Picture {index + 1}, once more." }, now));
+            entries.Add(pen.Write(new EntryBody.PhotoPlaced { Photo = photo.Name, Use = PhotoUse.Context,
+                Caption = $"Picture {index + 1}, once more." }, now));
         }
         return (Folding.Fold(entries), demo.Pictures);
     }

@@ -8,7 +8,8 @@ internal static class SpokenBench
 {
     public static void Run(Results results)
     {
-        string[] phrases = [.. File.ReadAllLines("tests/Purlin.Tests/Fixtures/spoken.csv").Where(line => line.Length > 0 && line[0] != '#').Skip(1).Select(line => line.Split(',')[1])];
+        string[] phrases = [.. File.ReadAllLines("tests/Purlin.Tests/Fixtures/spoken.csv").Where(line => line.Length > 0 && line[0] != '#')
+            .Skip(1).Select(line => line.Split(',')[1])];
         var book = RuleBook.BuiltIn;
         Spoken spoken = new(book);
         results.Alone("the index of the built-in book", () => GC.KeepAlive(new Spoken(book)));

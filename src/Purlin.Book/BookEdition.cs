@@ -6,8 +6,8 @@ using Purlin.Journal;
 namespace Purlin.Book;
 
 /// <summary>
-/// Which rule book this is: a number that a person can say, and the hash over all its files, so that two different books never bear one name
-/// unnoticed. Both stand in <c>rulebook/edition.json</c>, which <c>purlin book stamp</c> writes.
+/// Which rule book this is: a number that a person can say, and the hash over all its files, so that two different books never bear one
+/// name unnoticed. Both stand in <c>rulebook/edition.json</c>, which <c>purlin book stamp</c> writes.
 /// </summary>
 public sealed record BookEdition
 {
@@ -25,8 +25,8 @@ public sealed record BookEdition
     public static BookEdition None { get; } = new() { Number = "not stamped", Sha256 = "" };
 
     /// <summary>
-    /// SHA-256 over the path and the SHA-256 of every file, in the order of their paths; the file of the edition itself is left out. Line ends count
-    /// as one character, so that a copy checked out on another system is the same book.
+    /// SHA-256 over the path and the SHA-256 of every file, in the order of their paths; the file of the edition itself is left out. Line
+    /// ends count as one character, so that a copy checked out on another system is the same book.
     /// </summary>
     public static string HashOf(IEnumerable<BookFile> files)
     {
@@ -45,7 +45,8 @@ public sealed record BookEdition
         var (before, now) = (In(files), HashOf(files));
         if (before.Sha256 == now) return before;
         var month = $"{today.Year}.{today.Month}.";
-        var counter = before.Number.StartsWith(month, StringComparison.Ordinal) && int.TryParse(before.Number.AsSpan(month.Length), out var last) ? last + 1 : 1;
+        var counter = before.Number.StartsWith(month, StringComparison.Ordinal)
+            && int.TryParse(before.Number.AsSpan(month.Length), out var last) ? last + 1 : 1;
         return new BookEdition { Number = $"{month}{counter}", Sha256 = now };
     }
 
@@ -55,7 +56,8 @@ public sealed record BookEdition
         ArgumentNullException.ThrowIfNull(files);
         try
         {
-            return files.FirstOrDefault(file => file.Path == Path) is { } file ? JsonSerializer.Deserialize(file.Bytes.Span, BookJson.Default.BookEdition)! : None;
+            return files.FirstOrDefault(file => file.Path == Path) is { } file
+                ? JsonSerializer.Deserialize(file.Bytes.Span, BookJson.Default.BookEdition)! : None;
         }
         catch (JsonException)
         {
@@ -64,7 +66,8 @@ public sealed record BookEdition
     }
 
     /// <summary>As it stands in the file.</summary>
-    public string Write() => $"{{\n  \"edition\": {JsonSerializer.Serialize(Number, BookJson.Default.String)},\n  \"sha256\": \"{Sha256}\"\n}}\n";
+    public string Write() =>
+        $"{{\n  \"edition\": {JsonSerializer.Serialize(Number, BookJson.Default.String)},\n  \"sha256\": \"{Sha256}\"\n}}\n";
 
     private static ReadOnlySpan<byte> WithoutReturns(ReadOnlySpan<byte> bytes)
     {

@@ -13,7 +13,8 @@ public sealed record BookFile(string Path, ReadOnlyMemory<byte> Bytes);
 public static class BookFiles
 {
     /// <summary>Those that the rules are read from, by path.</summary>
-    public static IReadOnlyList<BookFile> Embedded() => [.. In(typeof(BookFiles).Assembly, "rulebook/", "").OrderBy(file => file.Path, StringComparer.Ordinal)];
+    public static IReadOnlyList<BookFile> Embedded() =>
+        [.. In(typeof(BookFiles).Assembly, "rulebook/", "").OrderBy(file => file.Path, StringComparer.Ordinal)];
 
     /// <summary>All of them, by path: the rules, the tables of the reckonings, and the sentences of every language.</summary>
     public static IReadOnlyList<BookFile> Whole() =>

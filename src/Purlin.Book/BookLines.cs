@@ -4,7 +4,9 @@ using System.Text.Json.Serialization.Metadata;
 
 namespace Purlin.Book;
 
-/// <summary>One file of the book while it is read line by line into a draft; what cannot be read is refused there, with file and id named.</summary>
+/// <summary>
+/// One file of the book while it is read line by line into a draft; what cannot be read is refused there, with file and id named.
+/// </summary>
 internal sealed class BookLines(BookFile file, BookDraft draft)
 {
     /// <summary>The member with which a file tells an editor what form it has; it means nothing here.</summary>
@@ -71,7 +73,8 @@ internal sealed class BookLines(BookFile file, BookDraft draft)
     public void Add<T>(Dictionary<string, (T Rule, string Path)> into, string id, T rule, IReadOnlyList<string>? sources)
     {
         if (sources is { Count: 0 }) draft.Refuse($"{Path}: {id}", "no source", "at least one id of a source, or \"common practice\"");
-        else if (into.TryGetValue(id, out var first)) draft.Refuse($"{Path}: {id}", "an id that is taken", $"an id of its own; {first.Path} has this one");
+        else if (into.TryGetValue(id, out var first))
+            draft.Refuse($"{Path}: {id}", "an id that is taken", $"an id of its own; {first.Path} has this one");
         else into.Add(id, (rule, Path));
     }
 
@@ -87,7 +90,8 @@ internal sealed class BookLines(BookFile file, BookDraft draft)
         }
         catch (JsonException refused)
         {
-            draft.Refuse(where, refused.Message.Length <= 160 ? refused.Message : refused.Message[..157] + "...", "the members described in docs/adding-a-condition.md");
+            draft.Refuse(where, refused.Message.Length <= 160
+                ? refused.Message : refused.Message[..157] + "...", "the members described in docs/adding-a-condition.md");
             return null;
         }
     }

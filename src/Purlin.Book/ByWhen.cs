@@ -31,5 +31,6 @@ public enum ByWhen
 public static class ByWhenWords
 {
     /// <summary>All five, the most pressing first.</summary>
-    public static IReadOnlyList<ByWhen> SoonestFirst { get; } = [ByWhen.Today, ByWhen.BeforeBound, ByWhen.BeforeWinter, ByWhen.WithinTheYear, ByWhen.WhenNextWorkedOn];
+    public static IReadOnlyList<ByWhen> SoonestFirst { get; } = [ByWhen.Today, ByWhen.BeforeBound, ByWhen.BeforeWinter,
+        ByWhen.WithinTheYear, ByWhen.WhenNextWorkedOn];
 }

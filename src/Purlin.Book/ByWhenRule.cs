@@ -1,6 +1,8 @@
 namespace Purlin.Book;
 
-/// <summary>One line of the list that says by when a matter wants doing. Each member that is filled in must fit; the first line that fits decides.</summary>
+/// <summary>
+/// One line of the list that says by when a matter wants doing. Each member that is filled in must fit; the first line that fits decides.
+/// </summary>
 public sealed record ByWhenRule
 {
     /// <summary>Its id, which also names the sentence that gives the reason: <c>by-when.ID</c>.</summary>

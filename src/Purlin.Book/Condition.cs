@@ -1,6 +1,9 @@
 namespace Purlin.Book;
 
-/// <summary>An entry of the rule book: what can be wrong with a kind of component, how it is recognised, what it means, what else to look at, who deals with it.</summary>
+/// <summary>
+/// An entry of the rule book: what can be wrong with a kind of component, how it is recognised, what it means, what else to look at, who
+/// deals with it.
+/// </summary>
 public sealed record Condition
 {
     /// <summary>Kind of component and what is wrong: <c>water-heater.relief-pipe-missing</c>.</summary>
@@ -48,7 +51,9 @@ public sealed record Condition
     /// <summary>Row of the table of eras; none when no rule of any year concerns it.</summary>
     public string? Era { get; init; }
 
-    /// <summary>Rows of the table of eras by kind of place, where the rule came in at different times; <see cref="Era"/> for all others.</summary>
+    /// <summary>
+    /// Rows of the table of eras by kind of place, where the rule came in at different times; <see cref="Era"/> for all others.
+    /// </summary>
     public IReadOnlyDictionary<string, string> Eras { get => field ?? new Dictionary<string, string>(); init; }
 
     /// <summary>Ids of the cautions that go with it.</summary>
@@ -76,7 +81,10 @@ public sealed record Follow
     /// <summary>Kinds of place where the answer can be found; empty for anywhere.</summary>
     public IReadOnlyList<string> In { get => field ?? []; init; }
 
-    /// <summary>Whether it is asked only where the matter was seen: the stain itself is measured, not every ceiling. An answer from elsewhere counts all the same.</summary>
+    /// <summary>
+    /// Whether it is asked only where the matter was seen: the stain itself is measured, not every ceiling. An answer from elsewhere counts
+    /// all the same.
+    /// </summary>
     public bool Here { get; init; }
 
     /// <summary>Conditions of which a look, seen or clear, answers it.</summary>

@@ -40,10 +40,14 @@ public sealed record OfferWhen
     /// <summary>Offered when the reading is above this.</summary>
     public double? Above { get; init; }
 
-    /// <summary>A setting of the standards whose number stands in for the limit below which it is offered: the strictest of several.</summary>
+    /// <summary>
+    /// A setting of the standards whose number stands in for the limit below which it is offered: the strictest of several.
+    /// </summary>
     public string? Setting { get; init; }
 
-    /// <summary>Kinds of reading, each with the size of the setting that it is held against; offered when each standard that has sizes lets it pass.</summary>
+    /// <summary>
+    /// Kinds of reading, each with the size of the setting that it is held against; offered when each standard that has sizes lets it pass.
+    /// </summary>
     public IReadOnlyDictionary<string, string> Sizes { get => field ?? new Dictionary<string, string>(); init; }
 
     /// <summary>Unit of the limit.</summary>

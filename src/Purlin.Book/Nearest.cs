@@ -1,6 +1,8 @@
 namespace Purlin.Book;
 
-/// <summary>Finds what somebody most likely meant to write: the known word with the fewest letters wrong (edit distance, Levenshtein 1966).</summary>
+/// <summary>
+/// Finds what somebody most likely meant to write: the known word with the fewest letters wrong (edit distance, Levenshtein 1966).
+/// </summary>
 public static class Nearest
 {
     // Beyond a third of the letters it is another word, not a slip.

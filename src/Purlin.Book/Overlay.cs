@@ -57,14 +57,16 @@ public sealed record Overlay
             // A mark of byte order is what some editors put there; it is not the inspector's fault.
             var text = bytes.Span.StartsWith("\uFEFF"u8) ? bytes.Span[3..] : bytes.Span;
             var overlay = JsonSerializer.Deserialize(text, OverlayJson.Default.Overlay);
-            if (overlay is null || overlay.Sentences.Values.Any(sentence => sentence is null) || overlay.Conditions.Any(condition => condition is null))
+            if (overlay is null || overlay.Sentences.Values.Any(sentence => sentence is null)
+                || overlay.Conditions.Any(condition => condition is null))
                 return new Refusal("own wording", "null", "a file that was exported from here");
             return Check(overlay);
         }
         catch (JsonException refused)
         {
             return WrongWords(bytes) is { Count: > 0 } words ? Checked<Overlay>.Refused(words)
-                : new Refusal("own wording", refused.Message.Length <= 80 ? refused.Message : refused.Message[..77] + "...", "a file that was exported from here");
+                : new Refusal("own wording", refused.Message.Length <= 80
+                    ? refused.Message : refused.Message[..77] + "...", "a file that was exported from here");
         }
         catch (InvalidOperationException)
         {
@@ -78,7 +80,8 @@ public sealed record Overlay
         try
         {
             using var document = JsonDocument.Parse(bytes);
-            return [.. BookMembers.WrongWords(document.RootElement, OverlayJson.Default.Overlay).Select(one => new Refusal(one.Where, Short(one.Given), one.Allowed))];
+            return [.. BookMembers.WrongWords(document.RootElement, OverlayJson.Default.Overlay)
+                .Select(one => new Refusal(one.Where, Short(one.Given), one.Allowed))];
         }
         catch (JsonException)
         {
@@ -89,7 +92,8 @@ public sealed record Overlay
     /// <summary>The overlay as UTF-8 JSON, for export: the same wording is the same bytes.</summary>
     public byte[] Write()
     {
-        var ordered = this with { Sentences = new SortedDictionary<string, OwnSentence>(Sentences.ToDictionary(), StringComparer.Ordinal), Conditions = [.. Conditions.OrderBy(own => own.Id, StringComparer.Ordinal)] };
+        var ordered = this with { Sentences = new SortedDictionary<string, OwnSentence>(Sentences.ToDictionary(), StringComparer.Ordinal),
+            Conditions = [.. Conditions.OrderBy(own => own.Id, StringComparer.Ordinal)] };
         return JsonSerializer.SerializeToUtf8Bytes(ordered, OverlayJson.Default.Overlay);
     }
 
@@ -109,19 +113,26 @@ public sealed record Overlay
         List<Refusal> refusals = [];
         if (overlay.Format != FileFormat) refusals.Add(new Refusal("format", Short(overlay.Format), FileFormat));
         if (overlay.Version > 1) refusals.Add(new Refusal("version", $"{overlay.Version}", "1; use the newer program"));
-        if (overlay.Sentences.Count > MostSentences) refusals.Add(new Refusal("own wording", $"{overlay.Sentences.Count} sentences", $"at most {MostSentences}"));
-        if (overlay.Conditions.Count > MostConditions) refusals.Add(new Refusal("own wording", $"{overlay.Conditions.Count} conditions", $"at most {MostConditions}"));
+        if (overlay.Sentences.Count > MostSentences)
+            refusals.Add(new Refusal("own wording", $"{overlay.Sentences.Count} sentences", $"at most {MostSentences}"));
+        if (overlay.Conditions.Count > MostConditions)
+            refusals.Add(new Refusal("own wording", $"{overlay.Conditions.Count} conditions", $"at most {MostConditions}"));
         if (refusals.Count > 0) return Checked<Overlay>.Refused(refusals);
         foreach (var (key, sentence) in overlay.Sentences)
         {
-            if (key.Length > 200 || !SentenceKey.TryParse(key, out _)) refusals.Add(new Refusal("key of a sentence", Short(key), "whose it is, a slash and the part, at most 200 characters"));
+            if (key.Length > 200 || !SentenceKey.TryParse(key, out _))
+                refusals.Add(new Refusal("key of a sentence", Short(key), "whose it is, a slash and the part, at most 200 characters"));
             if (string.IsNullOrWhiteSpace(sentence.Now)) refusals.Add(new Refusal(Short(key), "nothing", "a sentence"));
-            else if (Math.Max(sentence.Was.Length, sentence.Now.Length) > Limits.SentenceCharacters) refusals.Add(new Refusal(Short(key), $"{Math.Max(sentence.Was.Length, sentence.Now.Length)} characters", $"at most {Limits.SentenceCharacters}"));
-            else if (Sentence.Refuses(key, sentence.Now) is not null) refusals.Add(new Refusal(Short(key), Short(sentence.Now), $"one of {string.Join(", ", Trades.All)}"));
+            else if (Math.Max(sentence.Was.Length, sentence.Now.Length) > Limits.SentenceCharacters)
+                refusals.Add(new Refusal(Short(key), $"{Math.Max(sentence.Was.Length, sentence.Now.Length)} characters",
+                    $"at most {Limits.SentenceCharacters}"));
+            else if (Sentence.Refuses(key, sentence.Now) is not null)
+                refusals.Add(new Refusal(Short(key), Short(sentence.Now), $"one of {string.Join(", ", Trades.All)}"));
         }
         foreach (var own in overlay.Conditions)
             foreach (var refusal in OwnConditions.Broken(own)) refusals.Add(refusal with { Input = $"{Short(own.Id)} {refusal.Input}" });
-        if (overlay.Conditions.Select(own => own.Id).Distinct(StringComparer.Ordinal).Count() != overlay.Conditions.Count) refusals.Add(new Refusal("own conditions", "two of one id", "an id of its own for each"));
+        if (overlay.Conditions.Select(own => own.Id).Distinct(StringComparer.Ordinal).Count() != overlay.Conditions.Count)
+            refusals.Add(new Refusal("own conditions", "two of one id", "an id of its own for each"));
         return refusals.Count == 0 ? overlay : Checked<Overlay>.Refused(refusals);
     }
 

@@ -2,7 +2,9 @@ using System.Text.Json.Serialization;
 
 namespace Purlin.Book;
 
-/// <summary>Reading and writing of overlays. Members that a newer program added are passed over, not refused: it is the inspector's file.</summary>
+/// <summary>
+/// Reading and writing of overlays. Members that a newer program added are passed over, not refused: it is the inspector's file.
+/// </summary>
 [JsonSourceGenerationOptions(
     PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase,
     DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull,

@@ -22,7 +22,8 @@ internal sealed class OverlayLayer(RuleBook book)
     private ImmutableArray<VisitRule> visit = book.Visit;
     private Dictionary<string, SettingRule>? settings;
 
-    public void Add(Condition own) => (conditions ??= new Dictionary<string, Condition>(book.Conditions, StringComparer.Ordinal))[own.Id] = own;
+    public void Add(Condition own) =>
+        (conditions ??= new Dictionary<string, Condition>(book.Conditions, StringComparer.Ordinal))[own.Id] = own;
 
     /// <summary>Says a sentence otherwise that the book has.</summary>
     public void Say(string key, string now)
@@ -32,7 +33,8 @@ internal sealed class OverlayLayer(RuleBook book)
         if (book.Conditions.ContainsKey(head)) Put(ref conditions, book.Conditions, head, condition => Put(condition, rest, now));
         else if (book.Limitations.ContainsKey(head)) Put(ref limitations, book.Limitations, head, rule => Put(rule, rest, now));
         else if (head == Sentences.Heard) (heard ??= new Dictionary<string, string>(book.SameWords, StringComparer.Ordinal))[rest] = now;
-        else if (head == "words" && book.Words.Find(rest) is not null) (words ??= new Dictionary<string, string>(StringComparer.Ordinal))[rest] = now;
+        else if (head == "words" && book.Words.Find(rest) is not null)
+            (words ??= new Dictionary<string, string>(StringComparer.Ordinal))[rest] = now;
         else if (head == "cautions") Put(ref cautions, book.Cautions, rest, _ => now);
         else Say(parts, now);
     }
@@ -66,7 +68,8 @@ internal sealed class OverlayLayer(RuleBook book)
                 break;
             case "duties":
                 var (standard, section) = key.LongPart;
-                Put(ref standards, book.Standards, standard, one => one with { Duties = [.. one.Duties.Select(duty => duty.Id == section ? duty with { Text = now } : duty)] });
+                Put(ref standards, book.Standards, standard,
+                    one => one with { Duties = [.. one.Duties.Select(duty => duty.Id == section ? duty with { Text = now } : duty)] });
                 break;
             case "readings":
                 Put(ref readings, book.ReadingKinds, id, kind => kind with { Raises = Put(kind.Raises, part, now) });
@@ -91,7 +94,8 @@ internal sealed class OverlayLayer(RuleBook book)
                 feeds = Each(feeds, feed => feed.Id == id, feed => feed with { Raises = Put(feed.Raises, part, now) });
                 break;
             case "facts":
-                facts = Each(facts, rule => $"{rule.Component}/{rule.Fact}" == id && rule.Raise.Condition == part, rule => rule with { Raise = rule.Raise with { Because = now } });
+                facts = Each(facts, rule => $"{rule.Component}/{rule.Fact}" == id
+                    && rule.Raise.Condition == part, rule => rule with { Raise = rule.Raise with { Because = now } });
                 break;
         }
     }
@@ -155,7 +159,9 @@ internal sealed class OverlayLayer(RuleBook book)
         if (changed.TryGetValue(id, out var one)) changed[id] = change(one);
     }
 
-    private static ImmutableArray<T> Each<T>(ImmutableArray<T> all, Func<T, bool> which, Func<T, T> change) => [.. all.Select(one => which(one) ? change(one) : one)];
+    private static ImmutableArray<T> Each<T>(ImmutableArray<T> all, Func<T, bool> which, Func<T, T> change) =>
+        [.. all.Select(one => which(one) ? change(one) : one)];
 
-    private static FrozenDictionary<string, T> Frozen<T>(Dictionary<string, T>? changed, FrozenDictionary<string, T> from) => changed?.ToFrozenDictionary(StringComparer.Ordinal) ?? from;
+    private static FrozenDictionary<string, T> Frozen<T>(Dictionary<string, T>? changed, FrozenDictionary<string, T> from) =>
+        changed?.ToFrozenDictionary(StringComparer.Ordinal) ?? from;
 }

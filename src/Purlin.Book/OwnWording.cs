@@ -3,13 +3,17 @@ using Purlin.Journal.Fold;
 
 namespace Purlin.Book;
 
-/// <summary>Own wording as it travels in a journal: what an inspection says is in its record, so that the same evidence reads the same everywhere.</summary>
+/// <summary>
+/// Own wording as it travels in a journal: what an inspection says is in its record, so that the same evidence reads the same everywhere.
+/// </summary>
 public static class OwnWording
 {
     /// <summary>The journal of the inspector's own book: the same entries, the same sync, and no inspection.</summary>
     public const string Journal = "own-wording";
 
-    /// <summary>What the journal holds of own wording. Where two values stand beside each other, the first is used and both are shown.</summary>
+    /// <summary>
+    /// What the journal holds of own wording. Where two values stand beside each other, the first is used and both are shown.
+    /// </summary>
     public static Overlay Of(Inspection inspection)
     {
         ArgumentNullException.ThrowIfNull(inspection);
@@ -21,12 +25,15 @@ public static class OwnWording
             if (slot.Value.Condition is not { } json) continue;
             var read = OwnConditions.Read(json);
             if (read.IsAccepted) conditions.Add(read.OrThrow() with { Id = id });
-            else unread.Add(new OverlayConflict(id, "", null, id, $"This condition of yours is kept and not used: {string.Join("; ", read.Refusals)}."));
+            else unread.Add(new OverlayConflict(id, "", null, id,
+                $"This condition of yours is kept and not used: {string.Join("; ", read.Refusals)}."));
         }
         return new Overlay
         {
             Edition = inspection.Opening?.Body.RuleBook ?? "",
-            Sentences = inspection.Wordings.Where(line => line.Value.Value.Now.Length > 0).ToDictionary(line => line.Key, line => new OwnSentence(line.Value.Value.Was, line.Value.Value.Now), StringComparer.Ordinal),
+            Sentences = inspection.Wordings.Where(line => line.Value.Value.Now.Length > 0)
+                .ToDictionary(line => line.Key, line => new OwnSentence(line.Value.Value.Was, line.Value.Value.Now),
+                StringComparer.Ordinal),
             Conditions = conditions,
             Unread = unread,
         };
@@ -50,7 +57,8 @@ public static class OwnWording
     {
         ArgumentNullException.ThrowIfNull(into);
         var slot = into.Wordings.GetValueOrDefault(key);
-        if (slot is null ? now.Length == 0 : !slot.Diverges && slot.Value.Now == now && (now.Length == 0 || slot.Value.Was == was)) return null;
+        if (slot is null ? now.Length == 0 : !slot.Diverges && slot.Value.Now == now && (now.Length == 0 || slot.Value.Was == was))
+            return null;
         return into.Replacing(new EntryBody.WordingSaid { Key = key, Was = was, Now = now });
     }
 
@@ -68,11 +76,13 @@ public static class OwnWording
     public static EntryBody.ConditionWritten? GiveUp(Inspection from, string id)
     {
         ArgumentNullException.ThrowIfNull(from);
-        return from.OwnConditions.TryGetValue(id, out var slot) && (slot.Diverges || slot.Value.Condition is not null) ? from.Replacing(new EntryBody.ConditionWritten { Id = id }) : null;
+        return from.OwnConditions.TryGetValue(id, out var slot) && (slot.Diverges || slot.Value.Condition is not null)
+            ? from.Replacing(new EntryBody.ConditionWritten { Id = id }) : null;
     }
 
     /// <summary>Whether two conditions of one's own say the same, however they were written down.</summary>
-    public static bool IsSame(Condition one, Condition other) => OwnConditions.Write(one).GetRawText() == OwnConditions.Write(other).GetRawText();
+    public static bool IsSame(Condition one, Condition other) =>
+        OwnConditions.Write(one).GetRawText() == OwnConditions.Write(other).GetRawText();
 
     private static bool IsSame(System.Text.Json.JsonElement stands, Condition own)
     {

@@ -21,7 +21,9 @@ public sealed record Profile
     /// <summary>It is about houses older than this many years, so that it ages with the calendar; none for any.</summary>
     public int? OlderThan { get; init; }
 
-    /// <summary>States it is about; empty for all. Where the state of a house is not on record, only what is about all of them speaks.</summary>
+    /// <summary>
+    /// States it is about; empty for all. Where the state of a house is not on record, only what is about all of them speaks.
+    /// </summary>
     public IReadOnlyList<string> States { get => field ?? []; init; }
 
     /// <summary>Foundation it is about: <c>slab</c>, <c>crawl space</c>, <c>basement</c>, <c>piers</c>; none for any.</summary>

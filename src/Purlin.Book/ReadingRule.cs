@@ -74,8 +74,8 @@ public sealed record Raise
     public IReadOnlyList<string> In { get => field ?? []; init; }
 
     /// <summary>
-    /// It neither raises nor clears unless each of these is one of the words: inputs or results of a reckoning (shingles on a flat roof, not
-    /// tiles); for a number alone, facts of its component, or of those in its place: the draft of a burner.
+    /// It neither raises nor clears unless each of these is one of the words: inputs or results of a reckoning (shingles on a flat roof,
+    /// not tiles); for a number alone, facts of its component, or of those in its place: the draft of a burner.
     /// </summary>
     public IReadOnlyDictionary<string, IReadOnlyList<string>> For { get => field ?? new Dictionary<string, IReadOnlyList<string>>(); init; }
 
@@ -127,7 +127,8 @@ public sealed record Feed
 
     /// <summary>Kinds of reading that go in, however deep they stand.</summary>
     [JsonIgnore]
-    public IReadOnlyList<string> ReadingKinds => field ??= [.. Inputs.Values.SelectMany(taking => taking.ReadingKinds).Distinct(StringComparer.Ordinal)];
+    public IReadOnlyList<string> ReadingKinds =>
+        field ??= [.. Inputs.Values.SelectMany(taking => taking.ReadingKinds).Distinct(StringComparer.Ordinal)];
 
     /// <summary>The inputs that are on record for one working, whole or not.</summary>
     public FedInputs Bind(Ground ground, FeedGroup group)

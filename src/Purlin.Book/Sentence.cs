@@ -1,8 +1,8 @@
 namespace Purlin.Book;
 
 /// <summary>
-/// One sentence of the book that reaches a person, with the key under which the inspector can say it otherwise. Numbers, limits, weights and
-/// sources are not wording: a weight is overruled for one finding, with a reason.
+/// One sentence of the book that reaches a person, with the key under which the inspector can say it otherwise. Numbers, limits, weights
+/// and sources are not wording: a weight is overruled for one finding, with a reason.
 /// </summary>
 /// <param name="Key">Whose it is, a slash, and the part: <c>water-heater.too-hot/do</c>, <c>causes/poor-drainage/means</c>.</param>
 /// <param name="Group">Building system, or what kind of sentence it is.</param>
@@ -56,7 +56,8 @@ public sealed record Sentence(string Key, string Group, string About, string Par
     {
         ArgumentNullException.ThrowIfNull(key);
         ArgumentNullException.ThrowIfNull(now);
-        if (now.Length > Journal.Limits.SentenceCharacters) return $"A sentence has at most {Journal.Limits.SentenceCharacters} characters.";
+        if (now.Length > Journal.Limits.SentenceCharacters)
+            return $"A sentence has at most {Journal.Limits.SentenceCharacters} characters.";
         if (Sentences.IsHeard(key)) return Sentences.RefusesHeard(key, now);
         if (!key.EndsWith("/trade", StringComparison.Ordinal) || Trades.All.Contains(now)) return null;
         return $"Who deals with it must be one of the trades: {string.Join(", ", Trades.All)}.";

@@ -4,7 +4,10 @@ namespace Purlin.Book;
 
 public static partial class Sentences
 {
-    /// <summary>What the key of a word begins with that the inspector says and the book does not know: trade names, local words. Heard, never printed.</summary>
+    /// <summary>
+    /// What the key of a word begins with that the inspector says and the book does not know: trade names, local words. Heard, never
+    /// printed.
+    /// </summary>
     public const string Heard = "heard";
 
     private const int LongestHeard = 80;
@@ -26,7 +29,8 @@ public static partial class Sentences
     internal static string? RefusesHeard(string key, string now)
     {
         _ = SentenceKey.TryParse(key, out var parts);
-        if (HeardKey(parts.Rest) is var right && right != key) return $"A word that you say is written in small letters, {LongestHeard} at most: {right ?? Heard + "/some words"}.";
+        if (HeardKey(parts.Rest) is var right && right != key)
+            return $"A word that you say is written in small letters, {LongestHeard} at most: {right ?? Heard + "/some words"}.";
         return Stems.Split(now).Count == 0 ? "Say what it means in plain words, as the book would." : null;
     }
 }

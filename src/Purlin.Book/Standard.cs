@@ -52,10 +52,16 @@ public sealed record Setting
     /// <summary><c>from memory</c> when nobody has confirmed it.</summary>
     public string Mark { get => field ?? ""; init; }
 
-    /// <summary>What a time is counted from: <c>visit</c>, <c>visit or payment</c> (the later), <c>booking</c>, <c>issue</c> (the last sealed edition, else the visit).</summary>
+    /// <summary>
+    /// What a time is counted from: <c>visit</c>, <c>visit or payment</c> (the later), <c>booking</c>, <c>issue</c> (the last sealed
+    /// edition, else the visit).
+    /// </summary>
     public string From { get => field ?? ""; init; }
 
-    /// <summary>Several numbers of one setting, by name: <c>headroom</c>, <c>opening longer side</c>, in inches; counts for <c>room</c> and <c>side</c>.</summary>
+    /// <summary>
+    /// Several numbers of one setting, by name: <c>headroom</c>, <c>opening longer side</c>, in inches; counts for <c>room</c> and
+    /// <c>side</c>.
+    /// </summary>
     public IReadOnlyDictionary<string, double> Sizes { get => field ?? new Dictionary<string, double>(); init; }
 }
 
@@ -86,7 +92,9 @@ public sealed record Duty
     /// <summary><c>from memory</c> when nobody has confirmed it.</summary>
     public string Mark { get => field ?? ""; init; }
 
-    /// <summary>Ids of the common core that close it together: things of the walk, or of the visit (<c>V-01</c>) for a report rule.</summary>
+    /// <summary>
+    /// Ids of the common core that close it together: things of the walk, or of the visit (<c>V-01</c>) for a report rule.
+    /// </summary>
     public IReadOnlyList<string> Core { get => field ?? []; init; }
 
     /// <summary>Measures that the standard names.</summary>
@@ -108,7 +116,9 @@ public sealed record Threshold
     /// <summary>Its unit.</summary>
     public string Unit { get => field ?? ""; init; }
 
-    /// <summary><c>defect_when</c>, <c>exempt_when</c>, <c>required</c>, <c>applies_when</c>, <c>test_setup</c>, <c>reference</c>.</summary>
+    /// <summary>
+    /// <c>defect_when</c>, <c>exempt_when</c>, <c>required</c>, <c>applies_when</c>, <c>test_setup</c>, <c>reference</c>.
+    /// </summary>
     public string Role { get => field ?? ""; init; }
 }
 

@@ -1,6 +1,9 @@
 namespace Purlin.Book;
 
-/// <summary>A duty around the visit that several standards ask for in their own ways: agreement, disclosures, what the report carries, delivery, retention, conduct.</summary>
+/// <summary>
+/// A duty around the visit that several standards ask for in their own ways: agreement, disclosures, what the report carries, delivery,
+/// retention, conduct.
+/// </summary>
 public sealed record VisitRule
 {
     /// <summary>Its id, <c>V-01</c>; closed by hand as <c>core:V-01</c>.</summary>
@@ -61,7 +64,10 @@ public sealed record VisitFact
     /// <summary>The fact from which the time is counted.</summary>
     public string Since { get => field ?? ""; init; }
 
-    /// <summary>The member of the opening that says the same (<c>client</c>, <c>inspector</c>, <c>licence</c>, <c>weather</c>); the fact is asked for only when that is empty.</summary>
+    /// <summary>
+    /// The member of the opening that says the same (<c>client</c>, <c>inspector</c>, <c>licence</c>, <c>weather</c>); the fact is asked
+    /// for only when that is empty.
+    /// </summary>
     public string Fills { get => field ?? ""; init; }
 }
 

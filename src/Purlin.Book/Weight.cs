@@ -2,7 +2,9 @@ using System.Text.Json.Serialization;
 
 namespace Purlin.Book;
 
-/// <summary>How much a finding matters, worked out from consequence, spread and timing. The heaviest has the highest number of bars.</summary>
+/// <summary>
+/// How much a finding matters, worked out from consequence, spread and timing. The heaviest has the highest number of bars.
+/// </summary>
 [JsonConverter(typeof(WordConverter<Weight>))]
 public enum Weight
 {
@@ -31,5 +33,6 @@ public enum Weight
 public static class WeightWords
 {
     /// <summary>All five, heaviest first.</summary>
-    public static IReadOnlyList<Weight> HeaviestFirst { get; } = [Weight.MakeSafe, Weight.ActNow, Weight.PutRight, Weight.KeepUp, Weight.KnowAbout];
+    public static IReadOnlyList<Weight> HeaviestFirst { get; } = [Weight.MakeSafe, Weight.ActNow, Weight.PutRight, Weight.KeepUp,
+        Weight.KnowAbout];
 }

@@ -20,7 +20,8 @@ internal static class BookCommand
         Option<string?> from = new("--from") { Description = "A folder of a rule book; the built-in one when none is named" };
         Command command = new("list", "Print the ids of what the rule book knows, each with a line on it") { what, json, from };
         command.SetAction(parsed => parsed.GetValue(from) is { } folder
-            ? BookFolder.Read(folder).Match(files => List(terminal, BookReader.Read(files), parsed.GetValue(what), parsed.GetValue(json)), terminal.Refuse)
+            ? BookFolder.Read(folder)
+            .Match(files => List(terminal, BookReader.Read(files), parsed.GetValue(what), parsed.GetValue(json)), terminal.Refuse)
             : List(terminal, RuleBook.BuiltIn, parsed.GetValue(what), parsed.GetValue(json)));
         return command;
     }
@@ -37,7 +38,8 @@ internal static class BookCommand
             terminal.Refuse($"book list: {what}; one of {string.Join(", ", BookListing.Names)}");
             return ExitStatus.BadInput;
         }
-        if (json) terminal.Out.WriteLine(new JsonArray([.. lines.Select(line => new JsonObject { ["id"] = line.Id, ["words"] = line.Words })]).ToJsonString(ReckonCommand.Printed));
+        if (json) terminal.Out.WriteLine(new JsonArray([.. lines.Select(line => new JsonObject { ["id"] = line.Id,
+            ["words"] = line.Words })]).ToJsonString(ReckonCommand.Printed));
         var width = lines.Count == 0 ? 0 : Math.Min(48, lines.Max(line => line.Id.Length));
         foreach (var (id, words) in json ? [] : lines) terminal.Out.WriteLine($"{id.PadRight(width)}  {words}".TrimEnd());
         return ExitStatus.Done;
@@ -46,16 +48,20 @@ internal static class BookCommand
     private static Command Check(Terminal terminal)
     {
         Argument<string> folder = Folder();
-        Command command = new("check", "Read a folder of a rule book and print every line that would be refused, with file, id, what stands there and what may; status 1 when there is one") { folder };
-        command.SetAction(parsed => BookFolder.Read(parsed.GetRequiredValue(folder)).Match(files => Check(terminal, files), terminal.Refuse));
+        Command command = new("check",
+            "Read a folder of a rule book and print every line that would be refused, with file, id, what stands there and what may; status 1 when there is one") { folder };
+        command.SetAction(parsed => BookFolder.Read(parsed.GetRequiredValue(folder))
+            .Match(files => Check(terminal, files), terminal.Refuse));
         return command;
     }
 
     private static int Check(Terminal terminal, BookFile[] files)
     {
         var book = BookReader.Read(files);
-        foreach (var refusal in book.Refused) terminal.Out.WriteLine($"{terminal.Bold(refusal.Input)}\n  is:      {book.Words.Say(refusal.Given)}\n  may be:  {book.Words.Say(refusal.Allowed)}");
-        var stamp = BookEdition.In(files).Sha256 == book.Hash ? $"edition {book.Edition}" : $"changed since edition {book.Edition} was stamped on it";
+        foreach (var refusal in book.Refused)
+            terminal.Out.WriteLine($"{terminal.Bold(refusal.Input)}\n  is:      {book.Words.Say(refusal.Given)}\n  may be:  {book.Words.Say(refusal.Allowed)}");
+        var stamp = BookEdition.In(files).Sha256 == book.Hash
+            ? $"edition {book.Edition}" : $"changed since edition {book.Edition} was stamped on it";
         terminal.Out.WriteLine($"{files.Length} files, {book.Conditions.Count} conditions, {stamp}; {(book.Refused.IsEmpty ? "nothing is refused" : $"{book.Refused.Length} refused")}");
         return book.Refused.IsEmpty ? ExitStatus.Done : ExitStatus.Found;
     }
@@ -63,8 +69,10 @@ internal static class BookCommand
     private static Command Stamp(Terminal terminal, TimeProvider clock)
     {
         Argument<string> folder = Folder();
-        Command command = new("stamp", "Give a changed rule book the next edition number and write it with the hash over its files into edition.json") { folder };
-        command.SetAction(parsed => BookFolder.Read(parsed.GetRequiredValue(folder)).Match(files => Stamp(terminal, clock, parsed.GetRequiredValue(folder), files), terminal.Refuse));
+        Command command = new("stamp",
+            "Give a changed rule book the next edition number and write it with the hash over its files into edition.json") { folder };
+        command.SetAction(parsed => BookFolder.Read(parsed.GetRequiredValue(folder))
+            .Match(files => Stamp(terminal, clock, parsed.GetRequiredValue(folder), files), terminal.Refuse));
         return command;
     }
 
@@ -82,5 +90,6 @@ internal static class BookCommand
         return ExitStatus.Done;
     }
 
-    private static Argument<string> Folder() => new("DIR") { Description = "Folder of the rule book", DefaultValueFactory = _ => "rulebook" };
+    private static Argument<string> Folder() =>
+        new("DIR") { Description = "Folder of the rule book", DefaultValueFactory = _ => "rulebook" };
 }

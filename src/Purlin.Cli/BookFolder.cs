@@ -15,14 +15,16 @@ internal static class BookFolder
         if (!Directory.Exists(folder)) return new Refusal("folder", Said.Verbatim(folder), "a folder that exists, such as rulebook");
         if (!Folders.Any(inside => Directory.Exists(Path.Combine(folder, inside))))
             return new Refusal("folder", Said.Verbatim(folder), $"a rule book: a folder with {string.Join(", ", Folders)} in it");
-        var files = Directory.EnumerateFiles(folder, "*.*", SearchOption.AllDirectories).Where(IsOfBook).Order(StringComparer.Ordinal).ToList();
+        var files = Directory.EnumerateFiles(folder, "*.*", SearchOption.AllDirectories).Where(IsOfBook).Order(StringComparer.Ordinal)
+            .ToList();
         var bytes = files.Sum(file => new FileInfo(file).Length);
         if (bytes > MostBytes) return new Refusal("folder", $"{folder} of {bytes} bytes", $"at most {MostBytes} bytes of JSON and CSV");
         return (BookFile[])[.. files.Select(file => new BookFile(PathOf(folder, file), File.ReadAllBytes(file)))];
     }
 
     private static bool IsOfBook(string file) =>
-        file.EndsWith(".json", StringComparison.Ordinal) || (file.EndsWith(".csv", StringComparison.Ordinal) && file.Contains("tables", StringComparison.Ordinal));
+        file.EndsWith(".json", StringComparison.Ordinal)
+        || (file.EndsWith(".csv", StringComparison.Ordinal) && file.Contains("tables", StringComparison.Ordinal));
 
     private static string PathOf(string folder, string file) => "rulebook/" + Path.GetRelativePath(folder, file).Replace('\\', '/');
 }

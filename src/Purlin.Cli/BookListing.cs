@@ -16,16 +16,19 @@ internal static class BookListing
         ["conditions"] = book => book.Conditions.Values.Select(condition => (condition.Id, condition.Name)),
         ["core"] = book => book.Core.Values.Select(core => (core.Id, core.Name)).Concat(book.Visit.Select(rule => (rule.Id, rule.Name))),
         ["escalations"] = book => book.Escalations.Select(rule => (rule.Id, rule.Because)),
-        ["facts"] = book => book.Sheets.Values.SelectMany(sheet => sheet.Facts.Select(fact => ($"{sheet.Component}/{fact.Fact}", Asked(fact)))),
+        ["facts"] = book => book.Sheets.Values.SelectMany(sheet => sheet.Facts.Select(fact => ($"{sheet.Component}/{fact.Fact}",
+            Asked(fact)))),
         ["feeds"] = book => book.Feeds.Select(feed => (feed.Id, $"{feed.Reckoning}, for each {feed.By}")),
         ["limitations"] = book => book.Limitations.Values.Select(rule => (rule.Id, rule.What)),
         ["places"] = book => PlaceKind.All.Select(kind => (kind, Count(book.ConditionsIn(kind).Length, "condition"))),
         ["profiles"] = book => book.Profiles.Select(profile => (profile.Id, profile.Title)),
-        ["readings"] = book => book.ReadingKinds.Values.Select(kind => (kind.Kind, $"{Number(kind.Least)} to {Number(kind.Most)} {kind.Unit}".TrimEnd())),
+        ["readings"] = book => book.ReadingKinds.Values.Select(kind => (kind.Kind,
+            $"{Number(kind.Least)} to {Number(kind.Most)} {kind.Unit}".TrimEnd())),
         ["reckonings"] = _ => Reckonings.All.Select(calculation => (calculation.Name, Terminal.Words.Say(calculation.Purpose))),
         ["settings"] = book => book.Settings.Values.Select(setting => (setting.Id, setting.Name)),
         ["sources"] = book => book.Sources.Select(line => (line.Key, line.Value.InWords())),
-        ["standards"] = book => book.Standards.Values.Select(standard => (standard.Id, $"{standard.Title}, {Count(standard.Duties.Count, "line")}")),
+        ["standards"] = book =>
+            book.Standards.Values.Select(standard => (standard.Id, $"{standard.Title}, {Count(standard.Duties.Count, "line")}")),
         ["trades"] = _ => Trades.All.Select(trade => (trade, "")),
     };
 

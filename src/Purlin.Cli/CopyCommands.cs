@@ -3,14 +3,19 @@ using Purlin.Office.Copies;
 
 namespace Purlin.Cli;
 
-/// <summary><c>purlin backup</c>, <c>restore</c> and <c>verify</c>: copies of an office, and whether they are whole. Backing up and verifying work while it runs.</summary>
+/// <summary>
+/// <c>purlin backup</c>, <c>restore</c> and <c>verify</c>: copies of an office, and whether they are whole. Backing up and verifying work
+/// while it runs.
+/// </summary>
 internal static class CopyCommands
 {
     public static Command Backup(Terminal terminal)
     {
         var data = Data();
         Argument<DirectoryInfo> to = new("TO") { Description = "Folder of the backup; made when absent, only what is new is copied into one that is there" };
-        Command command = new("backup", "Copy an office into another folder, also while it runs. The copy holds the office's signing key: keep it private") { to, data };
+        Command command = new("backup",
+            "Copy an office into another folder, also while it runs. The copy holds the office's signing key: keep it private") { to,
+            data };
         command.SetAction(async (parsed, cancel) =>
         {
             var into = parsed.GetRequiredValue(to).FullName;
@@ -38,10 +43,12 @@ internal static class CopyCommands
     public static Command Verifying(Terminal terminal)
     {
         Argument<DirectoryInfo> folder = new("DIR") { Description = "An office's folder, or a backup of it" };
-        Command command = new("verify", "Look at every line, receipt, file and edition of an office or of a backup; status 1 when something is amiss") { folder };
+        Command command = new("verify",
+            "Look at every line, receipt, file and edition of an office or of a backup; status 1 when something is amiss") { folder };
         command.SetAction((parsed, cancel) => CheckCommand.Folder(terminal, parsed.GetRequiredValue(folder).FullName, cancel));
         return command;
     }
 
-    private static Option<DirectoryInfo> Data() => new("--data") { Description = "The office's folder", DefaultValueFactory = _ => new DirectoryInfo("office") };
+    private static Option<DirectoryInfo> Data() =>
+        new("--data") { Description = "The office's folder", DefaultValueFactory = _ => new DirectoryInfo("office") };
 }

@@ -23,7 +23,8 @@ internal static class DemoCommand
         var path = Path.Combine(folder.FullName, "demo.purlin");
         // Written beside and renamed, so that a half-written file never bears the name.
         var half = path + ".part";
-        using (var file = File.Create(half)) ArchiveWriter.Write(file, demo.Entries, demo.Pictures.Values.Select(bytes => ArchivePhoto.Of(bytes, "image/jpeg")));
+        using (var file = File.Create(half))
+            ArchiveWriter.Write(file, demo.Entries, demo.Pictures.Values.Select(bytes => ArchivePhoto.Of(bytes, "image/jpeg")));
         File.Move(half, path, overwrite: true);
         terminal.ProgressDone();
         terminal.Out.WriteLine($"{path}: {demo.Entries.Count} entries, {demo.Pictures.Count} pictures. The house, the people and the pictures are invented.");

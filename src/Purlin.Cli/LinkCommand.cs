@@ -10,14 +10,17 @@ internal static class LinkCommand
 {
     public static Command Build(Terminal terminal, TimeProvider clock)
     {
-        Option<DirectoryInfo> data = new("--data") { Description = "The office's folder", DefaultValueFactory = _ => new DirectoryInfo("office") };
-        Command command = new("link", "Print a link that signs one device in within half an hour, as address and as a code for a phone's camera") { data };
+        Option<DirectoryInfo> data = new("--data") { Description = "The office's folder",
+            DefaultValueFactory = _ => new DirectoryInfo("office") };
+        Command command = new("link",
+            "Print a link that signs one device in within half an hour, as address and as a code for a phone's camera") { data };
         command.SetAction(async (parsed, cancel) =>
         {
             var folder = parsed.GetRequiredValue(data).FullName;
             using var file = OfficeFolder.Peek(folder);
             OfficeSettings settings = new(file);
-            if (await settings.Get(Tenant.Own, OfficeSettings.Address, cancel) is not { } address) throw new OfficeRefused($"The office in {folder} has not been started yet; start it first.");
+            if (await settings.Get(Tenant.Own, OfficeSettings.Address, cancel) is not { } address)
+                throw new OfficeRefused($"The office in {folder} has not been started yet; start it first.");
             SignInLink.Print(terminal, address, await OwnerAccount.KeepLinkCode(settings, clock.GetUtcNow()));
             return ExitStatus.Done;
         });

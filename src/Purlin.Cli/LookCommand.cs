@@ -7,7 +7,9 @@ using Purlin.Report;
 
 namespace Purlin.Cli;
 
-/// <summary><c>purlin look FILE</c>: what to look at first, place by place, from the facts of the house and from what was noticed.</summary>
+/// <summary>
+/// <c>purlin look FILE</c>: what to look at first, place by place, from the facts of the house and from what was noticed.
+/// </summary>
 internal static class LookCommand
 {
     // As many as stand before the inspector at a time.
@@ -60,7 +62,8 @@ internal static class LookCommand
                 ["because"] = Texts(look.Because),
             })]),
         })]),
-        ["alerts"] = new JsonArray([.. judged.Alerts.Select(alert => new JsonObject { ["title"] = alert.Title, ["conditions"] = Texts(alert.Conditions) })]),
+        ["alerts"] = new JsonArray([.. judged.Alerts.Select(alert => new JsonObject { ["title"] = alert.Title,
+            ["conditions"] = Texts(alert.Conditions) })]),
     };
 
     private static JsonArray Texts(IEnumerable<string> texts) => new([.. texts.Select(text => JsonValue.Create(text))]);

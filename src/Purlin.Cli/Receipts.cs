@@ -7,8 +7,9 @@ using Purlin.Office.Storage;
 namespace Purlin.Cli;
 
 /// <summary>
-/// Whether the lines still are what the office signed for: each receipt's signature, and the root of the lines under its heads. A tail that was cut off an
-/// otherwise perfect chain shows here and nowhere else. The key that lies in the archive proves nothing by itself: who can rewrite the one can rewrite the other.
+/// Whether the lines still are what the office signed for: each receipt's signature, and the root of the lines under its heads. A tail that
+/// was cut off an otherwise perfect chain shows here and nowhere else. The key that lies in the archive proves nothing by itself: who can
+/// rewrite the one can rewrite the other.
 /// </summary>
 internal static class Receipts
 {
@@ -20,9 +21,13 @@ internal static class Receipts
         var lines = file.Extra(ArchiveNames.Receipts);
         var key = file.Extra(ArchiveNames.Key) is { } pem ? Encoding.ASCII.GetString(pem) : null;
         var print = key is null ? null : ReceiptChain.FingerprintOf(key);
-        if (trusted is not null && (print is null || lines is null)) return new Vouched(["it holds no receipt of the office whose key was named"], "Nobody outside this file vouches for it.");
-        if (trusted is not null && print != trusted) return new Vouched([$"its receipts are of another key, {Grouped(print!)}, and not of the one that was named"], "Nobody outside this file vouches for it.");
-        if (lines is null || key is null) return new Vouched([], "Nobody outside this file vouches for it: it holds no receipt of an office. It says that nothing was damaged, not that nothing was rewritten.");
+        if (trusted is not null && (print is null || lines is null))
+            return new Vouched(["it holds no receipt of the office whose key was named"], "Nobody outside this file vouches for it.");
+        if (trusted is not null && print != trusted)
+            return new Vouched([$"its receipts are of another key, {Grouped(print!)}, and not of the one that was named"],
+                "Nobody outside this file vouches for it.");
+        if (lines is null || key is null)
+            return new Vouched([], "Nobody outside this file vouches for it: it holds no receipt of an office. It says that nothing was damaged, not that nothing was rewritten.");
         var read = Read(lines, key);
         List<string> amiss = [.. read.Where(one => one.Amiss is not null).Select(one => one.Amiss!)];
         var set = EntrySet.Of(file.Inspection.Id, file.Entries, file.Held);
@@ -40,7 +45,8 @@ internal static class Receipts
             var raw = Encoding.UTF8.GetBytes(line);
             var receipt = SignedReceipt.Read(raw);
             if (!ReceiptChain.Verifies(raw, key)) read.Add((null, "a receipt does not bear the office's signature"));
-            else read.Add(receipt.IsAccepted ? (receipt.OrThrow(), null) : (null, $"a signed receipt cannot be read: {string.Join("; ", receipt.Refusals)}"));
+            else read.Add(receipt.IsAccepted
+                ? (receipt.OrThrow(), null) : (null, $"a signed receipt cannot be read: {string.Join("; ", receipt.Refusals)}"));
         }
 
         return read;
@@ -67,7 +73,9 @@ internal static class Receipts
             yield return $"receipt {receipt.N}: the lines are not the ones the office signed for";
     }
 
-    /// <summary>Receipts of one office follow one another in time; where they do not, its clock was put back, and it says so itself.</summary>
+    /// <summary>
+    /// Receipts of one office follow one another in time; where they do not, its clock was put back, and it says so itself.
+    /// </summary>
     private static IEnumerable<string> Clocks(List<SignedReceipt> receipts)
     {
         foreach (var (before, after) in receipts.OrderBy(one => one.N).Zip(receipts.OrderBy(one => one.N).Skip(1)))
@@ -78,7 +86,8 @@ internal static class Receipts
 
     private static string Words(EntrySet set, List<SignedReceipt> receipts, bool isTrusted, string? print)
     {
-        if (receipts.MaxBy(one => one.N) is not { } last) return "Nobody outside this file vouches for it: none of its receipts can be read.";
+        if (receipts.MaxBy(one => one.N) is not { } last)
+            return "Nobody outside this file vouches for it: none of its receipts can be read.";
         var beyond = set.Count - set.Under(last.Heads).Count;
         var clock = receipts.Find(one => one.ClockBehind is not null) is { } behind
             ? $" The office's clock had been put back when it gave receipt {behind.N} (dated {Day(behind.At)}, the one before it {behind.ClockBehind}); read its times with care."
@@ -90,7 +99,8 @@ internal static class Receipts
                 + $"compare it with the one printed in the report, or give it with --key.{clock}";
     }
 
-    private static string Day(DateTimeOffset at) => at.UtcDateTime.ToString("yyyy-MM-dd HH:mm 'UTC'", System.Globalization.CultureInfo.InvariantCulture);
+    private static string Day(DateTimeOffset at) =>
+        at.UtcDateTime.ToString("yyyy-MM-dd HH:mm 'UTC'", System.Globalization.CultureInfo.InvariantCulture);
 
     private static string Grouped(string print) => Purlin.Report.Edition.Sealing.InGroups(print);
 }

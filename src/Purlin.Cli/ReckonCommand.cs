@@ -14,7 +14,8 @@ internal static class ReckonCommand
 {
     private const int MostInput = 16 * 1024 * 1024;
 
-    internal static readonly JsonSerializerOptions Printed = new() { WriteIndented = true, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+    internal static readonly JsonSerializerOptions Printed = new() { WriteIndented = true,
+        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
     public static Command Build(Terminal terminal)
     {
@@ -22,14 +23,16 @@ internal static class ReckonCommand
         Option<bool> list = new("--list") { Description = "Print every name with a line on what it is for" };
         Command command = new("reckon", "Reckon: reads one JSON object from standard input and prints one JSON object") { name, list };
         command.Add(new HelpOption { Action = new ReckoningHelp(terminal, name) });
-        command.SetAction(async (parsed, cancel) => parsed.GetValue(list) ? List(terminal) : await ReckonAsync(terminal, parsed.GetValue(name), cancel));
+        command.SetAction(async (parsed, cancel) => parsed.GetValue(list)
+            ? List(terminal) : await ReckonAsync(terminal, parsed.GetValue(name), cancel));
         return command;
     }
 
     private static int List(Terminal terminal)
     {
         var width = Reckonings.All.Max(calculation => calculation.Name.Length);
-        foreach (var calculation in Reckonings.All) terminal.Out.WriteLine($"{calculation.Name.PadRight(width)}  {Terminal.Words.Say(calculation.Purpose)}");
+        foreach (var calculation in Reckonings.All)
+            terminal.Out.WriteLine($"{calculation.Name.PadRight(width)}  {Terminal.Words.Say(calculation.Purpose)}");
         return ExitStatus.Done;
     }
 
@@ -58,7 +61,8 @@ internal static class ReckonCommand
         var buffer = new char[MostInput + 1];
         var length = await terminal.In.ReadBlockAsync(buffer, cancel);
         if (length > MostInput) return new Refusal("standard input", $"more than {MostInput} characters", "one JSON object");
-        return Reckonings.ReadInput(new string(buffer, 0, length)).Match(input => input, refusals => Checked<JsonObject>.Refused([.. refusals.Select(refusal => refusal with { Input = "standard input" })]));
+        return Reckonings.ReadInput(new string(buffer, 0, length))
+            .Match(input => input, refusals => Checked<JsonObject>.Refused([.. refusals.Select(refusal => refusal with { Input = "standard input" })]));
     }
 
     /// <summary>Help of one reckoning comes from its own block: inputs with unit, range and whether required, and its sources.</summary>

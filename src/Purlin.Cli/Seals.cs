@@ -24,7 +24,8 @@ internal static class Seals
     private static IEnumerable<string> Amiss(InspectionFile file, EntrySet set, SealedEdition edition, string? before)
     {
         var (number, body) = (edition.Body.Number, edition.Body);
-        if (Merkle.Root(set.Under(body.Heads).Select(entry => entry.Hash)) != body.EntriesRoot) yield return $"edition {number}: the lines under it are not the ones that were sealed";
+        if (Merkle.Root(set.Under(body.Heads).Select(entry => entry.Hash)) != body.EntriesRoot)
+            yield return $"edition {number}: the lines under it are not the ones that were sealed";
         if (body.PreviousEdition != before) yield return $"edition {number}: the edition before it is not the one it names";
         if (!file.HasPhotos) yield break;
         foreach (var (name, sealedHash) in new[] { (ArchiveNames.Page(number), body.Page), (ArchiveNames.Pdf(number), body.Pdf) })

@@ -17,29 +17,36 @@ internal static class ServeCommand
 {
     public static Command Build(Terminal terminal)
     {
-        Option<DirectoryInfo> data = new("--data") { Description = "Folder of database, photographs and keys; made when absent", DefaultValueFactory = _ => new DirectoryInfo("office") };
-        Option<string> address = new("--address") { Description = "Where to listen; loopback unless you decide otherwise", DefaultValueFactory = _ => "http://127.0.0.1:5225" };
+        Option<DirectoryInfo> data = new("--data") { Description = "Folder of database, photographs and keys; made when absent",
+            DefaultValueFactory = _ => new DirectoryInfo("office") };
+        Option<string> address = new("--address") { Description = "Where to listen; loopback unless you decide otherwise",
+            DefaultValueFactory = _ => "http://127.0.0.1:5225" };
         Option<string?> open = new("--public") { Description = "The address people open, https://NAME, when a proxy on this machine ends the encryption" };
         Option<bool> own = new("--own-certificate") { Description = "Get and renew the certificate for the name of --public by itself, on ports 80 and 443. Agrees to the terms of the certificate authority" };
-        Option<Uri> authority = new("--acme-directory") { Description = "The directory of another certificate authority (RFC 8555)", DefaultValueFactory = _ => CertificateOptions.PublicDirectory };
+        Option<Uri> authority = new("--acme-directory") { Description = "The directory of another certificate authority (RFC 8555)",
+            DefaultValueFactory = _ => CertificateOptions.PublicDirectory };
         Option<string[]> hosts = new("--host") { Description = "A host name to answer to besides those of loopback and --public" };
         Option<bool> demo = new("--demo") { Description = "Take in the demo inspection, an invented house" };
         Option<bool> browser = new("--open") { Description = "Open a browser where there is a desktop" };
         Option<bool> code = new("--new-owner-code") { Description = "Make a new owner's code, shown once; the old one and all sessions end" };
-        Command command = new("serve", "Run the office: the app, sync, storage, reports") { data, address, open, own, authority, hosts, demo, browser, code };
+        Command command = new("serve",
+            "Run the office: the app, sync, storage, reports") { data, address, open, own, authority, hosts, demo, browser, code };
         command.SetAction(async (parsed, cancel) =>
         {
             var checkedAddress = Listening(parsed.GetRequiredValue(address));
             var checkedPublic = Public(parsed.GetValue(open));
             if (!checkedAddress.IsAccepted) return terminal.Refuse(checkedAddress.Refusals);
             if (!checkedPublic.IsAccepted) return terminal.Refuse(checkedPublic.Refusals);
-            if (parsed.GetValue(own) && checkedPublic.OrThrow() is null) return terminal.Refuse([new Refusal("--own-certificate", "no --public", "the name it is for: --public https://NAME")]);
+            if (parsed.GetValue(own) && checkedPublic.OrThrow() is null)
+                return terminal.Refuse([new Refusal("--own-certificate", "no --public", "the name it is for: --public https://NAME")]);
             OfficeOptions options = new()
             {
                 Folder = parsed.GetRequiredValue(data).FullName,
                 Address = parsed.GetRequiredValue(address),
                 Public = checkedPublic.OrThrow(),
-                Certificate = parsed.GetValue(own) ? new CertificateOptions { Name = checkedPublic.OrThrow()!.Host, Directory = parsed.GetRequiredValue(authority) } : null,
+                Certificate = parsed.GetValue(own)
+                    ? new CertificateOptions { Name = checkedPublic.OrThrow()!.Host, Directory = parsed.GetRequiredValue(authority) }
+                    : null,
                 Hosts = parsed.GetValue(hosts) ?? [],
                 NewOwnerCode = parsed.GetValue(code),
                 Import = parsed.GetValue(demo) ? [DemoArchive] : [],
@@ -86,7 +93,8 @@ internal static class ServeCommand
     private static void Say(Terminal terminal, OfficeOptions options, string listens)
     {
         if (options.Public is { } open) terminal.Out.WriteLine($"People open {open.GetLeftPart(UriPartial.Authority)}");
-        else if (Uri.TryCreate(listens, UriKind.Absolute, out var at) && at.Scheme == "http" && !PlainAddress.IsThisMachine(at.Host) && at.Host != "unix")
+        else if (Uri.TryCreate(listens, UriKind.Absolute, out var at) && at.Scheme == "http" && !PlainAddress.IsThisMachine(at.Host)
+            && at.Host != "unix")
             terminal.Out.WriteLine("This address is not encrypted: phones keep nothing there and are shown a sentence that says so. See docs/office.md for an https address.");
     }
 
@@ -95,10 +103,15 @@ internal static class ServeCommand
     {
         if (!Uri.TryCreate(given, UriKind.Absolute, out var address) || address.Scheme is not ("http" or "https"))
             return new Refusal("--address", given, "an address such as http://127.0.0.1:5225");
-        if (address.Host != "unix" && address.PathAndQuery != "/") return new Refusal("--address", given, "scheme, host and port only; the office has no other place than the root of its address");
-        var certificate = Environment.GetEnvironmentVariables().Keys.Cast<string>().Any(name => name.StartsWith("ASPNETCORE_Kestrel__", StringComparison.OrdinalIgnoreCase) || name.StartsWith("Kestrel__", StringComparison.OrdinalIgnoreCase));
+        if (address.Host != "unix" && address.PathAndQuery != "/")
+            return new Refusal("--address", given,
+                "scheme, host and port only; the office has no other place than the root of its address");
+        var certificate = Environment.GetEnvironmentVariables().Keys.Cast<string>()
+            .Any(name => name.StartsWith("ASPNETCORE_Kestrel__", StringComparison.OrdinalIgnoreCase)
+            || name.StartsWith("Kestrel__", StringComparison.OrdinalIgnoreCase));
         if (address.Scheme == "https" && !certificate)
-            return new Refusal("--address", given, "http behind a proxy (--public https://NAME), or https with a certificate of yours in Kestrel__Certificates__Default__Path and KeyPath: docs/office.md");
+            return new Refusal("--address", given,
+                "http behind a proxy (--public https://NAME), or https with a certificate of yours in Kestrel__Certificates__Default__Path and KeyPath: docs/office.md");
         return address;
     }
 
@@ -119,10 +132,14 @@ internal static class ServeCommand
         return archive;
     }
 
-    /// <summary>A desktop has a display or is one of the systems that always have; a browser that does not start is nobody's error.</summary>
+    /// <summary>
+    /// A desktop has a display or is one of the systems that always have; a browser that does not start is nobody's error.
+    /// </summary>
     private static void OpenBrowser(string address)
     {
-        var desktop = OperatingSystem.IsWindows() || OperatingSystem.IsMacOS() || !string.IsNullOrEmpty(Environment.GetEnvironmentVariable("DISPLAY")) || !string.IsNullOrEmpty(Environment.GetEnvironmentVariable("WAYLAND_DISPLAY"));
+        var desktop = OperatingSystem.IsWindows() || OperatingSystem.IsMacOS()
+            || !string.IsNullOrEmpty(Environment.GetEnvironmentVariable("DISPLAY"))
+            || !string.IsNullOrEmpty(Environment.GetEnvironmentVariable("WAYLAND_DISPLAY"));
         if (!desktop) return;
         try
         {

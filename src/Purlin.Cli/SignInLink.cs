@@ -3,7 +3,9 @@ using QRCoder;
 
 namespace Purlin.Cli;
 
-/// <summary>The link that signs a device in once: as an address to open here, and as a code that a phone's camera reads off the screen.</summary>
+/// <summary>
+/// The link that signs a device in once: as an address to open here, and as a code that a phone's camera reads off the screen.
+/// </summary>
 internal static class SignInLink
 {
     /// <summary>The address; the code stands behind <c>#</c> and so is never sent to a server or written to its log.</summary>
@@ -18,8 +20,8 @@ internal static class SignInLink
     }
 
     /// <summary>
-    /// Two rows of modules a line of text, light ones drawn: right on the dark ground that terminals mostly have, with the margin of four modules that
-    /// ISO/IEC 18004 asks for.
+    /// Two rows of modules a line of text, light ones drawn: right on the dark ground that terminals mostly have, with the margin of four
+    /// modules that ISO/IEC 18004 asks for.
     /// </summary>
     public static string Picture(string address)
     {
@@ -31,7 +33,8 @@ internal static class SignInLink
         for (var row = 0; row < rows.Count; row += 2)
         {
             for (var column = 0; column < rows[row].Count; column++)
-                text.Append((Light(row, column), Light(row + 1, column)) switch { (true, true) => '█', (true, false) => '▀', (false, true) => '▄', _ => ' ' });
+                text.Append((Light(row, column),
+                    Light(row + 1, column)) switch { (true, true) => '█', (true, false) => '▀', (false, true) => '▄', _ => ' ' });
             text.AppendLine();
         }
         return text.ToString();

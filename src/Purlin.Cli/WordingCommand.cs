@@ -7,7 +7,9 @@ namespace Purlin.Cli;
 /// <summary><c>purlin wording</c>: the inspector's own sentences and conditions, in an inspection or in a file of their own.</summary>
 internal static class WordingCommand
 {
-    public static Command Build(Terminal terminal) => new("wording", "Own wording: what an inspection says in the inspector's own words, and files of it") { List(terminal), Export(terminal), Check(terminal) };
+    public static Command Build(Terminal terminal) =>
+        new("wording", "Own wording: what an inspection says in the inspector's own words, and files of it") { List(terminal),
+            Export(terminal), Check(terminal) };
 
     private static Command List(Terminal terminal)
     {
@@ -43,8 +45,10 @@ internal static class WordingCommand
     private static Command Check(Terminal terminal)
     {
         Argument<string> file = new("FILE") { Description = "A file of own wording, as purlin wording export writes it" };
-        Command command = new("check", "Hold a file of own wording against the built-in rule book: conflicts and doubtful words, status 1 when there are any") { file };
-        command.SetAction(parsed => WordingFile.Open(parsed.GetRequiredValue(file)).Match(overlay => Check(terminal, overlay), terminal.Refuse));
+        Command command = new("check",
+            "Hold a file of own wording against the built-in rule book: conflicts and doubtful words, status 1 when there are any") { file };
+        command.SetAction(parsed => WordingFile.Open(parsed.GetRequiredValue(file))
+            .Match(overlay => Check(terminal, overlay), terminal.Refuse));
         return command;
     }
 
@@ -85,7 +89,8 @@ internal static class WordingCommand
     private static void Print(Terminal terminal, Overlay overlay)
     {
         terminal.Out.WriteLine(Count(overlay));
-        foreach (var (key, own) in overlay.Sentences.OrderBy(line => line.Key, StringComparer.Ordinal)) terminal.Out.WriteLine($"{terminal.Bold(key)}: {own.Now}");
+        foreach (var (key, own) in overlay.Sentences.OrderBy(line => line.Key, StringComparer.Ordinal))
+            terminal.Out.WriteLine($"{terminal.Bold(key)}: {own.Now}");
         foreach (var own in overlay.Conditions) terminal.Out.WriteLine($"{terminal.Bold(own.Id)}: {own.Name}");
     }
 

@@ -38,7 +38,8 @@ public static class BodyJson
             var read = (EntryBody)body.Deserialize(kind.Json)!;
             var check = new BodyCheck();
             if (read is EntryBody.Stating stating) check.List("replaces", stating.Replaces);
-            check.Must(read.Origin is null || kind.CanBeProposed, "origin", "on an entry that no reader may offer", "no origin: it is the inspector's own act");
+            check.Must(read.Origin is null
+                || kind.CanBeProposed, "origin", "on an entry that no reader may offer", "no origin: it is the inspector's own act");
             read.Check(check);
             return check.Refusals.Count == 0 ? read : Checked<EntryBody>.Refused(check.Refusals);
         }
@@ -59,7 +60,8 @@ public static class BodyJson
         {
             var property = info.Properties[at];
             if (property.Name == "type" && property.PropertyType == typeof(string) && property.Set is null) info.Properties.RemoveAt(at);
-            else if (property.PropertyType == typeof(IReadOnlyList<EntryName>)) property.ShouldSerialize = (_, value) => value is IReadOnlyList<EntryName> { Count: > 0 };
+            else if (property.PropertyType == typeof(IReadOnlyList<EntryName>))
+                property.ShouldSerialize = (_, value) => value is IReadOnlyList<EntryName> { Count: > 0 };
         }
     }
 

@@ -25,7 +25,8 @@ public abstract partial record EntryBody
         /// <summary>On what.</summary>
         public EntryName? Component { get; init; }
 
-        internal static EntryKind ItsKind { get; } = EntryKind.Of<LimitationRecorded>("limitation.recorded", Gathered.Limitations, Gathered.Notes);
+        internal static EntryKind ItsKind { get; } = EntryKind.Of<LimitationRecorded>("limitation.recorded", Gathered.Limitations,
+            Gathered.Notes);
 
         internal override EntryKind OfKind => ItsKind;
 
@@ -34,11 +35,14 @@ public abstract partial record EntryBody
         /// <inheritdoc/>
         public override string Told(Called called) => $"Could not look: {What}";
 
-        internal override EntryBody Named(Func<EntryName, EntryName> map) => this with { Place = Maybe(Place, map), Component = Maybe(Component, map) };
+        internal override EntryBody Named(Func<EntryName, EntryName> map) =>
+            this with { Place = Maybe(Place, map), Component = Maybe(Component, map) };
 
         internal override void Check(BodyCheck check) { }
     }
-    /// <summary>The cause or the next step of a limitation, said later. In earlier journals a note about the limitation did this; both share a slot.</summary>
+    /// <summary>
+    /// The cause or the next step of a limitation, said later. In earlier journals a note about the limitation did this; both share a slot.
+    /// </summary>
     public sealed record LimitationCompleted : Stating
     {
         /// <summary>The member that says why.</summary>
@@ -56,13 +60,15 @@ public abstract partial record EntryBody
         /// <summary>The whole text.</summary>
         public required string Text { get; init; }
 
-        internal static EntryKind ItsKind { get; } = EntryKind.Of<LimitationCompleted>("limitation.completed", Gathered.Limitations, Gathered.Notes);
+        internal static EntryKind ItsKind { get; } = EntryKind.Of<LimitationCompleted>("limitation.completed", Gathered.Limitations,
+            Gathered.Notes);
 
         internal override EntryKind OfKind => ItsKind;
 
         internal override SlotKey Slot => SlotOf(Limitation, Member);
 
-        internal override string Question => Member == Cause ? "why something could not be looked at" : "what the buyer should do about a limitation";
+        internal override string Question =>
+            Member == Cause ? "why something could not be looked at" : "what the buyer should do about a limitation";
 
         internal override string Said => "What was said of a limitation";
 

@@ -7,16 +7,23 @@ public abstract partial record EntryBody
     /// <summary>The whole text of one note.</summary>
     public sealed record NoteWritten : Stating
     {
-        /// <summary>The entry the note is about (place, component, observation, reading, photograph); a sound note, which is thereby written down; none for the inspection.</summary>
+        /// <summary>
+        /// The entry the note is about (place, component, observation, reading, photograph); a sound note, which is thereby written down;
+        /// none for the inspection.
+        /// </summary>
         public EntryName? About { get; init; }
 
-        /// <summary>Tells several notes about one thing apart: drawn by lot for each, so that two devices never mean one. (In earlier journals also <c>cause</c>, <c>next</c> of a limitation, and <c>absent window</c>.)</summary>
+        /// <summary>
+        /// Tells several notes about one thing apart: drawn by lot for each, so that two devices never mean one. (In earlier journals also
+        /// <c>cause</c>, <c>next</c> of a limitation, and <c>absent window</c>.)
+        /// </summary>
         public string? Part { get; init; }
 
         /// <summary>The whole text.</summary>
         public required string Text { get; init; }
 
-        internal static EntryKind ItsKind { get; } = EntryKind.Of<NoteWritten>("note.written", Gathered.Limitations, Gathered.Notes, Gathered.Sounds, Gathered.Absences);
+        internal static EntryKind ItsKind { get; } = EntryKind.Of<NoteWritten>("note.written", Gathered.Limitations, Gathered.Notes,
+            Gathered.Sounds, Gathered.Absences);
 
         internal override EntryKind OfKind => ItsKind;
 
@@ -64,7 +71,8 @@ public abstract partial record EntryBody
         /// <inheritdoc/>
         public override string Told(Called called) => $"Sound note, {called.Place(Place)}";
 
-        internal override EntryBody Named(Func<EntryName, EntryName> map) => this with { Place = Maybe(Place, map), Component = Maybe(Component, map) };
+        internal override EntryBody Named(Func<EntryName, EntryName> map) =>
+            this with { Place = Maybe(Place, map), Component = Maybe(Component, map) };
 
         internal override void Check(BodyCheck check) => check.Blob(Sha, Size);
     }
@@ -131,8 +139,11 @@ public abstract partial record EntryBody
         internal override void Check(BodyCheck check)
         {
             check.OneOf("how", How, Fate.All);
-            check.Must(Note is null != Sound is null, "note", Note is null ? "nothing" : "a note and a sound note", "a note or a sound note");
-            check.Must(How != Fate.Matter || (Title is { Length: > 0 } && Weight is { Length: > 0 }), "matter", "no title or no weight", "what it is called and how much it matters");
+            check.Must(Note is null != Sound is null, "note", Note is null
+                ? "nothing" : "a note and a sound note", "a note or a sound note");
+            check.Must(How != Fate.Matter
+                || (Title is { Length: > 0 } && Weight is { Length: > 0 }), "matter", "no title or no weight",
+                "what it is called and how much it matters");
             check.Must(How != Fate.Under || Under is not null, "under", "nothing", "the thing or place it goes under");
             check.Must(How != Fate.KeptOut || Reason is { Length: > 0 }, "reason", "nothing", "why it is kept out");
             check.AtMost("title", Title, 200);

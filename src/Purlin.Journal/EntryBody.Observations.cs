@@ -16,7 +16,9 @@ public abstract partial record EntryBody
         /// <summary>The rule book's id of the condition looked for; none for free words.</summary>
         public string? Condition { get; init; }
 
-        /// <summary>What was looked for, or what was seen, in the inspector's words, when no condition fits or more is to be said.</summary>
+        /// <summary>
+        /// What was looked for, or what was seen, in the inspector's words, when no condition fits or more is to be said.
+        /// </summary>
         public string? Words { get; init; }
 
         /// <summary>See <see cref="Journal.Outcome"/>.</summary>
@@ -38,9 +40,11 @@ public abstract partial record EntryBody
         internal override string Said => $"The observation “{Words ?? Condition ?? Outcome}”";
 
         /// <inheritdoc/>
-        public override string Told(Called called) => $"{(Condition is { } id ? called.Condition(id) : null) ?? Words ?? "Observation"}: {Outcome}, {called.Place(Place)}";
+        public override string Told(Called called) =>
+            $"{(Condition is { } id ? called.Condition(id) : null) ?? Words ?? "Observation"}: {Outcome}, {called.Place(Place)}";
 
-        internal override EntryBody Named(Func<EntryName, EntryName> map) => this with { Place = map(Place), Component = Maybe(Component, map) };
+        internal override EntryBody Named(Func<EntryName, EntryName> map) =>
+            this with { Place = map(Place), Component = Maybe(Component, map) };
 
         internal override void Check(BodyCheck check)
         {

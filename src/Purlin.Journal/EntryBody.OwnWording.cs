@@ -43,7 +43,9 @@ public abstract partial record EntryBody
         }
     }
 
-    /// <summary>The whole of one condition of the inspector's own. It travels as JSON: evidence is kept without knowing what a rule means.</summary>
+    /// <summary>
+    /// The whole of one condition of the inspector's own. It travels as JSON: evidence is kept without knowing what a rule means.
+    /// </summary>
     public sealed record ConditionWritten : Stating
     {
         /// <summary>Its id, <c>own.bats</c>.</summary>

@@ -43,7 +43,8 @@ public abstract partial record EntryBody
         /// <inheritdoc/>
         public override string Told(Called called) => $"Photograph, {called.Place(Place)}";
 
-        internal override EntryBody Named(Func<EntryName, EntryName> map) => this with { Place = Maybe(Place, map), Component = Maybe(Component, map), For = Maybe(For, map) };
+        internal override EntryBody Named(Func<EntryName, EntryName> map) =>
+            this with { Place = Maybe(Place, map), Component = Maybe(Component, map), For = Maybe(For, map) };
 
         internal override void Check(BodyCheck check)
         {
@@ -131,7 +132,8 @@ public abstract partial record EntryBody
         internal override string Said => "A mark on a photograph";
 
         /// <inheritdoc/>
-        public override string Told(Called called) => $"Mark on a photograph: {Words ?? (Length is { } length ? length.ToString() : Shape)}";
+        public override string Told(Called called) =>
+            $"Mark on a photograph: {Words ?? (Length is { } length ? length.ToString() : Shape)}";
 
         internal override EntryBody Named(Func<EntryName, EntryName> map) => this with { Photo = map(Photo) };
 
@@ -139,8 +141,10 @@ public abstract partial record EntryBody
         {
             check.OneOf("shape", Shape, MarkShape.All);
             foreach (var point in (PicturePoint?[])[From, To])
-                if (point is { } at) check.Must(at is { X: >= 0 and <= 1, Y: >= 0 and <= 1 }, "point", $"{at.X:0.###}, {at.Y:0.###}", "within the picture, 0 to 1");
-            check.Must(Shape == MarkShape.Words ? To is null : To is not null, "to", To is null ? "nothing" : "a point", "a second point, but for words");
+                if (point is { } at) check.Must(at is { X: >= 0 and <= 1, Y: >= 0 and <= 1 }, "point", $"{at.X:0.###}, {at.Y:0.###}",
+                    "within the picture, 0 to 1");
+            check.Must(Shape == MarkShape.Words
+                ? To is null : To is not null, "to", To is null ? "nothing" : "a point", "a second point, but for words");
             check.Must(Shape != MarkShape.Words || Words is { Length: > 0 }, "words", "nothing", "what is to stand there");
             check.Must(Length is null || Shape == MarkShape.Line, "length", "on a mark that is no line", "a length on a line");
             check.AtMost("words", Words, 200);

@@ -24,7 +24,9 @@ public abstract partial record EntryBody
         /// <summary>Storey: 0 is the ground floor, -1 below it; none outdoors.</summary>
         public int? Storey { get; init; }
 
-        /// <summary>Height of its floor in storeys, in halves, where a whole storey does not say it: -0.5 for the lower level of a split level.</summary>
+        /// <summary>
+        /// Height of its floor in storeys, in halves, where a whole storey does not say it: -0.5 for the lower level of a split level.
+        /// </summary>
         public double? Level { get; init; }
 
         /// <summary>The part of the house it belongs to; that of the place it is in when not said, else the main part.</summary>
@@ -42,7 +44,8 @@ public abstract partial record EntryBody
         /// <inheritdoc/>
         public override string Told(Called called) => $"Place: {Name}";
 
-        internal override EntryBody Named(Func<EntryName, EntryName> map) => this with { Parent = Maybe(Parent, map), Part = Maybe(Part, map) };
+        internal override EntryBody Named(Func<EntryName, EntryName> map) =>
+            this with { Parent = Maybe(Parent, map), Part = Maybe(Part, map) };
 
         internal override void Check(BodyCheck check) => LevelIn(check, Level);
     }
@@ -83,7 +86,9 @@ public abstract partial record EntryBody
         /// <summary>The place it is in; none at the top.</summary>
         public EntryName? Parent { get; init; }
 
-        /// <summary>The part of the house it belongs to from now on, the opening entry for the main part; as before when not said.</summary>
+        /// <summary>
+        /// The part of the house it belongs to from now on, the opening entry for the main part; as before when not said.
+        /// </summary>
         public EntryName? Part { get; init; }
 
         /// <summary>Height of its floor in storeys, in halves, from now on; as before when not said.</summary>
@@ -105,7 +110,8 @@ public abstract partial record EntryBody
         /// <inheritdoc/>
         public override string Told(Called called) => $"{called.Place(Place)} put in {called.Place(Parent)}";
 
-        internal override EntryBody Named(Func<EntryName, EntryName> map) => this with { Place = map(Place), Parent = Maybe(Parent, map), Part = Maybe(Part, map) };
+        internal override EntryBody Named(Func<EntryName, EntryName> map) =>
+            this with { Place = map(Place), Parent = Maybe(Parent, map), Part = Maybe(Part, map) };
 
         internal override void Check(BodyCheck check) => LevelIn(check, Level);
     }

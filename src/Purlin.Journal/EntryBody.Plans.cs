@@ -42,7 +42,8 @@ public abstract partial record EntryBody
 
         /// <summary>Twice the area within, counter-clockwise positive.</summary>
         private static double Twice(IReadOnlyList<Corner> outline) =>
-            Enumerable.Range(0, outline.Count).Sum(at => (outline[at].X * outline[(at + 1) % outline.Count].Y) - (outline[(at + 1) % outline.Count].X * outline[at].Y));
+            Enumerable.Range(0, outline.Count)
+            .Sum(at => (outline[at].X * outline[(at + 1) % outline.Count].Y) - (outline[(at + 1) % outline.Count].X * outline[at].Y));
     }
 }
 

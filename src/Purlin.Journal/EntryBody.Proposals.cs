@@ -6,8 +6,8 @@ namespace Purlin.Journal;
 public abstract partial record EntryBody
 {
     /// <summary>
-    /// An entry is offered by a reader of plates, words or files. It says nothing of the house by itself: the inspector takes it, by an entry that
-    /// names it as its <see cref="Origin"/>, or drops it.
+    /// An entry is offered by a reader of plates, words or files. It says nothing of the house by itself: the inspector takes it, by an
+    /// entry that names it as its <see cref="Origin"/>, or drops it.
     /// </summary>
     public sealed record ProposalMade : EntryBody
     {
@@ -53,9 +53,11 @@ public abstract partial record EntryBody
 
         internal override void Check(BodyCheck check)
         {
-            check.Must(EntryKinds.ByType.TryGetValue(Entry, out var kind) && kind.CanBeProposed, "entry", BodyJson.Short(Entry), "a type of entry that a reader may offer");
+            check.Must(EntryKinds.ByType.TryGetValue(Entry, out var kind)
+                && kind.CanBeProposed, "entry", BodyJson.Short(Entry), "a type of entry that a reader may offer");
             if (check.Refusals.Count > 0) return;
-            check.Refusals.AddRange(Offered().Match<IEnumerable<Refusal>>(offered => offered.Origin is null ? [] : [new Refusal("origin", "in a proposal", "nothing: the entry that takes it has it")], refused => refused));
+            check.Refusals.AddRange(Offered().Match<IEnumerable<Refusal>>(offered => offered.Origin is null
+                ? [] : [new Refusal("origin", "in a proposal", "nothing: the entry that takes it has it")], refused => refused));
             check.Must(Confidence is >= 0 and <= 1, "confidence", $"{Confidence:0.###}", "0 to 1");
             check.Must(From.Count is >= 1 and <= Most, "from", $"{From.Count} sources", $"1 to {Most}");
             check.AtMost("reader", Reader, 80);
@@ -101,10 +103,13 @@ public sealed record ReadFrom(EntryName Entry, PictureBox? Box = null, int? Star
     {
         if (Box is { } box)
         {
-            var within = box is { X: >= 0, Y: >= 0, Width: > 0, Height: > 0 } && box.X + box.Width <= 1.000001 && box.Y + box.Height <= 1.000001;
-            check.Must(within, "box", $"{box.X:0.###}, {box.Y:0.###}, {box.Width:0.###} x {box.Height:0.###}", "within the picture, 0 to 1");
+            var within = box is { X: >= 0, Y: >= 0, Width: > 0, Height: > 0 } && box.X + box.Width <= 1.000001 && box.Y
+                + box.Height <= 1.000001;
+            check.Must(within, "box", $"{box.X:0.###}, {box.Y:0.###}, {box.Width:0.###} x {box.Height:0.###}",
+                "within the picture, 0 to 1");
         }
-        check.Must(Start is null == Length is null && Start is null or >= 0 && Length is null or > 0, "span", $"{Start} for {Length}", "a first character from 0 and a length from 1, or neither");
+        check.Must(Start is null == Length is null && Start is null or >= 0 && Length is null
+            or > 0, "span", $"{Start} for {Length}", "a first character from 0 and a length from 1, or neither");
         check.Must(Line is null or >= 1, "line", $"{Line}", "from 1");
     }
 }

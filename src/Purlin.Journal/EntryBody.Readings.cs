@@ -40,7 +40,8 @@ public abstract partial record EntryBody
         /// <inheritdoc/>
         public override string Told(Called called) => $"{Kind} {Amount}, {called.Place(Place)}";
 
-        internal override EntryBody Named(Func<EntryName, EntryName> map) => this with { Place = Maybe(Place, map), Component = Maybe(Component, map) };
+        internal override EntryBody Named(Func<EntryName, EntryName> map) =>
+            this with { Place = Maybe(Place, map), Component = Maybe(Component, map) };
 
         internal override void Check(BodyCheck check) { }
     }

@@ -5,11 +5,11 @@ using Purlin.Journal.Fold;
 namespace Purlin.Journal;
 
 /// <summary>
-/// What an entry says. A closed hierarchy; its cases fall under three merge rules (see <c>docs/SYNC.md</c>): additions stand by
-/// themselves, <see cref="Stating"/> entries give a slot a value and name in <c>Replaces</c> every value they saw there, and withdrawals
-/// take back or restore an entry. All that a kind of entry needs stands on its case (<c>docs/adding-an-entry.md</c>). A list that is absent in
-/// a line reads as empty: the generated JSON code ignores initialisers of <c>init</c> members, so their getters say it. A type that this
-/// program does not know is kept as <see cref="Unknown"/>.
+/// What an entry says. A closed hierarchy; its cases fall under three merge rules (see <c>docs/SYNC.md</c>): additions stand by themselves,
+/// <see cref="Stating"/> entries give a slot a value and name in <c>Replaces</c> every value they saw there, and withdrawals take back or
+/// restore an entry. All that a kind of entry needs stands on its case (<c>docs/adding-an-entry.md</c>). A list that is absent in a line
+/// reads as empty: the generated JSON code ignores initialisers of <c>init</c> members, so their getters say it. A type that this program
+/// does not know is kept as <see cref="Unknown"/>.
 /// </summary>
 public abstract partial record EntryBody
 {
@@ -25,7 +25,9 @@ public abstract partial record EntryBody
     /// <summary>What there is to know of the kind apart from any one entry.</summary>
     internal abstract EntryKind OfKind { get; }
 
-    /// <summary>The entry that this one says something of, so that what became of it is made again; none for what stands by itself.</summary>
+    /// <summary>
+    /// The entry that this one says something of, so that what became of it is made again; none for what stands by itself.
+    /// </summary>
     internal virtual EntryName? Owner => null;
 
     /// <summary>How the entry is called in a sentence for people: <c>The place “Attic”</c>.</summary>
@@ -35,7 +37,9 @@ public abstract partial record EntryBody
     /// <param name="called">What the things it names are called.</param>
     public abstract string Told(Called called);
 
-    /// <summary>The same with every name of its own members passed through <paramref name="map"/>; <see cref="Mapped"/> sees to the rest.</summary>
+    /// <summary>
+    /// The same with every name of its own members passed through <paramref name="map"/>; <see cref="Mapped"/> sees to the rest.
+    /// </summary>
     internal abstract EntryBody Named(Func<EntryName, EntryName> map);
 
     /// <summary>Refuses what the shape alone does not: words beyond a closed list, numbers beyond a limit.</summary>
@@ -65,12 +69,15 @@ public abstract partial record EntryBody
 
     private static EntryName? Maybe(EntryName? name, Func<EntryName, EntryName> map) => name is { } there ? map(there) : null;
 
-    private static IReadOnlyList<EntryName> Each(IReadOnlyList<EntryName> names, Func<EntryName, EntryName> map) => names.Count == 0 ? names : [.. names.Select(map)];
+    private static IReadOnlyList<EntryName> Each(IReadOnlyList<EntryName> names, Func<EntryName, EntryName> map) =>
+        names.Count == 0 ? names : [.. names.Select(map)];
 
     /// <summary>An entry that gives a slot a value: it names every value it saw standing there.</summary>
     public abstract record Stating : EntryBody
     {
-        /// <summary>The entries whose values this one replaces; empty when it saw none. <see cref="Inspection.Replacing"/> fills it in.</summary>
+        /// <summary>
+        /// The entries whose values this one replaces; empty when it saw none. <see cref="Inspection.Replacing"/> fills it in.
+        /// </summary>
         public IReadOnlyList<EntryName> Replaces { get => field ?? []; init; }
 
         /// <summary>The slot it gives a value.</summary>

@@ -5,7 +5,10 @@ using Purlin.Journal.Fold;
 
 namespace Purlin.Journal;
 
-/// <summary>Every kind of entry that this program knows; a case of <see cref="EntryBody"/> that is not here cannot be read, which a house test tells.</summary>
+/// <summary>
+/// Every kind of entry that this program knows; a case of <see cref="EntryBody"/> that is not here cannot be read, which a house test
+/// tells.
+/// </summary>
 internal static class EntryKinds
 {
     /// <summary>All of them.</summary>
@@ -55,8 +58,8 @@ internal static class EntryKinds
 }
 
 /// <summary>
-/// Source-generated JSON of every body, so that nothing is reflected on in the trimmed app. The generator wants all cases named on one class,
-/// so this list stands beside the other one.
+/// Source-generated JSON of every body, so that nothing is reflected on in the trimmed app. The generator wants all cases named on one
+/// class, so this list stands beside the other one.
 /// </summary>
 [JsonSourceGenerationOptions(
     PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase,

@@ -41,7 +41,8 @@ public readonly record struct EntryName(string Device, int Seq) : IComparable<En
         var mark = text.IndexOf('~', StringComparison.Ordinal);
         var stem = mark < 0 ? text : text[..mark];
         if (stem.Length is 0 or > 20 || stem.Any(c => c is not ((>= 'a' and <= 'z') or (>= '0' and <= '9')))) return false;
-        return mark < 0 || (int.TryParse(text.AsSpan(mark + 1), NumberStyles.None, CultureInfo.InvariantCulture, out var branch) && branch is >= 2 and <= 99);
+        return mark < 0 || (int.TryParse(text.AsSpan(mark + 1), NumberStyles.None, CultureInfo.InvariantCulture, out var branch)
+            && branch is >= 2 and <= 99);
     }
 
     /// <summary>From the sequence alone: an inspection has a handful of devices, and names are looked up by the thousand.</summary>
@@ -83,5 +84,6 @@ public sealed class EntryNameConverter : JsonConverter<EntryName>
             : throw new JsonException("an entry name like k3f9a2x07q.96 is expected");
 
     /// <inheritdoc/>
-    public override void Write(Utf8JsonWriter writer, EntryName value, JsonSerializerOptions options) => writer.WriteStringValue(value.ToString());
+    public override void Write(Utf8JsonWriter writer, EntryName value, JsonSerializerOptions options) =>
+        writer.WriteStringValue(value.ToString());
 }

@@ -42,7 +42,8 @@ internal sealed class Envelope
     {
         Version = Number(root, "v", 1, 1_000_000);
         Inspection = Text(root, "insp", EntryLine.IsInspection, "1 to 64 letters, digits, - or _");
-        Device = Text(root, "dev", text => EntryName.IsDevice(text) && !text.Contains('~', StringComparison.Ordinal), "1 to 20 of a-z and 0-9");
+        Device = Text(root, "dev", text => EntryName.IsDevice(text)
+            && !text.Contains('~', StringComparison.Ordinal), "1 to 20 of a-z and 0-9");
         Seq = Number(root, "seq", 1, Limits.Sequence);
         var hlc = default(Hlc);
         Text(root, "hlc", text => Hlc.TryParse(text, out hlc), "twelve hexadecimal digits, a hyphen, four more");
@@ -79,13 +80,15 @@ internal sealed class Envelope
     {
         if (root.TryGetProperty(name, out var value) && value.ValueKind == JsonValueKind.Number
             && value.TryGetInt32(out var number) && number >= least && number <= most) return number;
-        Refuse(name, value.ValueKind == JsonValueKind.Undefined ? "nothing" : BodyJson.Short(value.GetRawText()), $"a whole number from {least} to {most}");
+        Refuse(name, value.ValueKind == JsonValueKind.Undefined
+            ? "nothing" : BodyJson.Short(value.GetRawText()), $"a whole number from {least} to {most}");
         return 0;
     }
 
     private string Text(JsonElement root, string name, Func<string, bool> allowed, string words)
     {
-        if (root.TryGetProperty(name, out var value) && value.ValueKind == JsonValueKind.String && value.GetString() is { } text && allowed(text)) return text;
+        if (root.TryGetProperty(name, out var value) && value.ValueKind == JsonValueKind.String && value.GetString() is { } text
+            && allowed(text)) return text;
         Refuse(name, value.ValueKind == JsonValueKind.Undefined ? "nothing" : BodyJson.Short(value.GetRawText()), words);
         return "";
     }

@@ -18,7 +18,8 @@ public readonly record struct Hlc(long Milliseconds, int Counter) : IComparable<
     {
         hlc = default;
         if (text is not { Length: 17 } || text[12] != '-') return false;
-        if (!long.TryParse(text.AsSpan(0, 12), NumberStyles.AllowHexSpecifier, CultureInfo.InvariantCulture, out var milliseconds)) return false;
+        if (!long.TryParse(text.AsSpan(0, 12), NumberStyles.AllowHexSpecifier, CultureInfo.InvariantCulture, out var milliseconds))
+            return false;
         if (!int.TryParse(text.AsSpan(13), NumberStyles.AllowHexSpecifier, CultureInfo.InvariantCulture, out var counter)) return false;
         hlc = new Hlc(milliseconds, counter);
         return true;

@@ -45,7 +45,9 @@ public static class Limits
     /// <summary>Devices that may write in one inspection.</summary>
     public const int Devices = 16;
 
-    /// <summary>Branches of all devices together, each device one: a copied profile makes one more. Work on a journal grows with them.</summary>
+    /// <summary>
+    /// Branches of all devices together, each device one: a copied profile makes one more. Work on a journal grows with them.
+    /// </summary>
     public const int Branches = 64;
 
     /// <summary>Names in one list of a line: what it replaces, what it rests on. Honest lines name a few.</summary>

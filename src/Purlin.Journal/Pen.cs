@@ -5,8 +5,8 @@ using System.Text.Json;
 namespace Purlin.Journal;
 
 /// <summary>
-/// Writes one device's lines in one inspection (an append-only writer): sequence without gaps, hash of the line before, hybrid clock, and what it has newly seen
-/// of other devices. There is one pen a device and inspection (on the phone a lock sees to it).
+/// Writes one device's lines in one inspection (an append-only writer): sequence without gaps, hash of the line before, hybrid clock, and
+/// what it has newly seen of other devices. There is one pen a device and inspection (on the phone a lock sees to it).
 /// </summary>
 public sealed class Pen
 {
@@ -22,7 +22,8 @@ public sealed class Pen
     public Pen(string inspection, string device)
     {
         ArgumentException.ThrowIfNullOrEmpty(inspection);
-        if (!EntryName.IsDevice(device) || device.Contains('~', StringComparison.Ordinal)) throw new ArgumentException("a device is 1 to 20 of a-z and 0-9", nameof(device));
+        if (!EntryName.IsDevice(device) || device.Contains('~', StringComparison.Ordinal))
+            throw new ArgumentException("a device is 1 to 20 of a-z and 0-9", nameof(device));
         this.inspection = inspection;
         this.device = device;
     }

@@ -57,6 +57,7 @@ public static class PlaceKind
     /// <summary>All of them, outside first.</summary>
     public static IReadOnlyList<string> All { get; } =
     [
-        Site, Side, Roof, Attic, CrawlSpace, Basement, Garage, Mechanical, Kitchen, Bathroom, Laundry, Bedroom, Room, Hall, Stairs, Deck, Outbuilding,
+        Site, Side, Roof, Attic, CrawlSpace, Basement, Garage, Mechanical, Kitchen, Bathroom, Laundry, Bedroom, Room, Hall, Stairs, Deck,
+        Outbuilding,
     ];
 }

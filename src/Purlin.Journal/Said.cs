@@ -3,8 +3,8 @@ using System.Collections.Immutable;
 namespace Purlin.Journal;
 
 /// <summary>
-/// A sentence for a person, by key with its values. It is no text: only a <see cref="Tongue"/> turns it into words, late and in the language
-/// asked for. Values keep their full precision and unit. Code compares keys, never words.
+/// A sentence for a person, by key with its values. It is no text: only a <see cref="Tongue"/> turns it into words, late and in the
+/// language asked for. Values keep their full precision and unit. Code compares keys, never words.
 /// </summary>
 public sealed record Said
 {

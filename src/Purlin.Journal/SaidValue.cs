@@ -76,7 +76,8 @@ public readonly record struct Filled(string Name, SaidValue Value)
     public static implicit operator Filled((string Name, int Count) one) => new(one.Name, new SaidValue.Number(one.Count));
 
     /// <summary>A number with its unit.</summary>
-    public static implicit operator Filled((string Name, double Number, string Unit) one) => new(one.Name, new SaidValue.Number(one.Number, one.Unit));
+    public static implicit operator Filled((string Name, double Number, string Unit) one) =>
+        new(one.Name, new SaidValue.Number(one.Number, one.Unit));
 
     /// <summary>A day.</summary>
     public static implicit operator Filled((string Name, DateOnly Day) one) => new(one.Name, new SaidValue.Day(one.Day));

@@ -1,6 +1,8 @@
 namespace Purlin.Journal;
 
-/// <summary>The places a house of these facts has, so that the drawing stands before the first step is taken. The inspector adds and renames freely.</summary>
+/// <summary>
+/// The places a house of these facts has, so that the drawing stands before the first step is taken. The inspector adds and renames freely.
+/// </summary>
 public static class StartingPlaces
 {
     /// <summary>The places to add when an inspection is opened, outside first, then from the roof down.</summary>
@@ -28,11 +30,14 @@ public static class StartingPlaces
         places.Add(Of(PlaceKind.Room, "Living room", 0));
         places.Add(Of(PlaceKind.Kitchen, "Kitchen", 0));
         places.Add(Of(PlaceKind.Laundry, "Laundry", 0));
-        for (var bath = 1; bath <= baths; bath++) places.Add(Of(PlaceKind.Bathroom, baths == 1 ? "Bathroom" : $"Bathroom {bath}", bath == 1 ? 0 : upper));
-        for (var bedroom = 1; bedroom <= bedrooms; bedroom++) places.Add(Of(PlaceKind.Bedroom, $"Bedroom {bedroom}", upper == 0 || bedroom == 1 ? 0 : upper));
+        for (var bath = 1; bath <= baths; bath++)
+            places.Add(Of(PlaceKind.Bathroom, baths == 1 ? "Bathroom" : $"Bathroom {bath}", bath == 1 ? 0 : upper));
+        for (var bedroom = 1; bedroom <= bedrooms; bedroom++)
+            places.Add(Of(PlaceKind.Bedroom, $"Bedroom {bedroom}", upper == 0 || bedroom == 1 ? 0 : upper));
         if (upper > 0) places.Add(Of(PlaceKind.Stairs, "Stairs", 0));
         places.Add(Of(PlaceKind.Mechanical, "Mechanical closet", property.Foundation == "basement" ? -1 : 0));
     }
 
-    private static EntryBody.PlaceAdded Of(string kind, string name, int? storey = null) => new() { Kind = kind, Name = name, Storey = storey };
+    private static EntryBody.PlaceAdded Of(string kind, string name, int? storey = null) =>
+        new() { Kind = kind, Name = name, Storey = storey };
 }

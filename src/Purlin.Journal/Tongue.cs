@@ -47,12 +47,15 @@ public sealed class Tongue
     public static Tongue Of(string language, IReadOnlyDictionary<string, string> sentences) => new(language, sentences, null);
 
     /// <summary>These sentences laid over this language; the rest stays.</summary>
-    public Tongue Under(IReadOnlyDictionary<string, string> sentences, string? language = null) => new(language ?? Language, sentences, this);
+    public Tongue Under(IReadOnlyDictionary<string, string> sentences, string? language = null) =>
+        new(language ?? Language, sentences, this);
 
     /// <summary>The sentence of a key as it is written, places open; none when there is no such sentence.</summary>
     public string? Find(string key) => own.TryGetValue(key, out var sentence) ? sentence : beneath?.Find(key);
 
-    /// <summary>In words. A key without a sentence shows itself and its values: nothing is lost, and nobody in an attic sees an exception.</summary>
+    /// <summary>
+    /// In words. A key without a sentence shows itself and its values: nothing is lost, and nobody in an attic sees an exception.
+    /// </summary>
     public string Say(Said said)
     {
         ArgumentNullException.ThrowIfNull(said);

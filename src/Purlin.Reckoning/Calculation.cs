@@ -25,7 +25,9 @@ public sealed record Calculation
     /// <summary>What it rests on: document, section, edition.</summary>
     public required ImmutableArray<string> Sources { get; init; }
 
-    /// <summary>The calculation over checked inputs. Refusals that only show in combination (wet bulb above dry bulb) come back as such.</summary>
+    /// <summary>
+    /// The calculation over checked inputs. Refusals that only show in combination (wet bulb above dry bulb) come back as such.
+    /// </summary>
     public required Func<Given, Checked<Working>> Work { get; init; }
 
     /// <summary>Checks every input against its block, then reckons.</summary>

@@ -74,11 +74,13 @@ public sealed class Given
         {
             if (refusals.Count >= MostRefusals) break;
             if (inputs.All(known => known.Name != name))
-                refusals.Add(new Refusal(path + Short(name), "refused.unknown", new("allowed.word", ("words", SaidValue.Of(inputs.Select(known => known.Name))))));
+                refusals.Add(new Refusal(path
+                    + Short(name), "refused.unknown", new("allowed.word", ("words", SaidValue.Of(inputs.Select(known => known.Name))))));
         }
         foreach (var known in inputs)
         {
-            if (input.TryGetPropertyValue(known.Name, out var node) && node is not null) Read(known, node, path + known.Name, read, refusals);
+            if (input.TryGetPropertyValue(known.Name, out var node) && node is not null)
+                Read(known, node, path + known.Name, read, refusals);
             else if (known.Required) refusals.Add(new Refusal(path + known.Name, "refused.missing", known.Allowed));
         }
         return new Given(read, input);
@@ -91,7 +93,8 @@ public sealed class Given
             Input.Quantity quantity => Quantity(quantity, node),
             Input.Whole whole => Whole(whole, node),
             Input.Choice choice => Word(choice, node),
-            Input.Text free => node is JsonValue word && word.TryGetValue<string>(out var text) && text.Length >= 1 && text.Length <= free.Most ? text : null,
+            Input.Text free => node is JsonValue word && word.TryGetValue<string>(out var text) && text.Length >= 1
+                && text.Length <= free.Most ? text : null,
             Input.Flag => node is JsonValue flag && flag.TryGetValue<bool>(out var yes) ? yes : null,
             Input.List list => Elements(list, node, path, refusals),
             Input.Group group => node is JsonObject inner ? Check(group.Of, inner, path + ".", refusals) : null,
@@ -105,7 +108,8 @@ public sealed class Given
     private static string? Word(Input.Choice choice, JsonNode node)
     {
         if (node is not JsonValue value) return null;
-        var text = value.GetValueKind() == JsonValueKind.Number && double.IsFinite(Finite(value)) ? value.ToJsonString() : value.TryGetValue<string>(out var word) ? word : "";
+        var text = value.GetValueKind() == JsonValueKind.Number && double.IsFinite(Finite(value))
+            ? value.ToJsonString() : value.TryGetValue<string>(out var word) ? word : "";
         if (choice.Plain is not null && text.Length <= 40) text = choice.Plain(text);
         return choice.Words.Contains(text) ? text : null;
     }
@@ -118,7 +122,8 @@ public sealed class Given
         else if (!value.TryGetValue<string>(out var text) || !Units.TryRead(text, quantity.Unit, out number)) return null;
         // 30.48 cm is 12 in, though not to the last binary place: a limit given in another unit is still the limit.
         var rounding = 1e-12 * Math.Max(Math.Abs(quantity.Least), Math.Abs(quantity.Most));
-        return double.IsFinite(number) && number >= quantity.Least - rounding && number <= quantity.Most + rounding ? Math.Clamp(number, quantity.Least, quantity.Most) : null;
+        return double.IsFinite(number) && number >= quantity.Least - rounding && number <= quantity.Most + rounding
+            ? Math.Clamp(number, quantity.Least, quantity.Most) : null;
     }
 
     private static object? Whole(Input.Whole whole, JsonNode node)
@@ -152,7 +157,8 @@ public sealed class Given
                 elements.Add(new Given(one, []));
             }
             else if (array[index] is JsonObject inner) elements.Add(Check(list.Of, inner, at + ".", refusals));
-            else refusals.Add(new Refusal(at, array[index] is { } other ? AsWritten(other) : "refused.nothing", new("allowed.group", ("names", SaidValue.Of(list.Of.Select(input => input.Name))))));
+            else refusals.Add(new Refusal(at, array[index] is { } other ? AsWritten(other)
+                : "refused.nothing", new("allowed.group", ("names", SaidValue.Of(list.Of.Select(input => input.Name))))));
         }
         return elements.ToImmutable();
     }

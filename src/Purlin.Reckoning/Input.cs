@@ -48,7 +48,9 @@ public abstract record Input(string Name, string Means)
     /// <param name="Words">The words.</param>
     public sealed record Choice(string Name, string Means, ImmutableArray<string> Words) : Input(Name, Means)
     {
-        /// <summary>How another spelling of the trade becomes one of the words (<c>12 AWG</c> is <c>12</c>); none where only the words are read.</summary>
+        /// <summary>
+        /// How another spelling of the trade becomes one of the words (<c>12 AWG</c> is <c>12</c>); none where only the words are read.
+        /// </summary>
         public Func<string, string>? Plain { get; init; }
 
         /// <inheritdoc/>
@@ -74,7 +76,9 @@ public abstract record Input(string Name, string Means)
         public override Said Allowed => "allowed.flag";
     }
 
-    /// <summary>A list; each element is an object with the inputs of <see cref="Of"/>, or a bare value when there is one nameless input.</summary>
+    /// <summary>
+    /// A list; each element is an object with the inputs of <see cref="Of"/>, or a bare value when there is one nameless input.
+    /// </summary>
     /// <param name="Name">Lower case with underscores.</param>
     /// <param name="Means">Key of the line that says what it is.</param>
     /// <param name="Of">The inputs of one element.</param>

@@ -32,7 +32,8 @@ public sealed class Table
     /// <summary>The rows, in order.</summary>
     public ImmutableArray<TableRow> Rows { get; }
 
-    /// <exception cref="FormatException">No source line, no columns, or a row of another width; the message names file and line.</exception>
+    /// <exception cref="FormatException">No source line, no columns, or a row of another width; the message names file and
+    /// line.</exception>
     internal static Table Parse(string name, string text)
     {
         var lines = text.ReplaceLineEndings("\n").Split('\n');
@@ -45,7 +46,8 @@ public sealed class Table
             if (lines[index].Length == 0 || lines[index].StartsWith('#')) continue;
             var cells = Cells(lines[index]);
             if (columns.IsEmpty) columns = cells;
-            else if (cells.Length != columns.Length) throw new FormatException($"{name}, line {index + 1}: {cells.Length} cells, {columns.Length} columns");
+            else if (cells.Length != columns.Length)
+                throw new FormatException($"{name}, line {index + 1}: {cells.Length} cells, {columns.Length} columns");
             else rows.Add(new TableRow(name, index + 1, source, columns, cells));
         }
         return columns.IsEmpty ? throw new FormatException($"{name}: no columns") : new Table(name, source, columns, rows.ToImmutable());

@@ -36,7 +36,9 @@ internal static class Above
         var gutter = walk.Seen(house["Rear"], "gutter.full", "full of leaves and needles", "rear eave");
         walk.Photo("gutter", house["Rear"], gutter, PhotoUse.Finding, "Leaves fill the gutter.");
         walk.Clear(house["Front"], null, "gutter.full");
-        walk.Limit(place, "The upper slopes were not walked", "The shingles were too worn and steep to walk on without harm to the roof or the inspector.", "Have the roofing contractor who mends the flashing look at the upper slopes too.");
+        walk.Limit(place, "The upper slopes were not walked",
+            "The shingles were too worn and steep to walk on without harm to the roof or the inspector.",
+            "Have the roofing contractor who mends the flashing look at the upper slopes too.");
     }
 
     private static void Attic(House house)
@@ -44,9 +46,11 @@ internal static class Above
         var (walk, place) = (house.Walk, house["Attic"]);
         var fan = walk.Seen(place, "bath-fan.vents-into-attic", "the duct of bathroom 2 ends under the sheathing", "above bathroom 2");
         walk.Photo("attic-fan", place, fan, PhotoUse.Finding, "The duct ends inside the attic.");
-        var dark = walk.Seen(place, "roof-deck.stained", "dark, dry sheathing around the end of the fan duct and down the north slope", "north slope");
+        var dark = walk.Seen(place, "roof-deck.stained", "dark, dry sheathing around the end of the fan duct and down the north slope",
+            "north slope");
         walk.Photo("attic-dark", place, dark, PhotoUse.Finding, "Dark sheathing on the north slope.");
-        var stain = walk.Seen(place, "roof-deck.stained", "brown rings on the sheathing below the chimney, damp to the meter", "below the chimney");
+        var stain = walk.Seen(place, "roof-deck.stained", "brown rings on the sheathing below the chimney, damp to the meter",
+            "below the chimney");
         walk.Photo("attic-stain", place, stain, PhotoUse.Finding, "Water rings on both sides of the chimney.");
         walk.Reading(place, "wood moisture", 21, "%", "pin meter", label: "sheathing below the chimney");
         walk.Reading(place, "wood moisture", 14, "%", "pin meter", label: "sheathing, north slope");
@@ -57,7 +61,8 @@ internal static class Above
         walk.Reading(place, "insulation depth", 5, "in", "rule", insulation);
         walk.Seen(place, "attic-ventilation.too-little", "two gable vents only; no vents seen at the eaves");
         walk.Clear(place, null, "framing.rot");
-        var end = walk.Limit(place, "The north end of the attic was not entered", "No walkway, and insulation hides the joists.", "Have it looked at when a walkway is laid or the insulation is renewed.");
+        var end = walk.Limit(place, "The north end of the attic was not entered", "No walkway, and insulation hides the joists.",
+            "Have it looked at when a walkway is laid or the insulation is renewed.");
         walk.Photo("attic-end", place, end, PhotoUse.Context, "Joists under insulation at the north end.");
     }
 }

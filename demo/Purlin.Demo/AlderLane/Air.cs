@@ -16,8 +16,10 @@ internal static class Air
         var (walk, place) = (house.Walk, house["Mechanical closet"]);
         var furnace = walk.Component("furnace", place);
         walk.Photo("furnace", place, use: PhotoUse.Context, caption: "Furnace in the closet.", component: furnace);
-        walk.Photo("furnace-plate", place, use: PhotoUse.Nameplate, caption: "Nameplate: made November 1999, rise 40 to 70 °F.", component: furnace);
-        walk.Fact(furnace, "plate", FactValue.Of("GAS FURNACE  CATEGORY I\nMODEL  FU-080-12\nSERIAL  9911 20736\nINPUT  80,000 BTU/H\nTEMP RISE  40 - 70 °F\nMFD  11/1999"), Basis.Nameplate);
+        walk.Photo("furnace-plate", place, use: PhotoUse.Nameplate, caption: "Nameplate: made November 1999, rise 40 to 70 °F.",
+            component: furnace);
+        walk.Fact(furnace, "plate",
+            FactValue.Of("GAS FURNACE  CATEGORY I\nMODEL  FU-080-12\nSERIAL  9911 20736\nINPUT  80,000 BTU/H\nTEMP RISE  40 - 70 °F\nMFD  11/1999"), Basis.Nameplate);
         walk.Fact(furnace, "fuel", FactValue.Of("natural gas"), Basis.Nameplate);
         walk.Fact(furnace, "year", FactValue.Of(1999), Basis.Nameplate);
         walk.Fact(furnace, "input", FactValue.Of(80000), Basis.Nameplate, "Btu/h");
@@ -43,8 +45,10 @@ internal static class Air
         var (indoors, outdoors) = (house["Mechanical closet"], house["Left side"]);
         var unit = walk.Component("outdoor unit", outdoors);
         walk.Photo("outdoor-unit", outdoors, use: PhotoUse.Context, caption: "Outdoor unit.", component: unit);
-        walk.Photo("outdoor-plate", outdoors, use: PhotoUse.Nameplate, caption: "Nameplate: made May 2008, 36 thousand Btu/h by its model number, R-22.", component: unit);
-        walk.Fact(unit, "plate", FactValue.Of("SPLIT SYSTEM  COOLING\nMODEL  CU-036-B\nSERIAL  0508 61190\nREFRIGERANT  R-22   96 OZ\n208/230 V  60 HZ  1 PH\nMIN CIRCUIT AMPS  18.6\nMAX FUSE OR BREAKER  30\nMFD  05/2008"), Basis.Nameplate);
+        walk.Photo("outdoor-plate", outdoors, use: PhotoUse.Nameplate,
+            caption: "Nameplate: made May 2008, 36 thousand Btu/h by its model number, R-22.", component: unit);
+        walk.Fact(unit, "plate",
+            FactValue.Of("SPLIT SYSTEM  COOLING\nMODEL  CU-036-B\nSERIAL  0508 61190\nREFRIGERANT  R-22   96 OZ\n208/230 V  60 HZ  1 PH\nMIN CIRCUIT AMPS  18.6\nMAX FUSE OR BREAKER  30\nMFD  05/2008"), Basis.Nameplate);
         walk.Fact(unit, "year", FactValue.Of(2008), Basis.Nameplate);
         walk.Fact(unit, "breaker", FactValue.Of(30), Basis.Seen, "A");
         walk.Fact(unit, "conductor size", FactValue.Of("10"), Basis.Seen);

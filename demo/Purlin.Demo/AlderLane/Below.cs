@@ -28,7 +28,8 @@ internal static class Below
         var bare = walk.Seen(place, "crawl-space.no-ground-cover", "about a third of the soil is bare", "rear half");
         walk.Photo("crawl", place, bare, PhotoUse.Finding, "Ground cover stops halfway.");
         walk.Clear(place, null, "crawl-space.standing-water");
-        var joist = walk.Seen(place, "framing.wood-wet", "joist ends at the rear wall wet to the meter", "rear wall, third and fourth joist", floor);
+        var joist = walk.Seen(place, "framing.wood-wet", "joist ends at the rear wall wet to the meter",
+            "rear wall, third and fourth joist", floor);
         walk.Photo("crawl-joist", place, joist, PhotoUse.Finding, "Dark, wet joist end.", floor);
         walk.Reading(place, "wood moisture", 24, "%", "pin meter", floor, label: "joist end at the rear wall");
         walk.Reading(place, "wood moisture", 22, "%", "pin meter", floor, label: "sill at the rear wall");
@@ -39,7 +40,8 @@ internal static class Below
         walk.Seen(place, "pier.shimmed", "gap above the post closed with wood shims", "middle girder", floor);
         walk.Photo("crawl-post", place, post, PhotoUse.Finding, "Post on a tipped pad.", floor);
         walk.Clear(place, null, "framing.rot", "framing.notched");
-        var corner = walk.Limit(place, "The north-east corner of the crawl space was not entered", "Less than 12 in below the beam there.", "Have the foundation contractor look at that corner when the post is set right; dig a way in if need be.");
+        var corner = walk.Limit(place, "The north-east corner of the crawl space was not entered", "Less than 12 in below the beam there.",
+            "Have the foundation contractor look at that corner when the post is set right; dig a way in if need be.");
         walk.Photo("crawl-corner", place, corner, PhotoUse.Context, "The way is too low at the north-east corner.");
     }
 
@@ -56,9 +58,11 @@ internal static class Below
         };
         for (var row = 0; row < 4; row++)
             for (var column = 0; column < 6; column++)
-                walk.Reading(place, "floor level", levels[row, column], "in", "water level", set: "ground floor", point: new PlanPoint(2 + column * 7.2, 2 + row * 8, "ft", row == 3 ? 0.4 : 0), label: row == 3 ? "carpet" : null);
+                walk.Reading(place, "floor level", levels[row, column], "in", "water level", set: "ground floor",
+                    point: new PlanPoint(2 + column * 7.2, 2 + row * 8, "ft", row == 3 ? 0.4 : 0), label: row == 3 ? "carpet" : null);
         walk.Photo("floor-level", place, use: PhotoUse.Fine, caption: "Floor level survey: lowest near the middle.");
-        var door = walk.Seen(house["Entry and hall"], "floor.out-of-level", "hall door rubs; gap of 1/2 in at the head of the frame", "door to the living room");
+        var door = walk.Seen(house["Entry and hall"], "floor.out-of-level", "hall door rubs; gap of 1/2 in at the head of the frame",
+            "door to the living room");
         walk.Photo("door", house["Entry and hall"], door, PhotoUse.Finding, "Door frame out of square.");
     }
 }

@@ -22,7 +22,8 @@ internal static class Outside
         var siding = walk.Component("siding", null);
         walk.Fact(siding, "material", FactValue.Of("hardboard lap"), Basis.Seen);
         walk.Fact(siding, "year", FactValue.Of(1986), Basis.Told);
-        walk.Seen(house["Rear"], "siding.hardboard-swollen", "lower edges of the bottom two courses are swollen and soft", "left of the deck", siding);
+        walk.Seen(house["Rear"], "siding.hardboard-swollen", "lower edges of the bottom two courses are swollen and soft",
+            "left of the deck", siding);
         walk.Seen(house["Left side"], "siding.hardboard-swollen", "swollen at the hose tap", null, siding);
         walk.Clear(house["Front"], siding, "siding.hardboard-swollen", "siding.rot");
         walk.Clear(house["Right side"], siding, "siding.hardboard-swollen", "siding.rot");
@@ -41,7 +42,8 @@ internal static class Outside
         walk.Fact(drive, "material", FactValue.Of("concrete"), Basis.Seen);
         var crack = walk.Seen(house["Site"], "driveway.shrinkage-crack", "one hairline crack, level across", "middle bay", drive);
         walk.Photo("driveway", house["Site"], crack, PhotoUse.Finding, "Hairline crack, no step across it.", drive);
-        var falls = walk.Seen(house["Rear"], "grading.falls-to-house", "ground falls toward the wall, 2 in over 6 ft by level", "between deck and corner");
+        var falls = walk.Seen(house["Rear"], "grading.falls-to-house", "ground falls toward the wall, 2 in over 6 ft by level",
+            "between deck and corner");
         walk.Photo("grading", house["Rear"], falls, PhotoUse.Finding, "The level shows the ground falling toward the wall.");
         walk.Reading(house["Rear"], "ground level", 0, "in", "level and rule", set: "grade rear", point: new PlanPoint(0, 0, "ft"));
         walk.Reading(house["Rear"], "ground level", 1.1, "in", "level and rule", set: "grade rear", point: new PlanPoint(3, 0, "ft"));
@@ -51,7 +53,8 @@ internal static class Outside
         walk.Clear(house["Front"], null, "downspout.ends-at-wall", "grading.falls-to-house");
         walk.Seen(house["Left side"], "grading.soil-touches-siding", "bark mulch against the siding for 8 ft", "at the hose tap");
         walk.Clear(house["Rear"], null, "grading.soil-touches-siding");
-        var wall = walk.Seen(house["Rear"], "crack.structural", "stepped diagonal crack, about 3/16 in at the top, no sign of recent movement", "north-east corner");
+        var wall = walk.Seen(house["Rear"], "crack.structural",
+            "stepped diagonal crack, about 3/16 in at the top, no sign of recent movement", "north-east corner");
         walk.Photo("foundation-crack", house["Rear"], wall, PhotoUse.Finding, "Diagonal crack, wider at the top.");
         walk.Clear(house["Left side"], null, "crack.structural");
         walk.Clear(house["Right side"], null, "crack.structural");
@@ -63,7 +66,8 @@ internal static class Outside
         var deck = walk.Component("deck", house["Deck"]);
         walk.Fact(deck, "material", FactValue.Of("wood on posts"), Basis.Seen);
         walk.Fact(deck, "year", FactValue.Of(1991), Basis.Told);
-        var ledger = walk.Seen(house["Deck"], "deck.ledger-nailed", "nails only; no bolts or lag screws seen", "along the house wall", deck);
+        var ledger = walk.Seen(house["Deck"], "deck.ledger-nailed", "nails only; no bolts or lag screws seen", "along the house wall",
+            deck);
         walk.Photo("deck-ledger", house["Deck"], ledger, PhotoUse.Finding, "Nail heads only, and a dark stain above the ledger.", deck);
         walk.Seen(house["Deck"], "deck.flashing-missing", null, "above the ledger", deck);
         var guard = walk.Seen(house["Deck"], "guard.low", "30 in above the deck; drop of 44 in", null, deck);
@@ -75,7 +79,8 @@ internal static class Outside
         var stairs = walk.Component("stairs", house["Deck"], "deck stairs");
         var uneven = walk.Seen(house["Deck"], "stairs.risers-uneven", "top riser is the tallest", null, stairs);
         walk.Photo("deck-stairs", house["Deck"], uneven, PhotoUse.Finding, "Risers from bottom to top: 6 1/2, 8, 8, 10 1/2 in.", stairs);
-        foreach (var riser in (ReadOnlySpan<double>)[6.5, 8, 8, 10.5]) walk.Reading(house["Deck"], "stair riser", riser, "in", "tape", stairs, "deck stairs");
+        foreach (var riser in (ReadOnlySpan<double>)[6.5, 8, 8, 10.5])
+            walk.Reading(house["Deck"], "stair riser", riser, "in", "tape", stairs, "deck stairs");
         walk.Seen(house["Deck"], "handrail.missing", "four risers, no rail on either side", null, stairs);
     }
 }

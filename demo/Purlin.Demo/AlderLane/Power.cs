@@ -54,14 +54,17 @@ internal static class Power
         var wiring = walk.Component("branch wiring", null);
         walk.Fact(wiring, "material", FactValue.Of("copper, and solid aluminium on some 15 A circuits"), Basis.Seen);
         walk.Fact(wiring, "year", FactValue.Of(1968), Basis.Presumed);
-        var silver = walk.Seen(house["Bedroom 3"], "branch-wiring.aluminium-solid", "solid silver-coloured wire at two opened receptacles", "north wall", wiring);
+        var silver = walk.Seen(house["Bedroom 3"], "branch-wiring.aluminium-solid", "solid silver-coloured wire at two opened receptacles",
+            "north wall", wiring);
         walk.Photo("aluminium", house["Bedroom 3"], silver, PhotoUse.Finding, "Solid aluminium wire at the receptacle.", wiring);
         walk.Clear(house["Living room"], wiring, "branch-wiring.aluminium-solid");
-        var counter = walk.Seen(house["Kitchen"], "receptacle.no-gfci", "two counter receptacles do not trip by tester", "beside the sink", sample: new Sample(4, 4, 2));
+        var counter = walk.Seen(house["Kitchen"], "receptacle.no-gfci", "two counter receptacles do not trip by tester", "beside the sink",
+            sample: new Sample(4, 4, 2));
         walk.Photo("kitchen-outlet", house["Kitchen"], counter, PhotoUse.Finding, "Counter receptacle without ground-fault protection.");
         walk.Clear(house["Bathroom 1"], "receptacle.no-gfci", sample: new Sample(1, 1, 0));
         walk.Seen(house["Bathroom 2"], "receptacle.no-gfci", null, "beside the basin", sample: new Sample(1, 1, 1));
-        var open = walk.Seen(house["Bedroom 3"], "receptacle.open-ground", "three-slot receptacles with no ground by tester", null, sample: new Sample(4, 5, 2));
+        var open = walk.Seen(house["Bedroom 3"], "receptacle.open-ground", "three-slot receptacles with no ground by tester", null,
+            sample: new Sample(4, 5, 2));
         walk.Photo("tester", house["Bedroom 3"], open, PhotoUse.Finding, "Tester: no ground.");
         walk.Clear(house["Bedroom 2"], "receptacle.open-ground", sample: new Sample(4, 5, 0));
         walk.Clear(house["Living room"], "receptacle.open-ground", sample: new Sample(6, 8, 0));

@@ -18,7 +18,8 @@ internal static class Rounds
     private static void Shell(House house)
     {
         var walk = house.Walk;
-        foreach (var side in (ReadOnlySpan<string>)["Front", "Left side", "Right side"]) walk.Clear(house[side], null, "eave.fascia-rot", "eave.soffit-loose", "trim.rot");
+        foreach (var side in (ReadOnlySpan<string>)["Front", "Left side", "Right side"])
+            walk.Clear(house[side], null, "eave.fascia-rot", "eave.soffit-loose", "trim.rot");
         walk.Seen(house["Rear"], "eave.fascia-rot", "fascia soft behind the full gutter, for about 4 ft", "rear eave");
         walk.Clear(house["Rear"], null, "trim.rot");
         walk.Clear(house["Front"], null, "exterior-door.rot", "exterior-door.wont-latch", "walk.trip-edge", "steps.broken");
@@ -36,8 +37,10 @@ internal static class Rounds
     private static void Pipes(House house)
     {
         var walk = house.Walk;
-        foreach (var room in (ReadOnlySpan<string>)["Kitchen", "Bathroom 1", "Bathroom 2", "Laundry"]) walk.Clear(house[room], null, "drain.active-leak", "drain.slow");
-        foreach (var room in (ReadOnlySpan<string>)["Kitchen", "Bathroom 1"]) walk.Clear(house[room], null, "sink.no-water", "supply-piping.flow-weak");
+        foreach (var room in (ReadOnlySpan<string>)["Kitchen", "Bathroom 1", "Bathroom 2", "Laundry"])
+            walk.Clear(house[room], null, "drain.active-leak", "drain.slow");
+        foreach (var room in (ReadOnlySpan<string>)["Kitchen", "Bathroom 1"])
+            walk.Clear(house[room], null, "sink.no-water", "supply-piping.flow-weak");
         walk.Seen(house["Bathroom 2"], "supply-piping.flow-weak-hot", "hot side runs at about half of the cold", "basin");
         walk.Seen(house["Bathroom 2"], "toilet.loose", "rocks on its bolts");
         walk.Clear(house["Bathroom 1"], null, "toilet.loose", "toilet.runs-on", "tub-and-shower.wall-soft", "tub-and-shower.joints-open");
@@ -49,23 +52,28 @@ internal static class Rounds
     private static void Heat(House house)
     {
         var (walk, closet) = (house.Walk, house["Mechanical closet"]);
-        walk.Clear(closet, null, "vent.disconnected", "vent.near-wood", "combustion-air.short", "furnace.flame-disturbed", "thermostat.fault");
+        walk.Clear(closet, null, "vent.disconnected", "vent.near-wood", "combustion-air.short", "furnace.flame-disturbed",
+            "thermostat.fault");
         walk.Clear(house["Garage"], null, "vent.slope-wrong", "vent.spills");
         walk.Seen(house["Crawl space"], "duct.insulation-torn", "wrap hangs from two runs", "rear half");
         walk.Clear(house["Crawl space"], null, "duct.disconnected", "insulation.underfloor-fallen");
-        foreach (var room in (ReadOnlySpan<string>)["Living room", "Kitchen", "Bedroom 1", "Bedroom 2", "Bedroom 3"]) walk.Clear(house[room], "room-heater.none-in-room", words: "warm air at the register");
+        foreach (var room in (ReadOnlySpan<string>)["Living room", "Kitchen", "Bedroom 1", "Bedroom 2", "Bedroom 3"])
+            walk.Clear(house[room], "room-heater.none-in-room", words: "warm air at the register");
     }
 
     private static void Interior(House house)
     {
         var walk = house.Walk;
-        foreach (var room in (ReadOnlySpan<string>)["Living room", "Bedroom 1", "Bedroom 3"]) walk.Clear(house[room], null, "wall.diagonal-crack", "wall.water-stain", "ceiling.sagging", "floor-covering.water-damage");
+        foreach (var room in (ReadOnlySpan<string>)["Living room", "Bedroom 1", "Bedroom 3"])
+            walk.Clear(house[room], null, "wall.diagonal-crack", "wall.water-stain", "ceiling.sagging", "floor-covering.water-damage");
         walk.Seen(house["Entry and hall"], "wall.diagonal-crack", "crack of about 1/16 in above the door head", "door to the living room");
         walk.Seen(house["Bedroom 1"], "wall.hairline-crack", "hairline at two taped joints");
         walk.Clear(house["Entry and hall"], "interior-door.damaged", sample: new Sample(6, 9, 0));
-        foreach (var room in (ReadOnlySpan<string>)["Bedroom 1", "Bedroom 2", "Bedroom 3"]) walk.Seen(house[room], "protective-device.no-afci");
+        foreach (var room in (ReadOnlySpan<string>)["Bedroom 1", "Bedroom 2", "Bedroom 3"])
+            walk.Seen(house[room], "protective-device.no-afci");
         walk.Seen(house["Kitchen"], "cabinet-and-counter.water-damage", "floor of the cupboard swollen, dry today", "under the sink");
-        walk.Clear(house["Kitchen"], null, "cabinet-and-counter.counter-damaged", "cabinet-and-counter.counter-joint-open", "range-hood.dead", "range.no-anti-tip");
+        walk.Clear(house["Kitchen"], null, "cabinet-and-counter.counter-damaged", "cabinet-and-counter.counter-joint-open",
+            "range-hood.dead", "range.no-anti-tip");
         walk.Clear(house["Bathroom 1"], null, "cabinet-and-counter.counter-joint-open", "bath-fan.dead");
         walk.Seen(house["Bathroom 1"], "mould.shower-mildew", "grey spots at the tub edge");
     }
@@ -74,7 +82,8 @@ internal static class Rounds
     private static void NotThere(House house)
     {
         var walk = house.Walk;
-        foreach (var duty in (ReadOnlySpan<string>)["core:S-03", "core:S-06", "core:E-12", "core:R-08", "core:P-23", "core:P-24"]) walk.Write(new EntryBody.DutyMet { Duty = duty, How = DutyClose.NotPresent });
+        foreach (var duty in (ReadOnlySpan<string>)["core:S-03", "core:S-06", "core:E-12", "core:R-08", "core:P-23", "core:P-24"])
+            walk.Write(new EntryBody.DutyMet { Duty = duty, How = DutyClose.NotPresent });
         var ceiling = walk.Component("ceiling framing", null);
         walk.Fact(ceiling, "material", FactValue.Of("2 x 6 wood joists"), Basis.Seen);
     }

@@ -11,5 +11,6 @@ internal sealed record Scene(string Key, string Label, Action<Sheet> Draw)
         return sheet.Finish(Label);
     }
 
-    public static IReadOnlyList<Scene> All { get; } = [.. OutsideScenes.All, .. RoofScenes.All, .. BelowScenes.All, .. WaterScenes.All, .. PowerScenes.All, .. AirScenes.All, .. InsideScenes.All];
+    public static IReadOnlyList<Scene> All { get; } = [.. OutsideScenes.All, .. RoofScenes.All, .. BelowScenes.All, .. WaterScenes.All,
+        .. PowerScenes.All, .. AirScenes.All, .. InsideScenes.All];
 }

@@ -8,7 +8,9 @@ internal static class Surfaces
     public static void Plaster(this Sheet sheet, SKColor color)
     {
         sheet.Lit(0, 0, Sheet.Width, Sheet.Height, Sheet.Shade(color, 1.06), Sheet.Shade(color, 0.86));
-        for (var index = 0; index < 260; index++) sheet.Stain(sheet.Between(0, Sheet.Width), sheet.Between(0, Sheet.Height), 40, Sheet.Shade(color, sheet.Between(0.9, 1.08)).WithAlpha(14), 2);
+        for (var index = 0; index < 260; index++)
+            sheet.Stain(sheet.Between(0, Sheet.Width), sheet.Between(0, Sheet.Height), 40, Sheet.Shade(color, sheet.Between(0.9, 1.08))
+                .WithAlpha(14), 2);
     }
 
     public static void Brick(this Sheet sheet, float x, float y, float width, float height, SKColor color, float course = 62)
@@ -27,7 +29,8 @@ internal static class Surfaces
     {
         for (var top = y; top < y + height; top += board)
         {
-            sheet.Lit(x, top, width, Math.Min(board, y + height - top), Sheet.Shade(color, sheet.Between(1.02, 1.1)), Sheet.Shade(color, 0.86));
+            sheet.Lit(x, top, width, Math.Min(board, y + height - top), Sheet.Shade(color, sheet.Between(1.02, 1.1)),
+                Sheet.Shade(color, 0.86));
             sheet.Fill(x, Math.Min(top + board - 6, y + height - 6), width, 6, Sheet.Shade(color, 0.55));
         }
     }
@@ -38,10 +41,13 @@ internal static class Surfaces
         for (var top = y; top < y + height; top += course, row++)
         {
             for (var left = -(row % 3) * 60f; left < Sheet.Width; left += 178)
-                sheet.Lit(left, top, 174, course, Sheet.Shade(color, sheet.Between(0.85, 1.15)), Sheet.Shade(color, sheet.Between(0.7, 0.85)));
+                sheet.Lit(left, top, 174, course, Sheet.Shade(color, sheet.Between(0.85, 1.15)),
+                    Sheet.Shade(color, sheet.Between(0.7, 0.85)));
             sheet.Fill(0, top + course - 7, Sheet.Width, 7, Sheet.Shade(color, 0.4));
         }
-        for (var index = 0; index < 2600; index++) sheet.Disc(sheet.Between(0, Sheet.Width), y + sheet.Between(0, height), sheet.Between(1, 2.6), Sheet.Shade(color, sheet.Between(0.5, 1.5)).WithAlpha(120));
+        for (var index = 0; index < 2600; index++)
+            sheet.Disc(sheet.Between(0, Sheet.Width), y
+                + sheet.Between(0, height), sheet.Between(1, 2.6), Sheet.Shade(color, sheet.Between(0.5, 1.5)).WithAlpha(120));
     }
 
     public static void Wood(this Sheet sheet, float x, float y, float width, float height, SKColor color, bool upright = false)
@@ -63,7 +69,9 @@ internal static class Surfaces
         sheet.Lit(x, y, width, height, Sheet.Shade(color, 1.08), Sheet.Shade(color, 0.84));
         sheet.Canvas.Save();
         sheet.Canvas.ClipRect(new SKRect(x, y, x + width, y + height));
-        for (var index = 0; index < 700; index++) sheet.Disc(x + sheet.Between(0, width), y + sheet.Between(0, height), sheet.Between(1, 4), Sheet.Shade(color, sheet.Between(0.7, 1.2)).WithAlpha(90));
+        for (var index = 0; index < 700; index++)
+            sheet.Disc(x + sheet.Between(0, width), y
+                + sheet.Between(0, height), sheet.Between(1, 4), Sheet.Shade(color, sheet.Between(0.7, 1.2)).WithAlpha(90));
         sheet.Canvas.Restore();
     }
 
@@ -71,7 +79,9 @@ internal static class Surfaces
     {
         SKColor color = new(96, 74, 54);
         sheet.Lit(0, y, Sheet.Width, height, Sheet.Shade(color, 1.1), Sheet.Shade(color, 0.6));
-        for (var index = 0; index < 1500; index++) sheet.Disc(sheet.Between(0, Sheet.Width), y + sheet.Between(0, height), sheet.Between(2, 9), Sheet.Shade(color, sheet.Between(0.5, 1.5)).WithAlpha(130));
+        for (var index = 0; index < 1500; index++)
+            sheet.Disc(sheet.Between(0, Sheet.Width), y
+                + sheet.Between(0, height), sheet.Between(2, 9), Sheet.Shade(color, sheet.Between(0.5, 1.5)).WithAlpha(130));
     }
 
     public static void Grass(this Sheet sheet, float y, float height)
@@ -88,7 +98,9 @@ internal static class Surfaces
     {
         SKColor color = new(206, 186, 168);
         sheet.Lit(0, y, Sheet.Width, height, Sheet.Shade(color, 1.05), Sheet.Shade(color, 0.7));
-        for (var index = 0; index < 2200; index++) sheet.Disc(sheet.Between(0, Sheet.Width), y + sheet.Between(0, height), sheet.Between(6, 22), Sheet.Shade(color, sheet.Between(0.75, 1.15)).WithAlpha(70));
+        for (var index = 0; index < 2200; index++)
+            sheet.Disc(sheet.Between(0, Sheet.Width), y
+                + sheet.Between(0, height), sheet.Between(6, 22), Sheet.Shade(color, sheet.Between(0.75, 1.15)).WithAlpha(70));
     }
 
     /// <summary>A room seen flat: wall, floor line and skirting.</summary>
@@ -107,5 +119,6 @@ internal static class Surfaces
         for (var x = 60f; x < Sheet.Width; x += spacing) sheet.Wood(x, 0, member, Sheet.Height, wood, upright: true);
     }
 
-    public static void Sky(this Sheet sheet, float height) => sheet.Lit(0, 0, Sheet.Width, height, new SKColor(158, 184, 206), new SKColor(216, 224, 228));
+    public static void Sky(this Sheet sheet, float height) =>
+        sheet.Lit(0, 0, Sheet.Width, height, new SKColor(158, 184, 206), new SKColor(216, 224, 228));
 }

@@ -60,7 +60,8 @@ internal static class Things
     {
         sheet.Lit(0, 0, Sheet.Width, Sheet.Height, new SKColor(146, 148, 146), new SKColor(104, 106, 106));
         sheet.Lit(190, 150, 1220, 880, new SKColor(222, 222, 216), new SKColor(188, 188, 182));
-        foreach (var (x, y) in (ReadOnlySpan<(float, float)>)[(228, 188), (1372, 188), (228, 992), (1372, 992)]) sheet.Disc(x, y, 15, new SKColor(92, 92, 92));
+        foreach (var (x, y) in (ReadOnlySpan<(float, float)>)[(228, 188), (1372, 188), (228, 992), (1372, 992)])
+            sheet.Disc(x, y, 15, new SKColor(92, 92, 92));
         for (var index = 0; index < lines.Length; index++) sheet.Words(lines[index], 270, 270 + index * 82, 48, new SKColor(26, 28, 32));
     }
 
@@ -87,7 +88,8 @@ internal static class Things
         for (var tick = 0; tick <= 20; tick++)
         {
             var angle = (float)(Math.PI * (0.75 + 1.5 * tick / 20));
-            sheet.Line(Black, 5, (x + radius * 0.82f * MathF.Cos(angle), y + radius * 0.82f * MathF.Sin(angle)), (x + radius * 0.95f * MathF.Cos(angle), y + radius * 0.95f * MathF.Sin(angle)));
+            sheet.Line(Black, 5, (x + radius * 0.82f * MathF.Cos(angle), y + radius * 0.82f * MathF.Sin(angle)),
+                (x + radius * 0.95f * MathF.Cos(angle), y + radius * 0.95f * MathF.Sin(angle)));
         }
         var needle = (float)(Math.PI * (0.75 + 1.5 * share));
         sheet.Line(new SKColor(176, 52, 30), 11, (x, y), (x + radius * 0.78f * MathF.Cos(needle), y + radius * 0.78f * MathF.Sin(needle)));
@@ -102,7 +104,8 @@ internal static class Things
         for (var index = 0; index < points.Length - 1; index++)
             for (var share = 0f; share < 1; share += 0.05f)
             {
-                var (x, y) = (points[index].X + (points[index + 1].X - points[index].X) * share, points[index].Y + (points[index + 1].Y - points[index].Y) * share);
+                var (x, y) = (points[index].X + (points[index + 1].X - points[index].X) * share, points[index].Y
+                    + (points[index + 1].Y - points[index].Y) * share);
                 sheet.Line(new SKColor(120, 122, 126, 160), 4, (x - 30, y - 52), (x + 30, y + 52));
             }
     }

@@ -21,7 +21,9 @@ public sealed record Often
     /// <summary>Of a condition the book says nothing about: met now and then.</summary>
     public const int Unsaid = 2;
 
-    /// <summary>The share of things of its kind that show it, from 0 to 1. Outside its years it is two steps rarer; with no year known, one.</summary>
+    /// <summary>
+    /// The share of things of its kind that show it, from 0 to 1. Outside its years it is two steps rarer; with no year known, one.
+    /// </summary>
     /// <param name="built">Year of the part of the house, when known.</param>
     public double Share(int? built)
     {

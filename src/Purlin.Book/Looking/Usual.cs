@@ -21,10 +21,13 @@ public sealed record Usual
     public double Share(string component, Property? property)
     {
         var named = Things.Where(thing => thing.Component == component).ToList();
-        return named.Where(thing => thing.IsFor(property)).Select(thing => thing.Share).DefaultIfEmpty(named.Count > 0 ? Rare : Unsaid).Max();
+        return named.Where(thing => thing.IsFor(property)).Select(thing => thing.Share).DefaultIfEmpty(named.Count > 0 ? Rare : Unsaid)
+            .Max();
     }
 
-    /// <summary>How many times likelier a condition is met in such a place than on its kind of thing anywhere; 1 for what is not in mind there.</summary>
+    /// <summary>
+    /// How many times likelier a condition is met in such a place than on its kind of thing anywhere; 1 for what is not in mind there.
+    /// </summary>
     public double InMind(string condition)
     {
         for (var at = 0; at < First.Count; at++)

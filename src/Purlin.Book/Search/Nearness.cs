@@ -14,8 +14,10 @@ internal sealed class Nearness
     {
         years = book.Profiles.Where(profile => profile.From is not null || profile.To is not null)
             .SelectMany(profile => profile.Conditions.Select(id => (id, Years: (profile.From ?? int.MinValue, profile.To ?? int.MaxValue))))
-            .GroupBy(line => line.id, StringComparer.Ordinal).ToFrozenDictionary(group => group.Key, group => group.Select(line => line.Years).ToArray(), StringComparer.Ordinal);
-        materials = book.Conditions.Values.Select(condition => (condition.Id, Named: Named(book, condition))).Where(line => line.Named.Length > 0)
+            .GroupBy(line => line.id, StringComparer.Ordinal)
+                .ToFrozenDictionary(group => group.Key, group => group.Select(line => line.Years).ToArray(), StringComparer.Ordinal);
+        materials = book.Conditions.Values.Select(condition => (condition.Id, Named: Named(book, condition)))
+            .Where(line => line.Named.Length > 0)
             .ToFrozenDictionary(line => line.Id, line => line.Named, StringComparer.Ordinal);
     }
 
@@ -25,9 +27,12 @@ internal sealed class Nearness
         var near = condition.Own ? Own : 1;
         if (from.Place is { } place && condition.Places.Contains(place)) near *= Here;
         if (from.Component == condition.Component) near *= InHand;
-        if (from.Absent.Contains(condition.Component) || (condition.Places.Count > 0 && condition.Places.All(from.Absent.Contains))) near *= Absent;
-        if (from.Year is { } year && years.TryGetValue(condition.Id, out var ranges)) near *= ranges.Any(range => year >= range.From && year <= range.To) ? OfItsYears : OtherYears;
-        if (from.Materials.TryGetValue(condition.Component, out var made) && materials.TryGetValue(condition.Id, out var named) && !named.Any(word => Words(made).Contains(word))) near *= OtherMaterial;
+        if (from.Absent.Contains(condition.Component) || (condition.Places.Count > 0 && condition.Places.All(from.Absent.Contains)))
+            near *= Absent;
+        if (from.Year is { } year && years.TryGetValue(condition.Id, out var ranges))
+            near *= ranges.Any(range => year >= range.From && year <= range.To) ? OfItsYears : OtherYears;
+        if (from.Materials.TryGetValue(condition.Component, out var made) && materials.TryGetValue(condition.Id, out var named)
+            && !named.Any(word => Words(made).Contains(word))) near *= OtherMaterial;
         return near;
     }
 
@@ -36,7 +41,8 @@ internal sealed class Nearness
     {
         if (!book.Sheets.TryGetValue(condition.Component, out var sheet)) return [];
         var says = Words(condition.Name).Concat(Words(condition.Id)).ToHashSet(StringComparer.Ordinal);
-        return [.. sheet.Facts.Where(fact => fact.Fact == "material").SelectMany(fact => fact.Choices).SelectMany(Words).Where(says.Contains).Distinct(StringComparer.Ordinal)];
+        return [.. sheet.Facts.Where(fact => fact.Fact == "material").SelectMany(fact => fact.Choices).SelectMany(Words)
+            .Where(says.Contains).Distinct(StringComparer.Ordinal)];
     }
 
     private static IEnumerable<string> Words(string text) => Stems.Split(text).Select(Stems.Of);

@@ -13,8 +13,8 @@ internal readonly record struct Term(string[] Words, int Said, string? Raw = nul
 }
 
 /// <summary>
-/// Takes a sentence apart into the things that tell something: what dictation misheard is put right, words written apart are joined as the book
-/// writes them, words that mean the same become the same, and what tells nothing is left out.
+/// Takes a sentence apart into the things that tell something: what dictation misheard is put right, words written apart are joined as the
+/// book writes them, words that mean the same become the same, and what tells nothing is left out.
 /// </summary>
 internal sealed class SaidWords
 {
@@ -40,7 +40,8 @@ internal sealed class SaidWords
         whole = known.GetAlternateLookup<ReadOnlySpan<char>>();
         filler = book.FillerWords;
         misheard = new Phrases(book.Misheard.Select(line => (Stems.Split(line.Key), Stems.Split(line.Value).ToArray())));
-        same = new Phrases(book.SameWords.Select(line => (Together(Stems.Split(line.Key)), Together(Stems.Split(line.Value)).Select(Stems.Of).Distinct(StringComparer.Ordinal).ToArray())));
+        same = new Phrases(book.SameWords.Select(line => (Together(Stems.Split(line.Key)), Together(Stems.Split(line.Value))
+            .Select(Stems.Of).Distinct(StringComparer.Ordinal).ToArray())));
 
         void Learn(List<string> parts)
         {

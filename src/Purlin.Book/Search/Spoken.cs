@@ -1,8 +1,8 @@
 namespace Purlin.Book.Search;
 
 /// <summary>
-/// Finds conditions by what an inspector would say of them: "double tapped breaker", "popcorn ceiling". Made once for a book; a question costs
-/// well under a millisecond, so that it can be asked with each letter typed. What is too unlike everything finds nothing.
+/// Finds conditions by what an inspector would say of them: "double tapped breaker", "popcorn ceiling". Made once for a book; a question
+/// costs well under a millisecond, so that it can be asked with each letter typed. What is too unlike everything finds nothing.
 /// </summary>
 public sealed class Spoken
 {
@@ -37,7 +37,8 @@ public sealed class Spoken
     {
         ArgumentNullException.ThrowIfNull(book);
         conditions = [.. book.Conditions.Values.OrderBy(condition => condition.Id, StringComparer.Ordinal)];
-        words = new SaidWords(book, conditions.SelectMany(condition => condition.Words.Concat(condition.Signs).Append(condition.Name).Append(condition.Component)));
+        words = new SaidWords(book,
+            conditions.SelectMany(condition => condition.Words.Concat(condition.Signs).Append(condition.Name).Append(condition.Component)));
         nearness = new Nearness(book);
         phrases = new List<Phrase>[conditions.Length];
         for (var index = 0; index < conditions.Length; index++) phrases[index] = Take(index);
@@ -62,14 +63,16 @@ public sealed class Spoken
         [
             .. Enumerable.Range(0, conditions.Length).Where(index => covered[index] / all >= floor)
                 .OrderByDescending(index => score[index]).Take(MostCompared)
-                .Select(index => (Likeness: (score[index] / all) + Fit(phrases[index], asked, all), Index: index)).Where(line => line.Likeness >= LeastLikeness)
+                .Select(index => (Likeness: (score[index] / all) + Fit(phrases[index], asked, all), Index: index))
+                    .Where(line => line.Likeness >= LeastLikeness)
                 .Select(line => (Score: line.Likeness * nearness.Of(conditions[line.Index], from), line.Index))
                 .OrderByDescending(line => line.Score).ThenBy(line => line.Index).Take(most).Select(line => conditions[line.Index]),
         ];
     }
 
     /// <summary>The conditions that fit best to what was said in a kind of place.</summary>
-    public IReadOnlyList<Condition> Find(string said, string? placeKind = null, int most = 5) => Find(said, new Standpoint { Place = placeKind }, most);
+    public IReadOnlyList<Condition> Find(string said, string? placeKind = null, int most = 5) =>
+        Find(said, new Standpoint { Place = placeKind }, most);
 
     /// <summary>Takes the words of a condition in, and gives back the phrases that it is compared with as a whole.</summary>
     private List<Phrase> Take(int index)
@@ -116,7 +119,8 @@ public sealed class Spoken
     {
         if (word.All(char.IsDigit)) return null;
         var (meant, trust) = vocabulary.Meant(word, begun);
-        return meant.Count > 0 ? new Asking([.. meant], meant.Max(number => rarity[number]), trust, IsGuess: true) : new Asking([], Rareness(UnknownSpokenOf), 0, IsGuess: true);
+        return meant.Count > 0 ? new Asking([.. meant], meant.Max(number => rarity[number]), trust, IsGuess: true)
+            : new Asking([], Rareness(UnknownSpokenOf), 0, IsGuess: true);
     }
 
     /// <summary>Of guesses the best counts; words that stand for a thing together count together.</summary>
@@ -128,8 +132,10 @@ public sealed class Spoken
         {
             foreach (var (condition, weight) in found[word])
             {
-                var (had, has) = (of.GetValueOrDefault(condition), (weight * share * asked.Trust, Math.Min(1, weight / Signs) * share * asked.Trust));
-                of[condition] = asked.IsGuess ? (Math.Max(had.Score, has.Item1), Math.Max(had.Covered, has.Item2)) : (had.Score + has.Item1, had.Covered + has.Item2);
+                var (had, has) = (of.GetValueOrDefault(condition),
+                    (weight * share * asked.Trust, Math.Min(1, weight / Signs) * share * asked.Trust));
+                of[condition] = asked.IsGuess
+                    ? (Math.Max(had.Score, has.Item1), Math.Max(had.Covered, has.Item2)) : (had.Score + has.Item1, had.Covered + has.Item2);
             }
         }
         foreach (var (condition, (adds, covers)) in of)
@@ -169,6 +175,8 @@ public sealed class Spoken
     /// <summary>A phrase of a condition: the numbers of its words, and how much it counts to be met as a whole.</summary>
     private readonly record struct Phrase(int[] Words, double Counts);
 
-    /// <summary>One thing that was asked for: the numbers of its words, how much it tells, and how far to trust that it was meant.</summary>
+    /// <summary>
+    /// One thing that was asked for: the numbers of its words, how much it tells, and how far to trust that it was meant.
+    /// </summary>
     private readonly record struct Asking(int[] Words, double Weight, double Trust, bool IsGuess);
 }

@@ -34,7 +34,8 @@ public sealed record Standpoint
         var property = inspection.Opening?.Body.Property;
         Dictionary<string, string> materials = new(StringComparer.Ordinal);
         foreach (var component in inspection.Components)
-            if (component.Fact("material")?.Value.Text is { Length: > 0 } made) materials[component.Kind] = materials.TryGetValue(component.Kind, out var other) ? $"{other} {made}" : made;
+            if (component.Fact("material")?.Value.Text is { Length: > 0 } made)
+                materials[component.Kind] = materials.TryGetValue(component.Kind, out var other) ? $"{other} {made}" : made;
         return new Standpoint
         {
             Place = placeKind,

@@ -1,6 +1,9 @@
 namespace Purlin.Book.Search;
 
-/// <summary>Takes words apart and brings each to one form (a stemmer), good enough to meet and not for print: "shingles" and "shingle", "dripping" and "drip".</summary>
+/// <summary>
+/// Takes words apart and brings each to one form (a stemmer), good enough to meet and not for print: "shingles" and "shingle", "dripping"
+/// and "drip".
+/// </summary>
 internal static class Stems
 {
     private static readonly string[] Hissing = ["sses", "xes", "ches", "shes"];
@@ -35,5 +38,6 @@ internal static class Stems
         return word.Length > 4 && word[^1] == 'e' ? word[..^1] : word;
     }
 
-    private static string Undouble(string word) => word.Length > 3 && word[^1] == word[^2] && word[^1] is not ('l' or 's' or 'z') ? word[..^1] : word;
+    private static string Undouble(string word) =>
+        word.Length > 3 && word[^1] == word[^2] && word[^1] is not ('l' or 's' or 'z') ? word[..^1] : word;
 }

@@ -27,16 +27,26 @@ internal sealed class Vocabulary
     /// <summary>The number of a word; none for one that no condition knows.</summary>
     public int? Number(string word) => numbers.TryGetValue(word, out var number) ? number : null;
 
-    /// <summary>What an unknown word may have been meant to be, and how far to trust that: only begun, or misspelled, or written by its sound.</summary>
+    /// <summary>
+    /// What an unknown word may have been meant to be, and how far to trust that: only begun, or misspelled, or written by its sound.
+    /// </summary>
     /// <param name="word">The word in its one form.</param>
     /// <param name="begun">As it was typed, when more may follow; else none.</param>
     public (IReadOnlyList<int> Words, double Trust) Meant(string word, string? begun)
     {
         var alike = beginnings.GetValueOrDefault(word[0]) ?? [];
-        if (begun is { Length: >= ShortestBegun } && alike.Where(number => words[number].StartsWith(begun, StringComparison.Ordinal)).ToList() is { Count: > 0 } longer) return (longer, Begun);
-        if (word.Length >= ShortestSlip && alike.Where(number => Slips.Between(word, words[number], 1) <= 1).ToList() is { Count: > 0 } slipped) return (slipped, OneSlip);
-        if (word.Length >= ShortestSlip && WordSound.Of(word) is { Length: >= ShortestSound } sound && sounds.GetValueOrDefault(sound)?.Where(number => Math.Abs(words[number].Length - word.Length) <= MostLonger).ToList() is { Count: > 0 } sounding) return (sounding, SoundsLike);
-        if (word.Length >= ShortestTwoSlips && alike.Where(number => words[number].Length >= ShortestSlip && words[number][1] == word[1] && Slips.Between(word, words[number], 2) <= 2).ToList() is { Count: > 0 } twice) return (twice, TwoSlips);
+        if (begun is { Length: >= ShortestBegun }
+            && alike.Where(number => words[number].StartsWith(begun, StringComparison.Ordinal))
+            .ToList() is { Count: > 0 } longer) return (longer, Begun);
+        if (word.Length >= ShortestSlip
+            && alike.Where(number => Slips.Between(word, words[number], 1) <= 1).ToList() is { Count: > 0 } slipped) return (slipped,
+            OneSlip);
+        if (word.Length >= ShortestSlip && WordSound.Of(word) is { Length: >= ShortestSound } sound
+            && sounds.GetValueOrDefault(sound)?.Where(number => Math.Abs(words[number].Length - word.Length) <= MostLonger)
+            .ToList() is { Count: > 0 } sounding) return (sounding, SoundsLike);
+        if (word.Length >= ShortestTwoSlips
+            && alike.Where(number => words[number].Length >= ShortestSlip && words[number][1] == word[1]
+            && Slips.Between(word, words[number], 2) <= 2).ToList() is { Count: > 0 } twice) return (twice, TwoSlips);
         return ([], 0);
     }
 

@@ -2,12 +2,15 @@ using System.Text;
 
 namespace Purlin.Book.Search;
 
-/// <summary>How a word sounds, roughly (a phonetic key): its consonants as an English ear hears them. "termight" and "termite" sound alike.</summary>
+/// <summary>
+/// How a word sounds, roughly (a phonetic key): its consonants as an English ear hears them. "termight" and "termite" sound alike.
+/// </summary>
 internal static class WordSound
 {
     private static readonly (string Written, string Heard)[] Groups =
     [
-        ("tch", "x"), ("ght", "t"), ("sch", "sk"), ("tion", "xn"), ("sion", "xn"), ("ph", "f"), ("gh", ""), ("kn", "n"), ("wr", "r"), ("wh", "w"), ("ck", "k"), ("ch", "x"), ("sh", "x"), ("qu", "kw"), ("dge", "j"),
+        ("tch", "x"), ("ght", "t"), ("sch", "sk"), ("tion", "xn"), ("sion", "xn"), ("ph", "f"), ("gh", ""), ("kn", "n"), ("wr", "r"),
+        ("wh", "w"), ("ck", "k"), ("ch", "x"), ("sh", "x"), ("qu", "kw"), ("dge", "j"),
     ];
 
     /// <summary>The consonants of a word; its first letter stays even if it is a vowel.</summary>

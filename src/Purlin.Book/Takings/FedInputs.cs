@@ -11,7 +11,8 @@ namespace Purlin.Book.Takings;
 public sealed record FeedGroup(IReadOnlyList<Reading> Readings, Component? Component, EntryName? Place)
 {
     /// <summary>The same readings as far as they were taken on one component, for that component.</summary>
-    internal FeedGroup For(Component component) => new([.. Readings.Where(reading => reading.Body.Component == component.Id)], component, component.Place);
+    internal FeedGroup For(Component component) =>
+        new([.. Readings.Where(reading => reading.Body.Component == component.Id)], component, component.Place);
 }
 
 /// <summary>Inputs that were found for a reckoning (its bound arguments), with the entries they came from.</summary>

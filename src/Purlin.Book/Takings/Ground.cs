@@ -34,13 +34,21 @@ public abstract class Ground
     /// <summary>A map of words by its name; empty when the book has none of that name.</summary>
     public abstract IReadOnlyDictionary<string, string> Words(string map);
 
-    /// <summary>What another feed works out for a component, with the entries it rests on; none when it cannot be worked out, or is not about such a thing.</summary>
+    /// <summary>
+    /// What another feed works out for a component, with the entries it rests on; none when it cannot be worked out, or is not about such a
+    /// thing.
+    /// </summary>
     public abstract (JsonObject Result, IReadOnlyList<EntryName> Entries)? Worked(string feed, Component component);
 
-    /// <summary>The component that a name speaks of: <c>kind/fact</c> of another one that belongs with this one, else the group's own.</summary>
+    /// <summary>
+    /// The component that a name speaks of: <c>kind/fact</c> of another one that belongs with this one, else the group's own.
+    /// </summary>
     internal Component? Meant(FactName name, FeedGroup group) => name.Kind is { } kind ? Related(kind, group) : group.Component;
 
-    /// <summary>The component of that kind that belongs with this one: of the same name in the same place, of the same name, else the only one there is.</summary>
+    /// <summary>
+    /// The component of that kind that belongs with this one: of the same name in the same place, of the same name, else the only one there
+    /// is.
+    /// </summary>
     private Component? Related(string kind, FeedGroup group)
     {
         if (group.Component?.Kind == kind) return group.Component;

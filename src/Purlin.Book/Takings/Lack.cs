@@ -2,7 +2,10 @@ using Purlin.Journal.Fold;
 
 namespace Purlin.Book.Takings;
 
-/// <summary>One thing that a reckoning still lacks: a reading, a fact of a component or of the property. None of them where no single entry would settle it.</summary>
+/// <summary>
+/// One thing that a reckoning still lacks: a reading, a fact of a component or of the property. None of them where no single entry would
+/// settle it.
+/// </summary>
 /// <param name="Reading">Kind of the reading that is missing.</param>
 /// <param name="Fact">The fact that is missing, or is there in words that nobody knows.</param>
 /// <param name="Property">The fact of the property that is missing.</param>

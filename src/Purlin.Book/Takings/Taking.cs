@@ -4,9 +4,9 @@ using System.Text.Json.Serialization;
 namespace Purlin.Book.Takings;
 
 /// <summary>
-/// Where one input of a reckoning comes from. Each case says by itself what it gives, what it lacks when it gives nothing, and what evidence it
-/// can take, so that the reckoning, the question to the inspector and the checks of the book rest on one definition. In the book the member
-/// <c>take</c> names the case.
+/// Where one input of a reckoning comes from. Each case says by itself what it gives, what it lacks when it gives nothing, and what
+/// evidence it can take, so that the reckoning, the question to the inspector and the checks of the book rest on one definition. In the
+/// book the member <c>take</c> names the case.
 /// </summary>
 [JsonPolymorphic(TypeDiscriminatorPropertyName = "take")]
 [JsonDerivedType(typeof(Fact), "fact")]
@@ -68,7 +68,10 @@ public abstract partial record Taking
     /// <summary>How a reading of this kind must say where it was taken, for this to take it.</summary>
     public virtual Pointing PointingOf(string readingKind) => Pointing.None;
 
-    /// <summary>Whether something stands on record here, understood or not. What nobody understands is not presumed to be the usual: an iron wire is no copper wire.</summary>
+    /// <summary>
+    /// Whether something stands on record here, understood or not. What nobody understands is not presumed to be the usual: an iron wire is
+    /// no copper wire.
+    /// </summary>
     internal virtual bool IsOnRecord(Ground ground, FeedGroup group) => false;
 
     /// <summary>Whether it was begun: most of its parts are on record, and one is known to be missing.</summary>

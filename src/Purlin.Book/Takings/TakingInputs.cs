@@ -9,7 +9,8 @@ public static class TakingInputs
     public static bool Fill(this IReadOnlyDictionary<string, Taking> inputs, Ground ground, FeedGroup group, FedInputs fed, JsonObject into)
     {
         ArgumentNullException.ThrowIfNull(inputs);
-        // All are looked for, also when one is missing: only then can it be told whether it is the only one, and whether anything was begun.
+        // All are looked for, also when one is missing: only then can it be told whether it is the only one, and whether anything was
+        // begun.
         var whole = true;
         foreach (var (name, taking) in inputs)
         {
@@ -36,7 +37,10 @@ public static class TakingInputs
         }
     }
 
-    /// <summary>The inputs of an object inside a reckoning's input; none when something it needs is not on record. What is left out leaves no evidence behind.</summary>
+    /// <summary>
+    /// The inputs of an object inside a reckoning's input; none when something it needs is not on record. What is left out leaves no
+    /// evidence behind.
+    /// </summary>
     internal static JsonObject? Object(this IReadOnlyDictionary<string, Taking> inputs, Ground ground, FeedGroup group, FedInputs fed)
     {
         var made = new JsonObject();

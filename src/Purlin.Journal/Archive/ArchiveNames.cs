@@ -3,8 +3,8 @@ using System.Globalization;
 namespace Purlin.Journal.Archive;
 
 /// <summary>
-/// The only names a file in an archive may bear. They are made from hashes and numbers, never from anything a person or another program wrote,
-/// so that no name can lead out of a folder.
+/// The only names a file in an archive may bear. They are made from hashes and numbers, never from anything a person or another program
+/// wrote, so that no name can lead out of a folder.
 /// </summary>
 public static class ArchiveNames
 {
@@ -57,12 +57,16 @@ public static class ArchiveNames
         var dot = name.LastIndexOf('.');
         if (slash <= 0 || dot <= slash) return null;
         var (folder, stem, ending) = (name[..slash], name[(slash + 1)..dot], name[(dot + 1)..]);
-        if (folder == "editions") return IsNumber(stem) ? ending switch { "html" => "text/html", "pdf" => "application/pdf", _ => null } : null;
+        if (folder == "editions")
+            return IsNumber(stem) ? ending switch { "html" => "text/html", "pdf" => "application/pdf", _ => null } : null;
         return Sha.Is(stem) ? Array.Find(Blobs, blob => blob.Folder == folder && blob.Ending == ending).MediaType : null;
     }
 
     /// <summary>The hash in the name of a photograph or sound; none for other files.</summary>
-    public static string? Blob(string name) => MediaType(name) is { } type && (type.StartsWith("image/", StringComparison.Ordinal) || type.StartsWith("audio/", StringComparison.Ordinal)) ? name[7..71] : null;
+    public static string? Blob(string name) =>
+        MediaType(name) is { } type
+            && (type.StartsWith("image/", StringComparison.Ordinal) || type.StartsWith("audio/", StringComparison.Ordinal))
+            ? name[7..71] : null;
 
     /// <summary>The most bytes a file of this name may hold.</summary>
     public static long MostBytes(string name) => name switch

@@ -7,7 +7,8 @@ namespace Purlin.Journal.Archive;
 public sealed record ArchivePhoto(string Sha, string MediaType, Func<Stream> Open)
 {
     /// <summary>A photograph in memory.</summary>
-    public static ArchivePhoto Of(byte[] bytes, string mediaType) => new(Journal.Sha.Of(bytes), mediaType, () => new MemoryStream(bytes, writable: false));
+    public static ArchivePhoto Of(byte[] bytes, string mediaType) =>
+        new(Journal.Sha.Of(bytes), mediaType, () => new MemoryStream(bytes, writable: false));
 }
 
 /// <summary>Another file to be put into an archive: page and PDF of an edition, receipts, the office's public key.</summary>

@@ -6,8 +6,8 @@ using Purlin.Journal.Merge;
 namespace Purlin.Journal.Archive;
 
 /// <summary>
-/// Opens <c>NAME.purlin</c>, trusting nothing in it: names by pattern, sizes as claimed and as they turn out, every hash. What cannot be trusted is
-/// refused with all the reasons; nothing is written anywhere.
+/// Opens <c>NAME.purlin</c>, trusting nothing in it: names by pattern, sizes as claimed and as they turn out, every hash. What cannot be
+/// trusted is refused with all the reasons; nothing is written anywhere.
 /// </summary>
 public static class ArchiveReader
 {
@@ -41,8 +41,10 @@ public static class ArchiveReader
 
     private static Checked<OpenedArchive> Verify(ZipArchive zip)
     {
-        if (zip.GetEntry(ArchiveNames.Manifest) is not { } listed) return new Refusal(ArchiveNames.Manifest, "nothing", "a manifest; this zip is not an archive of ours");
-        if (zip.GetEntry(ArchiveNames.Journal) is not { } lines) return new Refusal(ArchiveNames.Journal, "nothing", "the lines of one inspection");
+        if (zip.GetEntry(ArchiveNames.Manifest) is not { } listed)
+            return new Refusal(ArchiveNames.Manifest, "nothing", "a manifest; this zip is not an archive of ours");
+        if (zip.GetEntry(ArchiveNames.Journal) is not { } lines)
+            return new Refusal(ArchiveNames.Journal, "nothing", "the lines of one inspection");
         if (Bytes(listed) is not { } manifest) return TooLong(listed);
         if (Bytes(lines) is not { } journal) return TooLong(lines);
         var read = ArchivedLines.Read(manifest, journal);
@@ -59,7 +61,8 @@ public static class ArchiveReader
             if (One(zip, file) is { } refusal) yield return refusal;
         }
 
-        HashSet<string> listed = new(manifest.Files.Select(file => file.Name), StringComparer.Ordinal) { ArchiveNames.Manifest, ArchiveNames.Journal };
+        HashSet<string> listed = new(manifest.Files.Select(file => file.Name),
+            StringComparer.Ordinal) { ArchiveNames.Manifest, ArchiveNames.Journal };
 
         foreach (var stranger in zip.Entries.Where(entry => !listed.Contains(entry.FullName)))
             yield return new Refusal(stranger.FullName, "a file the manifest does not list", "only listed files");
@@ -67,11 +70,14 @@ public static class ArchiveReader
 
     private static Refusal? One(ZipArchive zip, ArchivedFile file)
     {
-        if (zip.GetEntry(file.Name) is not { } entry) return new Refusal(BodyJson.Short(file.Name), "nothing", "the file that the manifest lists");
+        if (zip.GetEntry(file.Name) is not { } entry)
+            return new Refusal(BodyJson.Short(file.Name), "nothing", "the file that the manifest lists");
         if (entry.Length != file.Size) return new Refusal(file.Name, $"{entry.Length} bytes", $"{file.Size}, as the manifest says");
-        if (ArchiveNames.Blob(file.Name) is { } sha && sha != file.Sha256) return new Refusal(file.Name, "a name that is not its hash", $"photos/{BodyJson.Short(file.Sha256)}");
+        if (ArchiveNames.Blob(file.Name) is { } sha && sha != file.Sha256)
+            return new Refusal(file.Name, "a name that is not its hash", $"photos/{BodyJson.Short(file.Sha256)}");
         return Hash(entry) is not { } hash ? new Refusal(file.Name, "more bytes than it claims", $"{entry.Length}")
-            : hash != file.Sha256 ? new Refusal(file.Name, $"bytes with the hash {hash[..12]}...", "the bytes that were put in; it was altered or damaged") : null;
+            : hash != file.Sha256 ? new Refusal(file.Name, $"bytes with the hash {hash[..12]}...",
+                "the bytes that were put in; it was altered or damaged") : null;
     }
 
     private static Refusal TooLong(ZipArchiveEntry entry) => new(entry.FullName, "more bytes than it claims", $"{entry.Length}");

@@ -6,8 +6,8 @@ using Purlin.Journal.Merge;
 namespace Purlin.Journal.Archive;
 
 /// <summary>
-/// Writes <c>NAME.purlin</c>. The same lines and files give the same bytes: order, times and attributes are fixed, and nothing is compressed
-/// (photographs do not shrink, and compressors differ between platforms).
+/// Writes <c>NAME.purlin</c>. The same lines and files give the same bytes: order, times and attributes are fixed, and nothing is
+/// compressed (photographs do not shrink, and compressors differ between platforms).
 /// </summary>
 public static class ArchiveWriter
 {
@@ -19,11 +19,13 @@ public static class ArchiveWriter
     /// <summary>Writes the archive and returns its manifest.</summary>
     /// <param name="to">Written forward only.</param>
     /// <param name="entries">Lines of one inspection.</param>
-    /// <param name="photos">Photographs and sounds that are here; those that lines name and that are not here are listed as missing.</param>
+    /// <param name="photos">Photographs and sounds that are here; those that lines name and that are not here are listed as
+    /// missing.</param>
     /// <param name="held">Lines that could not be read, kept as they came.</param>
     /// <param name="extras">Editions, receipts, key.</param>
     /// <exception cref="InvalidDataException">A photograph's bytes do not have its hash: the copy here is damaged.</exception>
-    public static Manifest Write(Stream to, IEnumerable<Entry> entries, IEnumerable<ArchivePhoto> photos, IEnumerable<HeldLine>? held = null, IEnumerable<ArchiveExtra>? extras = null)
+    public static Manifest Write(Stream to, IEnumerable<Entry> entries, IEnumerable<ArchivePhoto> photos,
+        IEnumerable<HeldLine>? held = null, IEnumerable<ArchiveExtra>? extras = null)
     {
         ArgumentNullException.ThrowIfNull(to);
         Entry[] all = [.. entries];
@@ -62,7 +64,8 @@ public static class ArchiveWriter
             Journal = journal,
             LinesRoot = Merkle.Root([.. set.Entries.Select(entry => entry.Hash), .. set.Held.Select(line => line.Hash)]),
             Files = files,
-            Missing = [.. set.Entries.Select(entry => Blob(entry.Body)).OfType<string>().Where(sha => !here.Contains(sha)).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)],
+            Missing = [.. set.Entries.Select(entry => Blob(entry.Body)).OfType<string>().Where(sha => !here.Contains(sha))
+                .Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)],
         };
     }
 
@@ -78,14 +81,17 @@ public static class ArchiveWriter
         List<ArchivedFile> files = [];
         foreach (var extra in extras.OrderBy(extra => extra.Name, StringComparer.Ordinal))
         {
-            if (ArchiveNames.MediaType(extra.Name) is not { } type || ArchiveNames.Blob(extra.Name) is not null) throw new ArgumentException($"no file of an archive is called {extra.Name}", nameof(extras));
+            if (ArchiveNames.MediaType(extra.Name) is not { } type || ArchiveNames.Blob(extra.Name) is not null)
+                throw new ArgumentException($"no file of an archive is called {extra.Name}", nameof(extras));
             Put(zip, extra.Name, extra.Bytes);
             files.Add(new ArchivedFile(extra.Name, Sha.Of(extra.Bytes), extra.Bytes.Length, type));
         }
 
-        foreach (var photo in photos.DistinctBy(photo => photo.Sha, StringComparer.Ordinal).OrderBy(photo => photo.Sha, StringComparer.Ordinal))
+        foreach (var photo in photos.DistinctBy(photo => photo.Sha, StringComparer.Ordinal)
+            .OrderBy(photo => photo.Sha, StringComparer.Ordinal))
         {
-            var name = ArchiveNames.OfBlob(photo.Sha, photo.MediaType) ?? throw new ArgumentException($"an archive does not carry {photo.MediaType}", nameof(photos));
+            var name = ArchiveNames.OfBlob(photo.Sha, photo.MediaType)
+                ?? throw new ArgumentException($"an archive does not carry {photo.MediaType}", nameof(photos));
             using var from = photo.Open();
             using var into = Start(zip, name).Open();
             var size = CopyHashed(from, into, photo.Sha);
@@ -106,7 +112,8 @@ public static class ArchiveWriter
             to.Write(buffer, 0, read);
         }
 
-        return Convert.ToHexStringLower(hash.GetHashAndReset()) == sha ? size : throw new InvalidDataException($"the copy of {sha} here is damaged");
+        return Convert.ToHexStringLower(hash.GetHashAndReset()) == sha
+            ? size : throw new InvalidDataException($"the copy of {sha} here is damaged");
     }
 
     private static void Put(ZipArchive zip, string name, byte[] bytes)

@@ -30,7 +30,9 @@ public sealed record Manifest
     /// <summary>SHA-256 of <c>journal.jsonl</c>.</summary>
     public required string Journal { get; init; }
 
-    /// <summary>Merkle root over the hashes of all its lines, held ones too: a program that can read fewer or more of them still checks it.</summary>
+    /// <summary>
+    /// Merkle root over the hashes of all its lines, held ones too: a program that can read fewer or more of them still checks it.
+    /// </summary>
     public required string LinesRoot { get; init; }
 
     /// <summary>Every other file, by name.</summary>

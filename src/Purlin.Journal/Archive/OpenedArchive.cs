@@ -15,7 +15,8 @@ public sealed class OpenedArchive : IDisposable
         Manifest = lines.Manifest;
         Entries = lines.Entries;
         Held = lines.Held;
-        blobs = Manifest.Files.Where(file => ArchiveNames.Blob(file.Name) is not null).ToDictionary(file => file.Sha256, file => file.Name, StringComparer.Ordinal);
+        blobs = Manifest.Files.Where(file => ArchiveNames.Blob(file.Name) is not null)
+            .ToDictionary(file => file.Sha256, file => file.Name, StringComparer.Ordinal);
     }
 
     /// <summary>What it holds.</summary>

@@ -4,8 +4,8 @@ using System.Text;
 namespace Purlin.Journal.Archive;
 
 /// <summary>
-/// Reads the list at the end of a zip by itself, before any library touches the file: how many names there are, what they are, and what sizes
-/// are claimed. A million names, a claim of ten gigabytes or a path that leads outside cost one look at that list.
+/// Reads the list at the end of a zip by itself, before any library touches the file: how many names there are, what they are, and what
+/// sizes are claimed. A million names, a claim of ten gigabytes or a path that leads outside cost one look at that list.
 /// </summary>
 internal static class ZipDirectory
 {
@@ -20,9 +20,11 @@ internal static class ZipDirectory
         zip.Position = 0;
         if (zip.Length < EndLength || zip.ReadAtLeast(head, 4, throwOnEndOfStream: false) < 4 || head[0] != 'P' || head[1] != 'K')
             return [new Refusal("archive", $"{zip.Length} bytes that are no zip", "a file NAME.purlin")];
-        if (End(zip) is not { } end) return [new Refusal("archive", "a zip whose end is missing", "the whole file; it was cut off on its way, copy it again")];
+        if (End(zip) is not { } end)
+            return [new Refusal("archive", "a zip whose end is missing", "the whole file; it was cut off on its way, copy it again")];
         if (end.Count > Limits.ArchiveFiles) return [new Refusal("archive", $"{end.Count} files", $"at most {Limits.ArchiveFiles}")];
-        if (end.Size > LongestList || end.From < 0 || end.From + end.Size != end.At) return [new Refusal("archive", "a list of files that does not end where it says", "the whole file, unaltered")];
+        if (end.Size > LongestList || end.From < 0 || end.From + end.Size != end.At)
+            return [new Refusal("archive", "a list of files that does not end where it says", "the whole file, unaltered")];
         var list = new byte[end.Size];
         zip.Position = end.From;
         zip.ReadExactly(list);
@@ -38,7 +40,8 @@ internal static class ZipDirectory
         zip.ReadExactly(end);
         if (!IsMark(end, 5, 6) || Short(end, 20) != 0) return null;
         var (count, size, from) = ((long)Short(end, 10), (long)Int(end, 12), (long)Int(end, 16));
-        return count != ushort.MaxValue && size != uint.MaxValue && from != uint.MaxValue ? (count, size, from, position) : Large(zip, position);
+        return count != ushort.MaxValue && size != uint.MaxValue && from != uint.MaxValue
+            ? (count, size, from, position) : Large(zip, position);
     }
 
     /// <summary>The end record of a zip beyond four gigabytes.</summary>
@@ -64,7 +67,8 @@ internal static class ZipDirectory
         long total = 0;
         for (var left = count; left > 0 && refusals.Count < 20; left--)
         {
-            if (list.Length < RecordLength || !IsMark(list, 1, 2)) return [new Refusal("archive", "a broken list of files", "the whole file, unaltered")];
+            if (list.Length < RecordLength || !IsMark(list, 1, 2))
+                return [new Refusal("archive", "a broken list of files", "the whole file, unaltered")];
             var next = RecordLength + Short(list, 28) + Short(list, 30) + Short(list, 32);
             if (list.Length < next) return [new Refusal("archive", "a broken list of files", "the whole file, unaltered")];
             var name = Encoding.Latin1.GetString(list.Slice(RecordLength, Short(list, 28)));
@@ -74,25 +78,31 @@ internal static class ZipDirectory
             list = list[next..];
         }
 
-        if (list.Length > 0 && refusals.Count == 0) refusals.Add(new Refusal("archive", "more files than it says", "the whole file, unaltered"));
-        if (total > (length * Limits.ArchiveUnfolds) + (1024 * 1024)) refusals.Add(new Refusal("archive", $"{length} bytes that claim to unfold to {total}", $"at most {Limits.ArchiveUnfolds} times its size"));
+        if (list.Length > 0 && refusals.Count == 0)
+            refusals.Add(new Refusal("archive", "more files than it says", "the whole file, unaltered"));
+        if (total > (length * Limits.ArchiveUnfolds) + (1024 * 1024))
+            refusals.Add(new Refusal("archive", $"{length} bytes that claim to unfold to {total}",
+                $"at most {Limits.ArchiveUnfolds} times its size"));
         return refusals;
     }
 
     private static Refusal? One(ReadOnlySpan<byte> record, string name)
     {
         if (ArchiveNames.MediaType(name) is null)
-            return new Refusal("file name", BodyJson.Short(Printable(name)), "manifest.json, journal.jsonl, photos/HASH.jpg and the others of docs/ARCHIVE.md");
+            return new Refusal("file name", BodyJson.Short(Printable(name)),
+                "manifest.json, journal.jsonl, photos/HASH.jpg and the others of docs/ARCHIVE.md");
         if ((Short(record, 8) & 1) != 0) return new Refusal(name, "encrypted", "a file that is not");
         if (Short(record, 10) is not (0 or 8)) return new Refusal(name, $"packed in way {Short(record, 10)}", "stored or deflated");
         if (((Int(record, 38) >> 16) & 0xF000) == 0xA000) return new Refusal(name, "a link", "a file");
         var size = Int(record, 24);
-        return size > ArchiveNames.MostBytes(name) ? new Refusal(name, size == uint.MaxValue ? "4 GB or more" : $"{size} bytes", $"at most {ArchiveNames.MostBytes(name)}") : null;
+        return size > ArchiveNames.MostBytes(name)
+            ? new Refusal(name, size == uint.MaxValue ? "4 GB or more" : $"{size} bytes", $"at most {ArchiveNames.MostBytes(name)}") : null;
     }
 
     private static string Printable(string name) => string.Concat(name.Select(c => char.IsControl(c) ? '?' : c));
 
-    private static bool IsMark(ReadOnlySpan<byte> at, byte third, byte fourth) => at.Length >= 4 && at[0] == 'P' && at[1] == 'K' && at[2] == third && at[3] == fourth;
+    private static bool IsMark(ReadOnlySpan<byte> at, byte third, byte fourth) =>
+        at.Length >= 4 && at[0] == 'P' && at[1] == 'K' && at[2] == third && at[3] == fourth;
 
     private static int Short(ReadOnlySpan<byte> bytes, int at) => BinaryPrimitives.ReadUInt16LittleEndian(bytes[at..]);
 

@@ -1,15 +1,16 @@
 namespace Purlin.Journal.Fold;
 
 /// <summary>
-/// Puts lines in causal order (a topological sort): each after everything its device had in hand, and where cause does not decide, by (hlc, dev, seq). A wrong
-/// clock can therefore move a line only among those that are concurrent with it. Depends on the set alone.
+/// Puts lines in causal order (a topological sort): each after everything its device had in hand, and where cause does not decide, by (hlc,
+/// dev, seq). A wrong clock can therefore move a line only among those that are concurrent with it. Depends on the set alone.
 /// </summary>
 public static class CausalOrder
 {
     private static readonly Dictionary<string, int> Nothing = [];
 
     /// <summary>The same entries, each once, in causal order.</summary>
-    public static IReadOnlyList<Entry> Of(IEnumerable<Entry> entries) => [.. Sort(Strands.Of(Distinct(entries)), out _).Select(line => line.Entry)];
+    public static IReadOnlyList<Entry> Of(IEnumerable<Entry> entries) =>
+        [.. Sort(Strands.Of(Distinct(entries)), out _).Select(line => line.Entry)];
 
     /// <summary>Each entry once, whatever the repetition of delivery.</summary>
     internal static List<Entry> Distinct(IEnumerable<Entry> entries)
@@ -110,7 +111,8 @@ public static class CausalOrder
     private static EntryName Resolve(EntryName name, Strand strand) =>
         name.Device == strand.Stem ? name with { Device = strand.Owner(name.Seq) } : name;
 
-    private static Dictionary<string, int> Learn(Dictionary<string, int> knew, Strand strand, IReadOnlyDictionary<string, int> seen, IReadOnlyList<EntryName> references)
+    private static Dictionary<string, int> Learn(Dictionary<string, int> knew, Strand strand, IReadOnlyDictionary<string, int> seen,
+        IReadOnlyList<EntryName> references)
     {
         Dictionary<string, int>? grown = null;
         foreach (var (device, seq) in seen) Grow(device, seq);

@@ -1,6 +1,9 @@
 namespace Purlin.Journal.Fold;
 
-/// <summary>What a person has to know of the lines themselves (integrity anomalies): forks, broken chains, clocks that cannot be right. Nothing is refused for it.</summary>
+/// <summary>
+/// What a person has to know of the lines themselves (integrity anomalies): forks, broken chains, clocks that cannot be right. Nothing is
+/// refused for it.
+/// </summary>
 internal static class Doubts
 {
     private const long Day = 86_400_000;
@@ -17,7 +20,8 @@ internal static class Doubts
             var expected = strand.From;
             foreach (var line in strand.Lines)
             {
-                for (; expected < line.Name.Seq && missing.Count < Limits.Entries; expected++) missing.Add(new EntryName(strand.Owner(expected), expected));
+                for (; expected < line.Name.Seq && missing.Count < Limits.Entries; expected++)
+                    missing.Add(new EntryName(strand.Owner(expected), expected));
                 expected = line.Name.Seq + 1;
             }
         }
@@ -39,7 +43,8 @@ internal static class Doubts
         {
             var seq = line.Name.Seq - 1;
             var before = seq > 0 && byName.TryGetValue(new EntryName(line.Strand.Owner(seq), seq), out var held) ? held : null;
-            var broken = seq == 0 ? line.Entry.Previous is not null : line.Entry.Previous is null || (before is not null && line.Entry.Previous != before.Entry.Hash);
+            var broken = seq == 0 ? line.Entry.Previous is not null
+                : line.Entry.Previous is null || (before is not null && line.Entry.Previous != before.Entry.Hash);
             if (broken)
             {
                 yield return new Unsettled(
@@ -64,13 +69,15 @@ internal static class Doubts
             if (line.Body is EntryBody.ClockChecked check && Math.Abs((double)check.AheadMilliseconds) > Day && told.Add((device, "")))
             {
                 var side = check.AheadMilliseconds > 0 ? "ahead of" : "behind";
-                yield return new Unsettled(UnsettledKind.FarClock, [line.Name], $"The clock of {device} was {Days(Math.Abs(check.AheadMilliseconds))} {side} the office. Its entries stand in the order of cause; read their times with care.");
+                yield return new Unsettled(UnsettledKind.FarClock, [line.Name],
+                    $"The clock of {device} was {Days(Math.Abs(check.AheadMilliseconds))} {side} the office. Its entries stand in the order of cause; read their times with care.");
             }
 
             if (latest.TryGetValue(device, out var own) && Disagree(own, line, told) is { } jumped) yield return jumped;
             foreach (var (other, seq) in line.Knew)
             {
-                if (byName.TryGetValue(new EntryName(other, seq), out var known) && Disagree(known, line, told) is { } apart) yield return apart;
+                if (byName.TryGetValue(new EntryName(other, seq), out var known) && Disagree(known, line, told) is { } apart)
+                    yield return apart;
             }
 
             latest[device] = line;
@@ -83,7 +90,9 @@ internal static class Doubts
     {
         var back = earlier.Entry.Hlc.Milliseconds - later.Entry.Hlc.Milliseconds;
         if (back <= Day || !told.Add((earlier.Name.Device, later.Name.Device))) return null;
-        var who = earlier.Name.Device == later.Name.Device ? $"The clock of {later.Name.Device} went back" : $"The clocks of {earlier.Name.Device} and {later.Name.Device} disagree by";
-        return new Unsettled(UnsettledKind.FarClock, [earlier.Name, later.Name], $"{who} {Days(back)}. Their entries stand in the order of cause; read their times with care.");
+        var who = earlier.Name.Device == later.Name.Device
+            ? $"The clock of {later.Name.Device} went back" : $"The clocks of {earlier.Name.Device} and {later.Name.Device} disagree by";
+        return new Unsettled(UnsettledKind.FarClock, [earlier.Name, later.Name],
+            $"{who} {Days(back)}. Their entries stand in the order of cause; read their times with care.");
     }
 }

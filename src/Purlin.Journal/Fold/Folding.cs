@@ -17,7 +17,8 @@ public static class Folding
         var distinct = CausalOrder.Distinct(entries);
         if (distinct.Count == 0) return new Inspection { Id = "" };
         var id = distinct[0].Inspection;
-        if (distinct.Exists(entry => entry.Inspection != id)) throw new ArgumentException("entries of one inspection are folded at a time", nameof(entries));
+        if (distinct.Exists(entry => entry.Inspection != id))
+            throw new ArgumentException("entries of one inspection are folded at a time", nameof(entries));
 
         return new Folded(id, distinct).Inspection;
     }

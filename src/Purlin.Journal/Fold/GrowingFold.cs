@@ -1,9 +1,9 @@
 namespace Purlin.Journal.Fold;
 
 /// <summary>
-/// The fold of an inspection that is being written (an incremental fold): an entry that comes after all others, as each act of the inspector's own hand does, costs
-/// what it touches; anything else folds everything anew. The state is the same as that of <see cref="Folding.Fold"/>, and things that
-/// did not change are the same objects in it. For one inspection and one thread.
+/// The fold of an inspection that is being written (an incremental fold): an entry that comes after all others, as each act of the
+/// inspector's own hand does, costs what it touches; anything else folds everything anew. The state is the same as that of
+/// <see cref="Folding.Fold"/>, and things that did not change are the same objects in it. For one inspection and one thread.
 /// </summary>
 public sealed class GrowingFold
 {
@@ -27,7 +27,8 @@ public sealed class GrowingFold
         foreach (var entry in more)
         {
             if (hashes.Contains(entry.Hash)) continue;
-            if (entries.Count > 0 && entries[0].Inspection != entry.Inspection) throw new ArgumentException("entries of one inspection are folded at a time", nameof(more));
+            if (entries.Count > 0 && entries[0].Inspection != entry.Inspection)
+                throw new ArgumentException("entries of one inspection are folded at a time", nameof(more));
             hashes.Add(entry.Hash);
             entries.Add(entry);
             added++;
@@ -35,7 +36,8 @@ public sealed class GrowingFold
 
         if (added == 0) return false;
         // A whole journal at once is quicker folded as such.
-        if (folded is null || added > 50 || !entries[^added..].TrueForAll(folded.TryAdd)) folded = new Folded(entries[0].Inspection, entries);
+        if (folded is null || added > 50 || !entries[^added..].TrueForAll(folded.TryAdd))
+            folded = new Folded(entries[0].Inspection, entries);
         return true;
     }
 }

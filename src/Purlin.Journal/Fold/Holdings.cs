@@ -11,7 +11,8 @@ public static class Holdings
         ArgumentNullException.ThrowIfNull(inspection);
         List<EntryName> places = Below(inspection.Places, place => place.Id, place => place.Parent, [thing]);
         HashSet<EntryName> held = [.. places];
-        List<EntryName> components = [.. inspection.Components.Where(component => component.Place is { } at && held.Contains(at)).Select(component => component.Id)];
+        List<EntryName> components = [.. inspection.Components.Where(component => component.Place is { } at && held.Contains(at))
+            .Select(component => component.Id)];
         components = Below(inspection.Components, component => component.Id, component => component.Of, [.. places, .. components]);
         held.UnionWith(components);
         bool Held(params ReadOnlySpan<EntryName?> names)

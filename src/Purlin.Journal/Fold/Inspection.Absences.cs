@@ -25,7 +25,8 @@ internal sealed partial class Gathered
     });
 
     private static bool IsAbsence(State state, SlotKey key) =>
-        key.Which.Length > AbsentNote.Length && key.Which.StartsWith(AbsentNote, StringComparison.Ordinal) && key.Of is { } about && state.Is<EntryBody.PlaceAdded>(about);
+        key.Which.Length > AbsentNote.Length && key.Which.StartsWith(AbsentNote, StringComparison.Ordinal) && key.Of is { } about
+        && state.Is<EntryBody.PlaceAdded>(about);
 }
 
 /// <summary>A kind of component that was looked for and is not there. Negative evidence is evidence.</summary>

@@ -22,10 +22,14 @@ internal sealed partial class Gathered
     {
         var placed = state.Slots.Slot(new SlotKey("component.placed", line.Name, ""), move => (EntryBody.ComponentPlaced)move);
         var (place, part, of) = placed is { Value: var now } ? (now.Place, now.Part, now.Of) : (body.Place, body.Part, body.Of);
-        return new Component { Id = line.Name, Kind = body.Kind, Place = place, Part = part, Of = of, Name = body.Name, Facts = Facts(state, line.Name) };
+        return new Component { Id = line.Name, Kind = body.Kind, Place = place, Part = part, Of = of, Name = body.Name,
+            Facts = Facts(state, line.Name) };
     }
 
-    /// <summary>Two devices can each make one component a piece of the other; such a ring says nothing, so each in it, and what leads into it, stands by itself.</summary>
+    /// <summary>
+    /// Two devices can each make one component a piece of the other; such a ring says nothing, so each in it, and what leads into it,
+    /// stands by itself.
+    /// </summary>
     private static List<Component> Unringed(List<Component> all)
     {
         if (!all.Exists(component => component.Of is not null)) return all;
@@ -44,7 +48,8 @@ internal sealed partial class Gathered
             var isRing = at is { } met && ends.TryGetValue(met, out var known) && !known;
             foreach (var name in path) ends[name] = !isRing;
         }
-        return [.. all.Select(component => component.Of is { } of && (!over.ContainsKey(of) || !ends[component.Id]) ? component with { Of = null } : component)];
+        return [.. all.Select(component => component.Of is { } of && (!over.ContainsKey(of) || !ends[component.Id])
+            ? component with { Of = null } : component)];
     }
 
     private static Dictionary<string, Slot<Fact>> Facts(State state, EntryName owner)

@@ -23,10 +23,12 @@ internal sealed partial class Gathered
 
     /// <summary>Every text that stands, one under the other: none is hidden behind the first.</summary>
     private static string? Filled(State state, EntryName limitation, string part) =>
-        state.Slots.At(EntryBody.LimitationCompleted.SlotOf(limitation, part)) is { Count: > 0 } lines ? string.Join('\n', lines.Select(line => TextOf(line.Body))) : null;
+        state.Slots.At(EntryBody.LimitationCompleted.SlotOf(limitation, part)) is { Count: > 0 } lines
+        ? string.Join('\n', lines.Select(line => TextOf(line.Body))) : null;
 
     /// <summary>The text of a note, or of what has taken the place of one.</summary>
-    private static string TextOf(EntryBody body) => body is EntryBody.LimitationCompleted completed ? completed.Text : ((EntryBody.NoteWritten)body).Text;
+    private static string TextOf(EntryBody body) =>
+        body is EntryBody.LimitationCompleted completed ? completed.Text : ((EntryBody.NoteWritten)body).Text;
 }
 
 /// <summary>Something not looked at or tested; cause and next step may have been filled in later.</summary>

@@ -11,7 +11,9 @@ public sealed partial record Inspection
 
 internal sealed partial class Gathered
 {
-    /// <summary>Notes that speak for themselves: not those that fill in a limitation, say what is absent, or write a sound note down.</summary>
+    /// <summary>
+    /// Notes that speak for themselves: not those that fill in a limitation, say what is absent, or write a sound note down.
+    /// </summary>
     public static Gathered Notes { get; } = new((state, inspection) => inspection with
     {
         Notes =
@@ -34,7 +36,8 @@ internal sealed partial class Gathered
     });
 
     private static bool IsOfAnother(State state, SlotKey key) => key.Of is { } about && (
-        (key.Which is EntryBody.LimitationCompleted.Cause or EntryBody.LimitationCompleted.Next && state.Is<EntryBody.LimitationRecorded>(about))
+        (key.Which is EntryBody.LimitationCompleted.Cause or EntryBody.LimitationCompleted.Next
+        && state.Is<EntryBody.LimitationRecorded>(about))
         || (key.Which.Length == 0 && state.Is<EntryBody.SoundTaken>(about))
         || IsAbsence(state, key));
 

@@ -11,7 +11,8 @@ internal sealed partial class Gathered
     /// <summary>Observations.</summary>
     public static Gathered Observations { get; } = new((state, inspection) => inspection with
     {
-        Observations = state.Each<EntryBody.ObservationMade, Observation>((line, body) => new Observation { Id = line.Name, Body = body, At = line.At }),
+        Observations = state.Each<EntryBody.ObservationMade, Observation>((line,
+            body) => new Observation { Id = line.Name, Body = body, At = line.At }),
     });
 }
 

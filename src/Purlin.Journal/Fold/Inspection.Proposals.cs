@@ -16,7 +16,8 @@ internal sealed partial class Gathered
         var made = state.Of<EntryBody.ProposalMade>();
         if (made.Count == 0) return [];
         var takings = state.Takings.Where(line => line.Stands).ToLookup(line => line.Body.Origin!.Value);
-        HashSet<EntryName> dropped = [.. state.Of<EntryBody.ProposalDropped>().Where(line => line.Stands).Select(line => ((EntryBody.ProposalDropped)line.Body).Proposal)];
+        HashSet<EntryName> dropped = [.. state.Of<EntryBody.ProposalDropped>().Where(line => line.Stands)
+            .Select(line => ((EntryBody.ProposalDropped)line.Body).Proposal)];
         List<Proposal> all = [];
         foreach (var line in made.Where(line => line.Stands))
         {
@@ -26,7 +27,8 @@ internal sealed partial class Gathered
             var became = taken.Count > 0
                 ? taken.TrueForAll(taking => IsAsOffered(body, taking.Body)) ? ProposalState.Taken : ProposalState.Changed
                 : dropped.Contains(line.Name) ? ProposalState.Dropped : ProposalState.Open;
-            all.Add(new Proposal { Id = line.Name, Body = body, State = became, TakenBy = [.. taken.Select(taking => taking.Name)], At = line.At });
+            all.Add(new Proposal { Id = line.Name, Body = body, State = became, TakenBy = [.. taken.Select(taking => taking.Name)],
+                At = line.At });
         }
         return all;
     }

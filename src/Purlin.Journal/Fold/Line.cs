@@ -32,8 +32,8 @@ internal sealed class Line
     public DateTimeOffset At => Entry.Hlc.At;
 
     /// <summary>
-    /// Whether the device had that line in hand. By what it held itself, not by what others it saw had held: a line that was still on its way
-    /// must not count as seen.
+    /// Whether the device had that line in hand. By what it held itself, not by what others it saw had held: a line that was still on its
+    /// way must not count as seen.
     /// </summary>
     public bool Saw(EntryName other) =>
         other.Device == Name.Device ? other.Seq < Name.Seq : Knew.TryGetValue(other.Device, out var seq) && other.Seq <= seq;
@@ -62,7 +62,9 @@ internal sealed class Strand
     /// <summary>The strand it split off from; none for the first of a device.</summary>
     public Strand? Parent { get; init; }
 
-    /// <summary>Every strand of the inspection, by name: what a line claims to have seen of a device that wrote nothing here says nothing.</summary>
+    /// <summary>
+    /// Every strand of the inspection, by name: what a line claims to have seen of a device that wrote nothing here says nothing.
+    /// </summary>
     public IReadOnlySet<string> Told { get; set; } = NoOther;
 
     /// <summary>Its entries, by sequence.</summary>

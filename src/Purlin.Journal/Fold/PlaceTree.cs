@@ -49,7 +49,8 @@ internal sealed class PlaceTree
                 Kind = added.Kind,
                 Name = NameOf(line),
                 Parent = edge.Parent,
-                Storey = edge.Level is { } level ? (int)Math.Floor(level) : added.Storey ?? (added.Level is { } first ? (int)Math.Floor(first) : null),
+                Storey = edge.Level is { } level
+                    ? (int)Math.Floor(level) : added.Storey ?? (added.Level is { } first ? (int)Math.Floor(first) : null),
                 Level = edge.Level ?? added.Level ?? added.Storey,
                 Part = PartOf(line.Name),
                 Order = edge.Order ?? added.Order ?? all.Count + 1,
@@ -63,12 +64,14 @@ internal sealed class PlaceTree
     private EntryName? PartOf(EntryName place)
     {
         for (EntryName? at = place; at is { } name; at = edges[name].Peek().Parent)
-            if ((edges[name].Peek().Part ?? ((EntryBody.PlaceAdded)places[name].Body).Part) is { } own && parts.TryGetValue(own, out var isMain)) return isMain ? null : own;
+            if ((edges[name].Peek().Part ?? ((EntryBody.PlaceAdded)places[name].Body).Part) is { } own
+                && parts.TryGetValue(own, out var isMain)) return isMain ? null : own;
         return null;
     }
 
     private string NameOf(Line line) =>
-        slots.At(new SlotKey("place.named", line.Name, "")) is [var first, ..] ? ((EntryBody.PlaceNamed)first.Body).Name : ((EntryBody.PlaceAdded)line.Body).Name;
+        slots.At(new SlotKey("place.named", line.Name, "")) is [var first, ..]
+        ? ((EntryBody.PlaceNamed)first.Body).Name : ((EntryBody.PlaceAdded)line.Body).Name;
 
     private Queue<Edge> EdgesOf(Line line)
     {
@@ -104,7 +107,9 @@ internal sealed class PlaceTree
         }
     }
 
-    /// <summary>A place put deeper than any house goes falls back like one in a ring: whoever walks up from it must come to an end soon.</summary>
+    /// <summary>
+    /// A place put deeper than any house goes falls back like one in a ring: whoever walks up from it must come to an end soon.
+    /// </summary>
     private void CutDepth()
     {
         Dictionary<EntryName, int> depths = [];
@@ -125,7 +130,8 @@ internal sealed class PlaceTree
         edges[name] = new Queue<Edge>([new Edge(null, null, places[name])]);
         // Said once for a few of them: of nineteen thousand nobody reads more.
         if (Cut.Count < Limits.NamesInList)
-            Cut.Add(new Unsettled(UnsettledKind.ParentCycle, [by, name], $"“{NameOf(places[name])}” was put more than {Limits.PlaceDepth} places deep; it stands by itself. Place it again."));
+            Cut.Add(new Unsettled(UnsettledKind.ParentCycle, [by, name],
+                $"“{NameOf(places[name])}” was put more than {Limits.PlaceDepth} places deep; it stands by itself. Place it again."));
         return 0;
     }
 

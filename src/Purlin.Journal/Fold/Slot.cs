@@ -14,8 +14,8 @@ public sealed record Stated<T>(T Value, EntryName By, DateTimeOffset At)
 }
 
 /// <summary>
-/// A slot that state entries give a value (a multi-value register). Values nobody has replaced all stand: more than one is a divergence, shown to a person;
-/// the tie-break only picks the one drawn first.
+/// A slot that state entries give a value (a multi-value register). Values nobody has replaced all stand: more than one is a divergence,
+/// shown to a person; the tie-break only picks the one drawn first.
 /// </summary>
 /// <typeparam name="T">What the slot holds.</typeparam>
 public sealed record Slot<T>

@@ -85,7 +85,8 @@ internal sealed class Slots
     public IEnumerable<SlotLines> FactsOf(EntryName component) => InOrder(factsOf.GetValueOrDefault(component));
 
     /// <summary>Slots in which several values stand, by the first of them.</summary>
-    public IEnumerable<SlotLines> Diverging() => all.Values.Where(slot => slot.Standing.Count > 1).OrderBy(slot => slot.Standing[0].Position);
+    public IEnumerable<SlotLines> Diverging() =>
+        all.Values.Where(slot => slot.Standing.Count > 1).OrderBy(slot => slot.Standing[0].Position);
 
     /// <summary>The slot of that key; none when nothing was stated.</summary>
     public SlotLines? Find(SlotKey key) => all.GetValueOrDefault(key);
@@ -94,7 +95,8 @@ internal sealed class Slots
     public IReadOnlyList<Line> At(SlotKey key) => all.TryGetValue(key, out var slot) ? slot.Standing : [];
 
     /// <summary>The slot as the contract shows it; none when nothing stands in it.</summary>
-    public Slot<T>? Slot<T>(SlotKey key, Func<EntryBody, T> value) => all.TryGetValue(key, out var slot) && slot.Standing.Count > 0 ? slot.As(value) : null;
+    public Slot<T>? Slot<T>(SlotKey key, Func<EntryBody, T> value) =>
+        all.TryGetValue(key, out var slot) && slot.Standing.Count > 0 ? slot.As(value) : null;
 
     private static void Into<TKey>(Dictionary<TKey, List<SlotLines>> index, TKey key, SlotLines slot)
         where TKey : notnull
@@ -103,5 +105,6 @@ internal sealed class Slots
         list.Add(slot);
     }
 
-    private static IEnumerable<SlotLines> InOrder(List<SlotLines>? list) => list is null ? [] : list.Where(slot => slot.Standing.Count > 0).OrderBy(slot => slot.First);
+    private static IEnumerable<SlotLines> InOrder(List<SlotLines>? list) =>
+        list is null ? [] : list.Where(slot => slot.Standing.Count > 0).OrderBy(slot => slot.First);
 }

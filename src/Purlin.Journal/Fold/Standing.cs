@@ -2,7 +2,8 @@ namespace Purlin.Journal.Fold;
 
 /// <summary>
 /// Which lines stand. A withdrawal takes effect unless something that stands builds on its target, or restores it, which the withdrawer had
-/// not in hand: keep wins. Whatever acts on a line comes after it in causal order, so one pass from the end settles undo of undo to any depth.
+/// not in hand: keep wins. Whatever acts on a line comes after it in causal order, so one pass from the end settles undo of undo to any
+/// depth.
 /// </summary>
 internal sealed class Standing
 {

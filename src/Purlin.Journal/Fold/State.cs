@@ -40,18 +40,23 @@ internal sealed class State
         var inspection = new Inspection
         {
             Id = id,
-            Opening = openings.Find(line => line.Stands) is { } opening ? new Opening(opening.Name, (EntryBody.InspectionOpened)opening.Body) : null,
+            Opening = openings.Find(line => line.Stands) is { } opening
+                ? new Opening(opening.Name, (EntryBody.InspectionOpened)opening.Body) : null,
             Devices = [.. strands.Select(Device)],
-            Editions = [.. Each<EntryBody.EditionSealed, SealedEdition>((line, body) => new SealedEdition(line.Name, body, line.Entry.Hash)).OrderBy(edition => edition.Body.Number)],
+            Editions = [.. Each<EntryBody.EditionSealed, SealedEdition>((line, body) => new SealedEdition(line.Name, body, line.Entry.Hash))
+                .OrderBy(edition => edition.Body.Number)],
             Unknown = [.. Of<EntryBody.Unknown>().Where(line => line.Stands).Select(line => line.Name)],
             Withdrawn = [.. order.Where(line => !line.Stands).Select(line => line.Name)],
-            Heads = strands.Where(strand => strand.Lines.Count > 0).ToDictionary(strand => strand.Device, strand => strand.Lines[^1].Name.Seq, StringComparer.Ordinal),
+            Heads = strands.Where(strand => strand.Lines.Count > 0)
+                .ToDictionary(strand => strand.Device, strand => strand.Lines[^1].Name.Seq, StringComparer.Ordinal),
         };
         foreach (var list in EntryKinds.Lists) inspection = list.Into(inspection, this);
         return inspection;
     }
 
-    /// <summary>The inspection with the lists made again that hold one of these lines or rest on it. Not for kinds that fold everything anew.</summary>
+    /// <summary>
+    /// The inspection with the lists made again that hold one of these lines or rest on it. Not for kinds that fold everything anew.
+    /// </summary>
     public Inspection After(Inspection before, IEnumerable<Line> touched)
     {
         HashSet<Gathered> changed = [];
@@ -77,13 +82,15 @@ internal sealed class State
     {
         Line[] openings = [.. Of<EntryBody.InspectionOpened>().Where(line => line.Stands)];
         if (openings.Length > 1)
-            yield return new Unsettled(UnsettledKind.Divergence, [.. openings.Select(line => line.Name)], "The inspection was opened more than once. The first opening is used; take back the other.");
+            yield return new Unsettled(UnsettledKind.Divergence, [.. openings.Select(line => line.Name)],
+                "The inspection was opened more than once. The first opening is used; take back the other.");
         foreach (var slot in Slots.Diverging())
         {
             var lines = slot.Standing;
             if (slot.Key is { Of: { } owner } && byName.TryGetValue(owner, out var owned) && !owned.Stands) continue;
             var question = ((EntryBody.Stating)lines[0].Body).Question;
-            yield return new Unsettled(UnsettledKind.Divergence, [.. lines.Select(line => line.Name)], $"{lines.Count} values stand side by side: {question}. Choose one.");
+            yield return new Unsettled(UnsettledKind.Divergence, [.. lines.Select(line => line.Name)],
+                $"{lines.Count} values stand side by side: {question}. Choose one.");
         }
     }
 
@@ -117,6 +124,7 @@ internal sealed class State
     private Device Device(Strand strand)
     {
         var joined = Of<EntryBody.DeviceJoined>().Find(line => line.Stands && line.Strand.Stem == strand.Stem);
-        return new Device(strand.Device, (joined?.Body as EntryBody.DeviceJoined)?.Name, strand.Lines.Count > 0 ? strand.Lines[^1].Name.Seq : 0);
+        return new Device(strand.Device, (joined?.Body as EntryBody.DeviceJoined)?.Name, strand.Lines.Count > 0
+            ? strand.Lines[^1].Name.Seq : 0);
     }
 }

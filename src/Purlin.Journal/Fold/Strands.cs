@@ -11,9 +11,11 @@ internal static class Strands
     public static List<Strand> Of(IEnumerable<Entry> entries)
     {
         List<Strand> all = [];
-        foreach (var device in entries.GroupBy(entry => entry.Name.Device, StringComparer.Ordinal).OrderBy(group => group.Key, StringComparer.Ordinal))
+        foreach (var device in entries.GroupBy(entry => entry.Name.Device, StringComparer.Ordinal)
+            .OrderBy(group => group.Key, StringComparer.Ordinal))
         {
-            Entry[] lines = [.. device.OrderBy(entry => entry.Name.Seq).ThenBy(entry => entry.Hlc).ThenBy(entry => entry.Hash, StringComparer.Ordinal)];
+            Entry[] lines = [.. device.OrderBy(entry => entry.Name.Seq).ThenBy(entry => entry.Hlc)
+                .ThenBy(entry => entry.Hash, StringComparer.Ordinal)];
             List<Strand> strands = [new Strand { Device = device.Key, Stem = device.Key, From = 1 }];
             for (var at = 0; at < lines.Length;)
             {

@@ -72,7 +72,8 @@ public sealed record Admission
         .. arriving.Held.Where(line => line.Name is not null).Select(line => (line.Name!.Value, (Entry?)null)),
     ];
 
-    private static string Stem(string device) => device.IndexOf('~', StringComparison.Ordinal) is var mark and >= 0 ? device[..mark] : device;
+    private static string Stem(string device) =>
+        device.IndexOf('~', StringComparison.Ordinal) is var mark and >= 0 ? device[..mark] : device;
 
     /// <summary>What an inspection still has room for. Evidence beyond it is held, not thrown away.</summary>
     private sealed class Room(EntrySet here)
@@ -88,11 +89,16 @@ public sealed record Admission
 
         public Refusal? Refuses(Entry entry)
         {
-            if (entries >= Limits.Entries) return new Refusal("entries", $"number {entries + 1}", $"at most {Limits.Entries} in one inspection");
-            if (bytes + entry.Line.Length + 1 > Limits.JournalBytes - Limits.HeldBytes) return new Refusal("bytes", $"{bytes} and {entry.Line.Length} more", "the lines of one inspection, which is full");
-            if (!devices.Contains(entry.Name.Device) && devices.Count >= Limits.Devices) return new Refusal("device", entry.Name.Device, $"at most {Limits.Devices} devices in one inspection");
-            if (entry.Body is EntryBody.PhotoTaken && photos >= Limits.Photos) return new Refusal("photographs", $"number {photos + 1}", $"at most {Limits.Photos} in one inspection");
-            if (entry.Body is EntryBody.SoundTaken && sounds >= Limits.Sounds) return new Refusal("sounds", $"number {sounds + 1}", $"at most {Limits.Sounds} in one inspection");
+            if (entries >= Limits.Entries)
+                return new Refusal("entries", $"number {entries + 1}", $"at most {Limits.Entries} in one inspection");
+            if (bytes + entry.Line.Length + 1 > Limits.JournalBytes - Limits.HeldBytes)
+                return new Refusal("bytes", $"{bytes} and {entry.Line.Length} more", "the lines of one inspection, which is full");
+            if (!devices.Contains(entry.Name.Device) && devices.Count >= Limits.Devices)
+                return new Refusal("device", entry.Name.Device, $"at most {Limits.Devices} devices in one inspection");
+            if (entry.Body is EntryBody.PhotoTaken && photos >= Limits.Photos)
+                return new Refusal("photographs", $"number {photos + 1}", $"at most {Limits.Photos} in one inspection");
+            if (entry.Body is EntryBody.SoundTaken && sounds >= Limits.Sounds)
+                return new Refusal("sounds", $"number {sounds + 1}", $"at most {Limits.Sounds} in one inspection");
             if (names.Contains(entry.Name) && Branches(entry) is { } tooMany) return tooMany;
             Count(entry);
             return null;
@@ -102,7 +108,9 @@ public sealed record Admission
         private Refusal? Branches(Entry entry)
         {
             var goesOn = entry.Previous is { } before && branched.Contains(before);
-            if (!goesOn && branches >= Limits.Branches) return new Refusal("branches", $"number {branches + 1}", $"at most {Limits.Branches} branches of copied devices in one inspection");
+            if (!goesOn && branches >= Limits.Branches)
+                return new Refusal("branches", $"number {branches + 1}",
+                    $"at most {Limits.Branches} branches of copied devices in one inspection");
             if (!goesOn) branches++;
             branched.Add(entry.Hash);
             return null;

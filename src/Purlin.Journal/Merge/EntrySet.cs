@@ -42,7 +42,8 @@ public sealed class EntrySet(string inspection)
     public bool Add(Entry entry)
     {
         ArgumentNullException.ThrowIfNull(entry);
-        if (entry.Inspection != Inspection) throw new ArgumentException($"a line of {entry.Inspection} in the set of {Inspection}", nameof(entry));
+        if (entry.Inspection != Inspection)
+            throw new ArgumentException($"a line of {entry.Inspection} in the set of {Inspection}", nameof(entry));
         if (!byHash.TryAdd(entry.Hash, entry)) return false;
         held.Remove(entry.Hash);
         strands = null;
@@ -70,7 +71,8 @@ public sealed class EntrySet(string inspection)
     public IReadOnlyDictionary<string, int> Heads()
     {
         SortedDictionary<string, int> heads = new(StringComparer.Ordinal);
-        var heldOf = held.Values.Where(line => line.Name is not null).ToLookup(line => line.Name!.Value.Device, line => line.Name!.Value.Seq, StringComparer.Ordinal);
+        var heldOf = held.Values.Where(line => line.Name is not null)
+            .ToLookup(line => line.Name!.Value.Device, line => line.Name!.Value.Seq, StringComparer.Ordinal);
         foreach (var strand in Told())
         {
             HashSet<int> there = [.. strand.Entries.Select(entry => entry.Name.Seq), .. heldOf[strand.Device]];
@@ -99,8 +101,8 @@ public sealed class EntrySet(string inspection)
     }
 
     /// <summary>
-    /// One page of what the other side lacks. Lines of a forked device from the split on are sent whole with the last page, because one number
-    /// cannot tell which branch the other side means; so every page before it brings something new.
+    /// One page of what the other side lacks. Lines of a forked device from the split on are sent whole with the last page, because one
+    /// number cannot tell which branch the other side means; so every page before it brings something new.
     /// </summary>
     /// <param name="have">The other side's heads.</param>
     /// <param name="size">Lines of a page, forked ones not counted.</param>
@@ -111,7 +113,8 @@ public sealed class EntrySet(string inspection)
         return ([.. (more ? lacking.Take(size) : lacking.Concat(forked)).Select(line => line.Entry)], more);
     }
 
-    private (List<(EntryName Name, Entry Entry)> Lacking, List<(EntryName Name, Entry Entry)> Forked) Split(IReadOnlyDictionary<string, int> have)
+    private (List<(EntryName Name, Entry Entry)> Lacking,
+        List<(EntryName Name, Entry Entry)> Forked) Split(IReadOnlyDictionary<string, int> have)
     {
         ArgumentNullException.ThrowIfNull(have);
         var splits = Told().Where(strand => strand.Parent is not null)

@@ -15,5 +15,6 @@ public sealed record HeldLine(ReadOnlyMemory<byte> Raw, string Hash, EntryName? 
     /// <param name="inspection">The inspection it should belong to; a name in another one is none.</param>
     /// <param name="why">The reasons, at least one.</param>
     public static HeldLine Of(ReadOnlyMemory<byte> raw, string? inspection, IReadOnlyList<Refusal> why) =>
-        new(raw, Sha.Of(raw.Span), EntryLine.TryName(raw, out var of, out var name) && (inspection is null || of == inspection) ? name : null, why);
+        new(raw, Sha.Of(raw.Span), EntryLine.TryName(raw, out var of, out var name) && (inspection is null || of == inspection)
+        ? name : null, why);
 }

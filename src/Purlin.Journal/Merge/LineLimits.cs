@@ -1,11 +1,15 @@
 namespace Purlin.Journal.Merge;
 
-/// <summary>What the lines of one inspection may be together, wherever they come from: asked before anything is worked out from them.</summary>
+/// <summary>
+/// What the lines of one inspection may be together, wherever they come from: asked before anything is worked out from them.
+/// </summary>
 public static class LineLimits
 {
     private const int Lines = Limits.Entries + Limits.OfficeEntries + Limits.HeldLines;
 
-    /// <summary>Why these bytes are not even parsed: more of them, or more lines, than an inspection can have. None when they may be.</summary>
+    /// <summary>
+    /// Why these bytes are not even parsed: more of them, or more lines, than an inspection can have. None when they may be.
+    /// </summary>
     public static Refusal? TooMany(string input, ReadOnlySpan<byte> bytes)
     {
         if (bytes.Length > Limits.JournalBytes) return new Refusal(input, $"{bytes.Length} bytes", $"at most {Limits.JournalBytes}");
@@ -13,12 +17,16 @@ public static class LineLimits
         return lines > Lines ? new Refusal(input, $"{lines} lines", $"at most {Lines}") : null;
     }
 
-    /// <summary>Why these lines are not folded: too many of a kind. None when they may be. Branches are counted by <see cref="EntrySet.Branches"/>.</summary>
+    /// <summary>
+    /// Why these lines are not folded: too many of a kind. None when they may be. Branches are counted by <see cref="EntrySet.Branches"/>.
+    /// </summary>
     public static Refusal? Refuse(string input, LineBlock block)
     {
         ArgumentNullException.ThrowIfNull(block);
-        if (block.Entries.Count > Limits.Entries + Limits.OfficeEntries) return new Refusal(input, $"{block.Entries.Count} lines", $"at most {Limits.Entries}");
-        if (block.Held.Count > Limits.HeldLines) return new Refusal(input, $"{block.Held.Count} lines that cannot be read", $"at most {Limits.HeldLines}");
+        if (block.Entries.Count > Limits.Entries + Limits.OfficeEntries)
+            return new Refusal(input, $"{block.Entries.Count} lines", $"at most {Limits.Entries}");
+        if (block.Held.Count > Limits.HeldLines)
+            return new Refusal(input, $"{block.Held.Count} lines that cannot be read", $"at most {Limits.HeldLines}");
         var devices = block.Entries.Select(entry => entry.Name.Device).Distinct(StringComparer.Ordinal).Count();
         // The office writes too, with a device of its own.
         return devices > Limits.Devices + 1 ? new Refusal(input, $"lines of {devices} devices", $"at most {Limits.Devices}") : null;

@@ -21,7 +21,8 @@ internal sealed class LanguageRules
     {
         this.find = find;
         number = new NumberFormatInfo { NumberDecimalSeparator = Say("decimal", "."), NumberGroupSeparator = Say("group", ",") };
-        plurals = [.. Forms.Where(form => find("language.plural." + form) is not null).Select(form => (form, PluralRule.Read(find("language.plural." + form)!)))];
+        plurals = [.. Forms.Where(form => find("language.plural." + form) is not null)
+            .Select(form => (form, PluralRule.Read(find("language.plural." + form)!)))];
         months = Say("months", "1 2 3 4 5 6 7 8 9 10 11 12").Split(' ');
     }
 

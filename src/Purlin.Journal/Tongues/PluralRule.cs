@@ -47,13 +47,15 @@ internal sealed class PluralRule
         {
             if (double.IsNaN(value)) return false;
             var rest = Modulo > 0 ? value % Modulo : value;
-            return Not != Ranges.Any(range => rest >= range.From && rest <= range.To && (double.IsInteger(rest) || range.From.Equals(range.To)));
+            return Not != Ranges.Any(range => rest >= range.From && rest <= range.To
+                && (double.IsInteger(rest) || range.From.Equals(range.To)));
         }
 
         private static (double From, double To) Range(string text)
         {
             var ends = text.Split("..");
-            return double.TryParse(ends[0], CultureInfo.InvariantCulture, out var from) && double.TryParse(ends[^1], CultureInfo.InvariantCulture, out var to) ? (from, to) : (double.NaN, double.NaN);
+            return double.TryParse(ends[0], CultureInfo.InvariantCulture, out var from)
+                && double.TryParse(ends[^1], CultureInfo.InvariantCulture, out var to) ? (from, to) : (double.NaN, double.NaN);
         }
     }
 }

@@ -4,9 +4,9 @@ using System.Text;
 namespace Purlin.Journal.Tongues;
 
 /// <summary>
-/// A sentence with its places, read once. <c>{name}</c> is filled as it comes, <c>{name:0.#}</c> with a number so rounded or a list so joined;
-/// <c>{n, plural, one {# bar} other {# bars}}</c> and <c>{kind, select, gas {...} none {} other {...}}</c> choose, as the messages of ICU do.
-/// What is no place is text: a brace that somebody typed stays a brace.
+/// A sentence with its places, read once. <c>{name}</c> is filled as it comes, <c>{name:0.#}</c> with a number so rounded or a list so
+/// joined; <c>{n, plural, one {# bar} other {# bars}}</c> and <c>{kind, select, gas {...} none {} other {...}}</c> choose, as the messages
+/// of ICU do. What is no place is text: a brace that somebody typed stays a brace.
 /// </summary>
 internal sealed class Template(ImmutableArray<Template.Piece> pieces)
 {

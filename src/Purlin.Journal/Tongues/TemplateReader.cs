@@ -86,7 +86,9 @@ internal sealed class TemplateReader(string sentence)
     private static string Name(string inside)
     {
         var length = 0;
-        while (length < inside.Length && (char.IsAsciiLetter(inside[length]) || (length > 0 && (char.IsAsciiDigit(inside[length]) || inside[length] is '-' or '_')))) length++;
+        while (length < inside.Length
+            && (char.IsAsciiLetter(inside[length])
+            || (length > 0 && (char.IsAsciiDigit(inside[length]) || inside[length] is '-' or '_')))) length++;
         return inside[..length];
     }
 }

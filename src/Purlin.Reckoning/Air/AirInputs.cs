@@ -25,7 +25,8 @@ internal static class AirInputs
     /// <summary>The pressure given, that of the height given, or that of sea level: then a step says so.</summary>
     internal static Checked<Pressure> Pressure(Given given, Worksheet sheet)
     {
-        if (given.Has("pressure") && given.Has("altitude")) return new Refusal("pressure", "air-inputs.given.given-altitude", "air-inputs.allowed.pressure-altitude");
+        if (given.Has("pressure") && given.Has("altitude"))
+            return new Refusal("pressure", "air-inputs.given.given-altitude", "air-inputs.allowed.pressure-altitude");
         if (given.NumberOrNone("pressure") is { } psi) return Quantities.Pressure.FromPsi(psi);
         var altitude = sheet.Or("altitude", 0, "ft", "air-inputs.why.sea-level");
         var pressure = Atmosphere.Pressure(Length.FromFeet(altitude));
@@ -38,11 +39,16 @@ internal static class AirInputs
     {
         string[] humidities = ["wet_bulb", "relative_humidity", "dew_point"];
         if (humidities.Count(given.Has) != 1)
-            return new Refusal(path.Length == 0 ? "wet_bulb" : path, given.Has("wet_bulb") || given.Has("dew_point") ? new Said("air-inputs.given.more-humidity") : humidities.Any(given.Has) ? new Said("air-inputs.given.more-humidity") : new Said("refused.missing"), "air-inputs.allowed.exactly-wet-bulb-relative");
+            return new Refusal(path.Length == 0 ? "wet_bulb" : path, given.Has("wet_bulb") || given.Has("dew_point")
+                ? new Said("air-inputs.given.more-humidity") : humidities.Any(given.Has)
+                ? new Said("air-inputs.given.more-humidity") : new Said("refused.missing"), "air-inputs.allowed.exactly-wet-bulb-relative");
         var dryBulb = Temperature.FromFahrenheit(given.Number("dry_bulb"));
-        if (given.NumberOrNone("wet_bulb") is { } wet) return MoistAir.FromWetBulb(dryBulb, Temperature.FromFahrenheit(wet), pressure, Name(path, "wet_bulb"));
-        if (given.NumberOrNone("dew_point") is { } dew) return MoistAir.FromDewPoint(dryBulb, Temperature.FromFahrenheit(dew), pressure, Name(path, "dew_point"));
-        return MoistAir.FromRelativeHumidity(dryBulb, RelativeHumidity.FromPercent(given.Number("relative_humidity")), pressure, Name(path, "relative_humidity"));
+        if (given.NumberOrNone("wet_bulb") is { } wet)
+            return MoistAir.FromWetBulb(dryBulb, Temperature.FromFahrenheit(wet), pressure, Name(path, "wet_bulb"));
+        if (given.NumberOrNone("dew_point") is { } dew)
+            return MoistAir.FromDewPoint(dryBulb, Temperature.FromFahrenheit(dew), pressure, Name(path, "dew_point"));
+        return MoistAir.FromRelativeHumidity(dryBulb, RelativeHumidity.FromPercent(given.Number("relative_humidity")), pressure,
+            Name(path, "relative_humidity"));
     }
 
     private static string Name(string path, string input) => path.Length == 0 ? input : $"{path}.{input}";

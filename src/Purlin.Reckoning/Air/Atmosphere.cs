@@ -2,7 +2,9 @@ using Purlin.Reckoning.Quantities;
 
 namespace Purlin.Reckoning.Air;
 
-/// <summary>The standard atmosphere: pressure and temperature by height (ASHRAE Handbook - Fundamentals 2017, chapter 1, equations 3 and 4).</summary>
+/// <summary>
+/// The standard atmosphere: pressure and temperature by height (ASHRAE Handbook - Fundamentals 2017, chapter 1, equations 3 and 4).
+/// </summary>
 public static class Atmosphere
 {
     /// <summary>

@@ -27,7 +27,8 @@ internal static class DeliveredCapacity
             new Input.Choice("airflow_as", "delivered-capacity.input.airflow-as", ["standard", "actual"]),
             new Input.Quantity("nominal", "delivered-capacity.input.nominal", "tons", 0.5, 50),
         ],
-        Sources = [Psychrometrics.Source, "Total = 4.5 × cfm × enthalpy difference; sensible = 1.08 × cfm × °F; latent = 0.68 × cfm × gr/lb: the trade's standard-air formulas (common practice)"],
+        Sources = [Psychrometrics.Source,
+            "Total = 4.5 × cfm × enthalpy difference; sensible = 1.08 × cfm × °F; latent = 0.68 × cfm × gr/lb: the trade's standard-air formulas (common practice)"],
         Work = Work,
     };
 
@@ -40,19 +41,24 @@ internal static class DeliveredCapacity
                     after => Write(given, sheet, before, after), Refuse), Refuse), Refuse);
     }
 
-    private static Checked<Working> Refuse(System.Collections.Immutable.ImmutableArray<Refusal> refusals) => Checked<Working>.Refused(refusals);
+    private static Checked<Working> Refuse(System.Collections.Immutable.ImmutableArray<Refusal> refusals) =>
+        Checked<Working>.Refused(refusals);
 
     private static Checked<Working> Write(Given given, Worksheet sheet, MoistAir before, MoistAir after)
     {
         var dried = before.Ratio.GrainsPerPound - after.Ratio.GrainsPerPound;
         if (dried < -DoubtGrains)
-            return new Refusal($"supply.{Humidity(given)}", new("delivered-capacity.given.air-water", ("ratio", after.Ratio.GrainsPerPound, "gr/lb")), new("delivered-capacity.allowed.no-more-return-cooling", ("ratio", before.Ratio.GrainsPerPound, "gr/lb")));
+            return new Refusal($"supply.{Humidity(given)}",
+                new("delivered-capacity.given.air-water", ("ratio", after.Ratio.GrainsPerPound, "gr/lb")),
+                new("delivered-capacity.allowed.no-more-return-cooling", ("ratio", before.Ratio.GrainsPerPound, "gr/lb")));
         foreach (var source in Calculation.Sources) sheet.From(source);
         sheet.Step("delivered-capacity.step.enthalpy-return-air", before.Enthalpy.BtuPerPound, "Btu/lb");
         sheet.Step("delivered-capacity.step.enthalpy-supply-air", after.Enthalpy.BtuPerPound, "Btu/lb");
         var flow = MassFlow(given, sheet, before);
-        var total = HeatRate.FromBtuPerHour(sheet.Step("delivered-capacity.step.total-pounds-hour-enthalpy", flow * (before.Enthalpy.BtuPerPound - after.Enthalpy.BtuPerPound), "Btu/h"));
-        var sensible = sheet.Step("delivered-capacity.step.sensible-pounds-hour-temperature", flow * SensiblePerPound * (before.DryBulb - after.DryBulb).Fahrenheit, "Btu/h");
+        var total = HeatRate.FromBtuPerHour(sheet.Step("delivered-capacity.step.total-pounds-hour-enthalpy",
+            flow * (before.Enthalpy.BtuPerPound - after.Enthalpy.BtuPerPound), "Btu/h"));
+        var sensible = sheet.Step("delivered-capacity.step.sensible-pounds-hour-temperature",
+            flow * SensiblePerPound * (before.DryBulb - after.DryBulb).Fahrenheit, "Btu/h");
         var latent = sheet.Step("delivered-capacity.step.latent-pounds-hour-grains", flow * LatentPerPoundAndGrain * dried, "Btu/h");
         sheet.Step("delivered-capacity.step.sensible-latent-together-less", sensible + latent - total.BtuPerHour, "Btu/h");
         sheet.Result("total", total.BtuPerHour, "Btu/h");
@@ -69,10 +75,12 @@ internal static class DeliveredCapacity
     {
         var airflow = Airflow.FromCubicFeetPerMinute(given.Number("airflow"));
         var placed = given.Has("altitude") || given.Has("pressure");
-        var kind = sheet.WordOr("airflow_as", placed ? "actual" : "standard", placed ? new Said("delivered-capacity.why.place-pressure-given") : new Said("delivered-capacity.why.no-height-given"));
+        var kind = sheet.WordOr("airflow_as", placed ? "actual" : "standard", placed
+            ? new Said("delivered-capacity.why.place-pressure-given") : new Said("delivered-capacity.why.no-height-given"));
         return kind == "standard"
             ? sheet.Step("delivered-capacity.step.standard-air-airflow-pounds", PoundsPerHourPerCfm * airflow.CubicFeetPerMinute, "lb/h")
-            : sheet.Step("delivered-capacity.step.air-return-airflow-specific", 60 * airflow.CubicFeetPerMinute / before.Volume.CubicFeetPerPound, "lb/h");
+            : sheet.Step("delivered-capacity.step.air-return-airflow-specific",
+                60 * airflow.CubicFeetPerMinute / before.Volume.CubicFeetPerPound, "lb/h");
     }
 
     private static Checked<Working> Judge(Given given, Worksheet sheet, HeatRate total)
@@ -81,12 +89,17 @@ internal static class DeliveredCapacity
         if (given.NumberOrNone("nominal") is not { } nominal)
             return sheet.CannotSay("delivered-capacity.because.coil-delivers-nominal-capacity", ("total", total.Tons, "tons"));
         var rules = new RuleTable("air/capacity.csv", "", sheet);
-        var perTon = sheet.Result("airflow_per_ton", sheet.Step("delivered-capacity.step.airflow-nominal-ton", given.Number("airflow") / nominal, "cfm"), "cfm");
-        var share = sheet.Result("share_of_nominal", sheet.Step("delivered-capacity.step.share-nominal", 100 * total.Tons / nominal, "%"), "%");
-        if (perTon < rules.Value("least_airflow")) return sheet.Outside("delivered-capacity.because.airflow-ton-too-low", ("per-ton", perTon, "cfm"));
+        var perTon = sheet.Result("airflow_per_ton",
+            sheet.Step("delivered-capacity.step.airflow-nominal-ton", given.Number("airflow") / nominal, "cfm"), "cfm");
+        var share = sheet.Result("share_of_nominal", sheet.Step("delivered-capacity.step.share-nominal", 100 * total.Tons / nominal, "%"),
+            "%");
+        if (perTon < rules.Value("least_airflow"))
+            return sheet.Outside("delivered-capacity.because.airflow-ton-too-low", ("per-ton", perTon, "cfm"));
         return share < rules.Value("least_share")
-            ? sheet.Outside("delivered-capacity.because.coil-delivers-sign-low", ("total", total.Tons), ("nominal", nominal, "tons"), ("share", share, "%"))
-            : sheet.Within("delivered-capacity.because.coil-delivers", ("total", total.Tons), ("nominal", nominal, "tons"), ("share", share, "%"));
+            ? sheet.Outside("delivered-capacity.because.coil-delivers-sign-low", ("total", total.Tons), ("nominal", nominal, "tons"),
+                ("share", share, "%"))
+            : sheet.Within("delivered-capacity.because.coil-delivers", ("total", total.Tons), ("nominal", nominal, "tons"),
+                ("share", share, "%"));
     }
 
     private static string Humidity(Given given) => new[] { "wet_bulb", "relative_humidity", "dew_point" }.First(given.Group("supply")!.Has);

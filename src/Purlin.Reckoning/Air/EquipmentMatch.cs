@@ -27,7 +27,8 @@ internal static class EquipmentMatch
             new Input.Quantity("floor_area", "equipment-match.input.floor-area", "ft²", 50, 50_000),
             new Input.Whole("year_now", "equipment-match.input.year-now", 1990, 2100),
         ],
-        Sources = ["Common practice of matching split systems", "40 CFR 82 and 40 CFR 84 subpart B (refrigerants)", "10 CFR 430.32(c) (minimum efficiency)"],
+        Sources = ["Common practice of matching split systems", "40 CFR 82 and 40 CFR 84 subpart B (refrigerants)",
+            "10 CFR 430.32(c) (minimum efficiency)"],
         Work = Work,
     };
 
@@ -43,7 +44,9 @@ internal static class EquipmentMatch
                 return new Refusal($"{part}.refrigerant", Said.Verbatim(name), new("allowed.word", ("words", Refrigerants.Names)));
         if (given.WholeOrNone("year_now") is { } now)
             foreach (var part in Parts)
-                if (given.Group(part)?.WholeOrNone("year") > now) return new Refusal($"{part}.year", new("refused.given", ("given", given.Group(part)!.Whole("year"))), new("equipment-match.allowed.most-year-now", ("now", now)));
+                if (given.Group(part)?.WholeOrNone("year") > now)
+                    return new Refusal($"{part}.year", new("refused.given", ("given", given.Group(part)!.Whole("year"))),
+                        new("equipment-match.allowed.most-year-now", ("now", now)));
         var sheet = new Worksheet(Calculation, given);
         var rules = new RuleTable("air/match_rules.csv", "", sheet);
         List<Mismatch> found = [];
@@ -83,7 +86,8 @@ internal static class EquipmentMatch
         }
         else sheet.NoResult("refrigerant");
         if (outdoor is not null && coil is not null && outdoor["name"] != coil["name"])
-            found.Add(new Mismatch("two-refrigerants", new("equipment-match.two-refrigerants.meaning", ("outdoor", outdoor["name"]), ("coil", coil["name"]))));
+            found.Add(new Mismatch("two-refrigerants",
+                new("equipment-match.two-refrigerants.meaning", ("outdoor", outdoor["name"]), ("coil", coil["name"]))));
     }
 
     private static void Capacity(Given given, Worksheet sheet, RuleTable rules, List<Mismatch> found)
@@ -93,13 +97,18 @@ internal static class EquipmentMatch
         {
             var over = rules.Value("coil_over");
             sheet.Step("equipment-match.step.coil-less-outdoor-unit", coil - outdoor, "tons");
-            if (coil < outdoor - Rounding) found.Add(new Mismatch("coil-smaller", new("equipment-match.coil-smaller.meaning", ("coil", coil, "tons"), ("outdoor", outdoor))));
-            else if (coil > outdoor + over + Rounding) found.Add(new Mismatch("coil-larger", new("equipment-match.coil-larger.meaning", ("coil", coil, "tons"), ("outdoor", outdoor))));
+            if (coil < outdoor - Rounding)
+                found.Add(new Mismatch("coil-smaller",
+                    new("equipment-match.coil-smaller.meaning", ("coil", coil, "tons"), ("outdoor", outdoor))));
+            else if (coil > outdoor + over + Rounding)
+                found.Add(new Mismatch("coil-larger",
+                    new("equipment-match.coil-larger.meaning", ("coil", coil, "tons"), ("outdoor", outdoor))));
         }
         if (Tons(given, "air_mover") is { } mover && mover < outdoor - Rounding)
         {
             sheet.Step("equipment-match.step.air-outdoor-unit-asks", rules.Value("usual_airflow") * outdoor, "cfm");
-            found.Add(new Mismatch("mover-smaller", new("equipment-match.mover-smaller.meaning", ("mover", mover, "tons"), ("outdoor", outdoor))));
+            found.Add(new Mismatch("mover-smaller",
+                new("equipment-match.mover-smaller.meaning", ("mover", mover, "tons"), ("outdoor", outdoor))));
         }
         if (given.NumberOrNone("floor_area") is not { } area) { sheet.NoResult("area_per_ton"); return; }
         sheet.Result("area_per_ton", sheet.Step("equipment-match.step.floor-area-ton", area / outdoor, "ft²"), "ft²");
@@ -108,8 +117,10 @@ internal static class EquipmentMatch
 
     private static void Metering(Given given, List<Mismatch> found)
     {
-        if (given.Group("outdoor")!.TextOrNone("metering") is { } asked && given.Group("indoor_coil")?.TextOrNone("metering") is { } fitted && asked != fitted)
-            found.Add(new Mismatch("metering", new("equipment-match.metering.meaning", ("asked", Words.Of(asked)), ("there", Words.Of(fitted)))));
+        if (given.Group("outdoor")!.TextOrNone("metering") is { } asked && given.Group("indoor_coil")?.TextOrNone("metering") is { } fitted
+            && asked != fitted)
+            found.Add(new Mismatch("metering",
+                new("equipment-match.metering.meaning", ("asked", Words.Of(asked)), ("there", Words.Of(fitted)))));
     }
 
     private static void Years(Given given, Worksheet sheet, RuleTable rules, List<Mismatch> found)
@@ -127,30 +138,36 @@ internal static class EquipmentMatch
 
     private static void Efficiency(Given given, Worksheet sheet, List<Mismatch> found)
     {
-        if (given.Group("outdoor")!.NumberOrNone("efficiency") is not { } seer || given.Group("outdoor")!.WholeOrNone("year") is not { } year) return;
+        if (given.Group("outdoor")!.NumberOrNone("efficiency") is not { } seer
+            || given.Group("outdoor")!.WholeOrNone("year") is not { } year) return;
         // The year of a change is left out: equipment made earlier in it was lawful.
         var row = Tables.Read("air/minimum_efficiency.csv").Rows.LastOrDefault(row => row.Number("from_year") < year);
         if (row is null || seer >= row.Number("seer")) return;
         sheet.From(row["mark"] == "confirmed" ? row.Source : $"{row.Source} ({row["mark"]})");
-        found.Add(new Mismatch("efficiency", new("equipment-match.efficiency.meaning", ("seer", seer), ("least", row.Number("seer")), ("year", year))));
+        found.Add(new Mismatch("efficiency",
+            new("equipment-match.efficiency.meaning", ("seer", seer), ("least", row.Number("seer")), ("year", year))));
     }
 
     private static void WriteRest(Given given, Worksheet sheet)
     {
         if (!given.Has("floor_area") || Tons(given, "outdoor") is null) sheet.NoResult("area_per_ton");
-        foreach (var part in Parts) if (given.Group(part) is null) sheet.Say("equipment-match.step.nothing-given", ("part", Words.OfInput(part)));
+        foreach (var part in Parts)
+            if (given.Group(part) is null) sheet.Say("equipment-match.step.nothing-given", ("part", Words.OfInput(part)));
     }
 
     private static Checked<Working> Judge(Given given, Worksheet sheet, List<Mismatch> found)
     {
-        if (found.Count > 0) return sheet.Outside("equipment-match.because.mismatch", ("count", found.Count), ("found", SaidValue.Of(found.Select(mismatch => new Said("sentence.lower", ("it", mismatch.What))))));
-        var compared = Tons(given, "outdoor") is not null && Tons(given, "indoor_coil") is not null && Row(given, "outdoor") is not null && Row(given, "indoor_coil") is not null;
+        if (found.Count > 0) return sheet.Outside("equipment-match.because.mismatch", ("count", found.Count),
+            ("found", SaidValue.Of(found.Select(mismatch => new Said("sentence.lower", ("it", mismatch.What))))));
+        var compared = Tons(given, "outdoor") is not null && Tons(given, "indoor_coil") is not null && Row(given, "outdoor") is not null
+            && Row(given, "indoor_coil") is not null;
         return compared
             ? sheet.Within("equipment-match.because.outdoor-unit-coil-agree")
             : sheet.CannotSay("equipment-match.because.capacity-refrigerant-both-outdoor");
     }
 
-    private static TableRow? Row(Given given, string part) => given.Group(part)?.TextOrNone("refrigerant") is { } name ? Refrigerants.Find(name) : null;
+    private static TableRow? Row(Given given, string part) =>
+        given.Group(part)?.TextOrNone("refrigerant") is { } name ? Refrigerants.Find(name) : null;
 
     private static double? Tons(Given given, string part) => given.Group(part)?.NumberOrNone("tons");
 }

@@ -16,7 +16,8 @@ internal static class GasPipe
         Name = "gas-pipe",
         Inputs =
         [
-            new Input.List("appliances", "gas-pipe.input.appliances", [new Input.Quantity("", "gas-pipe.input.appliances.each", "Btu/h", 100, 5_000_000)], 1, 50) { Required = true },
+            new Input.List("appliances", "gas-pipe.input.appliances",
+            [new Input.Quantity("", "gas-pipe.input.appliances.each", "Btu/h", 100, 5_000_000)], 1, 50) { Required = true },
             new Input.Quantity("longest_length", "gas-pipe.input.longest-length", "ft", 1, 5_000) { Required = true },
             new Input.Choice("size", "gas-pipe.input.size", Sizes) { Plain = Plain },
             new Input.Quantity("heating_value", "gas-pipe.input.heating-value", "", 400, 3_500),
@@ -30,7 +31,8 @@ internal static class GasPipe
     // 3/4 in, 3/4", 1 1/4 and 1.25 are spellings of the trade.
     private static string Plain(string written)
     {
-        var size = written.Replace("inch", "", StringComparison.OrdinalIgnoreCase).Replace("in", "", StringComparison.OrdinalIgnoreCase).Replace("\"", "", StringComparison.Ordinal).Trim();
+        var size = written.Replace("inch", "", StringComparison.OrdinalIgnoreCase).Replace("in", "", StringComparison.OrdinalIgnoreCase)
+            .Replace("\"", "", StringComparison.Ordinal).Trim();
         return size switch { "0.5" => "1/2", "0.75" => "3/4", "1.25" or "1 1/4" => "1-1/4", _ => size };
     }
 
@@ -40,7 +42,8 @@ internal static class GasPipe
         sheet.From("IFGC 2018, A.3.1, longest-length method");
         var heat = sheet.Or("heating_value", 1000, "Btu/ft³", "gas-pipe.why.usual-natural-gas-ask");
         var inputs = given.Numbers("appliances").Aggregate(HeatRate.FromBtuPerHour(0), (sum, one) => sum + HeatRate.FromBtuPerHour(one));
-        var demand = GasFlow.FromCubicFeetPerHour(sheet.Step("gas-pipe.step.demand-inputs-heating-value", inputs.BtuPerHour / heat, "ft³/h"));
+        var demand = GasFlow.FromCubicFeetPerHour(sheet.Step("gas-pipe.step.demand-inputs-heating-value", inputs.BtuPerHour / heat,
+            "ft³/h"));
         sheet.Result("demand", demand.CubicFeetPerHour, "ft³/h");
         sheet.Caution("gas-pipe.caution.estimate-pipe-hidden-walls");
         sheet.Caution("gas-pipe.caution.steel-pipe-low-pressure");
@@ -61,7 +64,8 @@ internal static class GasPipe
         var table = Tables.Read("air/gas_gravity.csv");
         sheet.From(table.Source);
         // A heavier gas passes less: the next heavier row is never too favourable.
-        return sheet.Step("gas-pipe.step.multiplier-gas-weight-row", table.Rows.First(row => row.Number("gravity") >= gravity - 1e-9).Number("multiplier"));
+        return sheet.Step("gas-pipe.step.multiplier-gas-weight-row", table.Rows.First(row => row.Number("gravity") >= gravity - 1e-9)
+            .Number("multiplier"));
     }
 
     private static Checked<Working> Judge(Given given, Worksheet sheet, TableRow row, double demand, double multiplier)
@@ -77,12 +81,15 @@ internal static class GasPipe
         if (given.TextOrNone("size") is not { } size)
         {
             sheet.NoResult("capacity");
-            return sheet.CannotSay(smallest is null ? new Said("gas-pipe.because.no-size-table-carries") : new Said("gas-pipe.because.demand-asks-pipe-size", ("smallest", smallest)));
+            return sheet.CannotSay(smallest is null ? new Said("gas-pipe.because.no-size-table-carries")
+                : new Said("gas-pipe.because.demand-asks-pipe-size", ("smallest", smallest)));
         }
-        var capacity = sheet.Result("capacity", sheet.Step("gas-pipe.step.capacity-pipe", Capacity(size), "ft³/h", ("size", size)), "ft³/h");
+        var capacity = sheet.Result("capacity", sheet.Step("gas-pipe.step.capacity-pipe", Capacity(size), "ft³/h", ("size", size)),
+            "ft³/h");
         return capacity >= demand
             ? sheet.Within("gas-pipe.because.pipe-carries-least-asked", ("size", size), ("capacity", capacity, "ft³/h"), ("demand", demand))
-            : sheet.Outside("gas-pipe.because.pipe-carries-less-asked", ("size", size), ("capacity", capacity, "ft³/h"), ("demand", demand));
+            : sheet.Outside("gas-pipe.because.pipe-carries-less-asked", ("size", size), ("capacity", capacity, "ft³/h"),
+                ("demand", demand));
     }
 
     private static Checked<Working> OffTable(Worksheet sheet, Said because)

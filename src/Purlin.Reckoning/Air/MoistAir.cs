@@ -33,16 +33,22 @@ public sealed record MoistAir
         var ratio = Psychrometrics.RatioFromWetBulb(dryBulb, wetBulb, pressure);
         if (ratio >= driest) return new MoistAir(dryBulb, HumidityRatio.FromPoundsPerPound(ratio), pressure);
         var least = Psychrometrics.WetBulb(dryBulb, HumidityRatio.FromPoundsPerPound(driest), pressure);
-        return new Refusal(input, new("refused.given.hundredth", ("given", wetBulb.Fahrenheit, "°F")), new("moist-air.allowed.least-dry-bulb-below", ("least", least.Fahrenheit, "°F"), ("dry-bulb", dryBulb.Fahrenheit, "°F")));
+        return new Refusal(input, new("refused.given.hundredth", ("given", wetBulb.Fahrenheit, "°F")),
+            new("moist-air.allowed.least-dry-bulb-below", ("least", least.Fahrenheit, "°F"), ("dry-bulb", dryBulb.Fahrenheit, "°F")));
     }
 
     /// <summary>From a hygrometer.</summary>
-    public static Checked<MoistAir> FromRelativeHumidity(Temperature dryBulb, RelativeHumidity humidity, Pressure pressure, string input = "relative_humidity") =>
-        FromVapour(dryBulb, Pressure.FromPsi(humidity.Share * Psychrometrics.SaturationPressure(dryBulb).Psi), pressure, input, new("refused.given.hundredth", ("given", humidity.Percent, "%")));
+    public static Checked<MoistAir> FromRelativeHumidity(Temperature dryBulb, RelativeHumidity humidity, Pressure pressure,
+        string input = "relative_humidity") =>
+        FromVapour(dryBulb, Pressure.FromPsi(humidity.Share * Psychrometrics.SaturationPressure(dryBulb).Psi), pressure, input,
+        new("refused.given.hundredth", ("given", humidity.Percent, "%")));
 
     /// <summary>From the temperature at which dew forms; refused when that is above the dry bulb.</summary>
-    public static Checked<MoistAir> FromDewPoint(Temperature dryBulb, Temperature dewPoint, Pressure pressure, string input = "dew_point") =>
-        dewPoint > dryBulb ? AboveDryBulb(input, dewPoint, dryBulb) : FromVapour(dryBulb, Psychrometrics.SaturationPressure(dewPoint), pressure, input, new("refused.given.hundredth", ("given", dewPoint.Fahrenheit, "°F")));
+    public static Checked<MoistAir> FromDewPoint(Temperature dryBulb, Temperature dewPoint, Pressure pressure,
+        string input = "dew_point") =>
+        dewPoint > dryBulb ? AboveDryBulb(input, dewPoint, dryBulb)
+        : FromVapour(dryBulb, Psychrometrics.SaturationPressure(dewPoint), pressure, input,
+        new("refused.given.hundredth", ("given", dewPoint.Fahrenheit, "°F")));
 
     /// <summary>The vapour's own pressure.</summary>
     public Pressure VapourPressure => Psychrometrics.VapourPressure(Ratio, Pressure);
@@ -69,8 +75,11 @@ public sealed record MoistAir
     private static Checked<MoistAir> FromVapour(Temperature dryBulb, Pressure vapour, Pressure pressure, string input, Said given) =>
         vapour.Psi < pressure.Psi / 2
             ? new MoistAir(dryBulb, Psychrometrics.HumidityRatio(vapour, pressure), pressure)
-            : new Refusal(input, given, new("moist-air.allowed.vapor-pressure-below-half", ("pressure", pressure.Psi, "psi"), ("dry-bulb", dryBulb.Fahrenheit, "°F")));
+            : new Refusal(input, given,
+                new("moist-air.allowed.vapor-pressure-below-half", ("pressure", pressure.Psi, "psi"),
+                ("dry-bulb", dryBulb.Fahrenheit, "°F")));
 
     private static Refusal AboveDryBulb(string input, Temperature given, Temperature dryBulb) =>
-        new(input, new("refused.given.hundredth", ("given", given.Fahrenheit, "°F")), new("moist-air.allowed.most-dry-bulb", ("dry-bulb", dryBulb.Fahrenheit, "°F")));
+        new(input, new("refused.given.hundredth", ("given", given.Fahrenheit, "°F")),
+        new("moist-air.allowed.most-dry-bulb", ("dry-bulb", dryBulb.Fahrenheit, "°F")));
 }

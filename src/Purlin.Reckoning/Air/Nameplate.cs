@@ -4,7 +4,9 @@ using Purlin.Reckoning.Air.Plate;
 
 namespace Purlin.Reckoning.Air;
 
-/// <summary>Reads a rating plate from text as typed or as a camera read it: what is there, how sure each part is, and nothing else.</summary>
+/// <summary>
+/// Reads a rating plate from text as typed or as a camera read it: what is there, how sure each part is, and nothing else.
+/// </summary>
 internal static class Nameplate
 {
     internal static Calculation Calculation { get; } = new()
@@ -13,7 +15,8 @@ internal static class Nameplate
         Inputs =
         [
             new Input.Text("text", "nameplate.input.text", 8000) { Required = true },
-            new Input.Choice("kind", "nameplate.input.kind", ["air conditioner", "heat pump", "indoor coil", "air handler", "furnace", "boiler", "water heater", "other"]),
+            new Input.Choice("kind", "nameplate.input.kind",
+                ["air conditioner", "heat pump", "indoor coil", "air handler", "furnace", "boiler", "water heater", "other"]),
             new Input.Whole("year_now", "nameplate.input.year-now", 1990, 2100),
         ],
         Sources = ["The plate itself", "Model-number capacity codes: common practice"],
@@ -54,7 +57,8 @@ internal static class Nameplate
     private static bool Burns(Given given, PlateText text, bool refrigerant, bool fuel) => given.TextOrNone("kind") switch
     {
         "furnace" or "boiler" or "water heater" => true,
-        null => !refrigerant && (fuel || text.Raw.Contains("FURNACE", StringComparison.Ordinal) || text.Raw.Contains("WATER HEATER", StringComparison.Ordinal) || text.Raw.Contains("BOILER", StringComparison.Ordinal)),
+        null => !refrigerant && (fuel || text.Raw.Contains("FURNACE", StringComparison.Ordinal)
+            || text.Raw.Contains("WATER HEATER", StringComparison.Ordinal) || text.Raw.Contains("BOILER", StringComparison.Ordinal)),
         _ => false,
     };
 
@@ -65,16 +69,20 @@ internal static class Nameplate
         if (name == "capacity") json["tons"] = Quantities.HeatRate.FromBtuPerHour(field.Value.GetValue<double>()).Tons;
         sheet.Result(name, json);
         sheet.Sentence($"{name}.reason", field.Reason);
-        sheet.Say("nameplate.step.field", ("field", Words.OfInput(name)), ("found", $"{field.Value}{(field.Unit.Length > 0 ? " " + field.Unit : "")}"), ("confidence", Words.Of(field.Confidence)), ("reason", field.Reason));
+        sheet.Say("nameplate.step.field", ("field", Words.OfInput(name)),
+            ("found", $"{field.Value}{(field.Unit.Length > 0 ? " " + field.Unit : "")}"), ("confidence", Words.Of(field.Confidence)),
+            ("reason", field.Reason));
     }
 
     private static Checked<Working> Judge(Worksheet sheet, (string Name, PlateField? Field)[] fields)
     {
-        SaidValue List(Func<PlateField?, bool> which) => SaidValue.Of(fields.Where(field => which(field.Field)).Select(field => Words.OfInput(field.Name)));
+        SaidValue List(Func<PlateField?, bool> which) =>
+            SaidValue.Of(fields.Where(field => which(field.Field)).Select(field => Words.OfInput(field.Name)));
         var isRead = fields.Any(field => field.Field is not null && field.Field.Confidence != "inferred");
         if (Array.TrueForAll(fields, field => field.Field is null)) return sheet.CannotSay("nameplate.because.nothing-rating-plate-found");
         Said because = new("nameplate.because.read",
-            ("read", List(field => field is not null && field.Confidence != "inferred")), ("inferred", List(field => field?.Confidence == "inferred")), ("missing", List(field => field is null)));
+            ("read", List(field => field is not null && field.Confidence != "inferred")),
+                ("inferred", List(field => field?.Confidence == "inferred")), ("missing", List(field => field is null)));
         return isRead ? sheet.Within(because) : sheet.CannotSay(because);
     }
 }

@@ -30,7 +30,8 @@ public static class Psychrometrics
     {
         var t = at.Rankine;
         var logarithm = at.Fahrenheit <= TripleFahrenheit
-            ? -1.0214165e4 / t - 4.8932428 - 5.3765794e-3 * t + 1.9202377e-7 * t * t + 3.5575832e-10 * t * t * t - 9.0344688e-14 * t * t * t * t + 4.1635019 * Math.Log(t)
+            ? -1.0214165e4 / t - 4.8932428 - 5.3765794e-3 * t + 1.9202377e-7 * t * t
+            + 3.5575832e-10 * t * t * t - 9.0344688e-14 * t * t * t * t + 4.1635019 * Math.Log(t)
             : -1.0440397e4 / t - 1.1294650e1 - 2.7022355e-2 * t + 1.2890360e-5 * t * t - 2.4780681e-9 * t * t * t + 6.5459673 * Math.Log(t);
         return Pressure.FromPsi(Math.Exp(logarithm));
     }
@@ -59,7 +60,9 @@ public static class Psychrometrics
             : ((1220 - 0.04 * wet) * saturated - 0.240 * (dry - wet)) / (1220 + 0.444 * dry - 0.48 * wet);
     }
 
-    /// <summary>Dew point from the vapour's own pressure, by halving: exact where the handbook's short fits (equations 37, 38) are not.</summary>
+    /// <summary>
+    /// Dew point from the vapour's own pressure, by halving: exact where the handbook's short fits (equations 37, 38) are not.
+    /// </summary>
     public static Temperature DewPoint(Pressure vapour)
     {
         var (low, high) = (ColdestFahrenheit, WarmestFahrenheit);
@@ -91,7 +94,9 @@ public static class Psychrometrics
     public static SpecificEnthalpy Enthalpy(Temperature dryBulb, HumidityRatio ratio) =>
         SpecificEnthalpy.FromBtuPerPound(0.240 * dryBulb.Fahrenheit + ratio.PoundsPerPound * (1061 + 0.444 * dryBulb.Fahrenheit));
 
-    /// <summary>Heat content in J/kg by the metric form of equation 30, whose zero is dry air at 0 °C: no mere conversion of the other.</summary>
+    /// <summary>
+    /// Heat content in J/kg by the metric form of equation 30, whose zero is dry air at 0 °C: no mere conversion of the other.
+    /// </summary>
     public static double EnthalpyJoulesPerKilogram(Temperature dryBulb, HumidityRatio ratio) =>
         1006 * dryBulb.Celsius + ratio.PoundsPerPound * (2_501_000 + 1860 * dryBulb.Celsius);
 

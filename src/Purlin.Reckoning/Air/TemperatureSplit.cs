@@ -31,7 +31,8 @@ internal static class TemperatureSplit
         var dryBulb = Temperature.FromFahrenheit(given.Number("return_dry_bulb"));
         var wetBulb = Temperature.FromFahrenheit(given.Number("return_wet_bulb"));
         var supply = Temperature.FromFahrenheit(given.Number("supply_dry_bulb"));
-        if (wetBulb > dryBulb) return new Refusal("return_wet_bulb", new("refused.given.hundredth", ("given", wetBulb.Fahrenheit, "°F")), new("temperature-split.allowed.most-return-dry-bulb", ("dry-bulb", dryBulb.Fahrenheit, "°F")));
+        if (wetBulb > dryBulb) return new Refusal("return_wet_bulb", new("refused.given.hundredth", ("given", wetBulb.Fahrenheit, "°F")),
+            new("temperature-split.allowed.most-return-dry-bulb", ("dry-bulb", dryBulb.Fahrenheit, "°F")));
         sheet.From(TargetSplit.Source);
         Cautions(sheet);
 
@@ -39,8 +40,10 @@ internal static class TemperatureSplit
         sheet.Result("split", sheet.Step("temperature-split.step.split-return-dry-bulb", split.Fahrenheit, "°F"), "°F");
         var tooCold = TooCold(given, sheet);
         var target = TargetSplit.At(dryBulb, wetBulb);
-        if (target is null) sheet.Say("temperature-split.step.table-no-target-dry", ("dry-bulb", dryBulb.Fahrenheit, "°F"), ("wet-bulb", wetBulb.Fahrenheit, "°F"));
-        else if (!double.IsInteger(dryBulb.Fahrenheit) || !double.IsInteger(wetBulb.Fahrenheit)) sheet.Say("temperature-split.step.between-whole-degrees-table");
+        if (target is null) sheet.Say("temperature-split.step.table-no-target-dry", ("dry-bulb", dryBulb.Fahrenheit, "°F"),
+            ("wet-bulb", wetBulb.Fahrenheit, "°F"));
+        else if (!double.IsInteger(dryBulb.Fahrenheit) || !double.IsInteger(wetBulb.Fahrenheit))
+            sheet.Say("temperature-split.step.between-whole-degrees-table");
         if (tooCold is not null || target is null)
         {
             sheet.NoResult("target_split");
@@ -48,7 +51,8 @@ internal static class TemperatureSplit
             return sheet.CannotSay(tooCold ?? new Said("temperature-split.because.return-air-outside-table"));
         }
         sheet.Result("target_split", sheet.Step("temperature-split.step.target-split-table", target.Value.Fahrenheit, "°F"), "°F");
-        var difference = sheet.Result("difference", sheet.Step("temperature-split.step.difference-split-target", split.Fahrenheit - target.Value.Fahrenheit, "°F"), "°F");
+        var difference = sheet.Result("difference",
+            sheet.Step("temperature-split.step.difference-split-target", split.Fahrenheit - target.Value.Fahrenheit, "°F"), "°F");
         return Judge(sheet, difference);
     }
 
@@ -63,8 +67,11 @@ internal static class TemperatureSplit
             return null;
         }
         var least = sheet.Or("least_outdoor", rule.Number("value"), "°F", "temperature-split.why.procedure-own-limit");
-        if (outdoor < least - Exact.Doubt) return new("temperature-split.because.too-cold", ("outdoor", outdoor, "°F"), ("least", least, "°F"));
-        if (outdoor < CautiousFahrenheit) sheet.Caution("temperature-split.caution.outdoor-air-below-many", ("outdoor", outdoor, "°F"), ("cautious-fahrenheit", CautiousFahrenheit, "°F"));
+        if (outdoor < least - Exact.Doubt)
+            return new("temperature-split.because.too-cold", ("outdoor", outdoor, "°F"), ("least", least, "°F"));
+        if (outdoor < CautiousFahrenheit)
+            sheet.Caution("temperature-split.caution.outdoor-air-below-many", ("outdoor", outdoor, "°F"),
+                ("cautious-fahrenheit", CautiousFahrenheit, "°F"));
         return null;
     }
 
@@ -83,7 +90,8 @@ internal static class TemperatureSplit
     private static void Cautions(Worksheet sheet)
     {
         sheet.Caution("temperature-split.caution.split-symptom-not-diagnosis");
-        sheet.Caution("temperature-split.caution.stands-only-after-minutes", ("value", CoolingTest.Rule("minutes_running").Number("value")));
+        sheet.Caution("temperature-split.caution.stands-only-after-minutes",
+            ("value", CoolingTest.Rule("minutes_running").Number("value")));
         sheet.Caution("temperature-split.caution.refrigerant-circuits-opened-only");
     }
 }

@@ -29,7 +29,8 @@ internal static class Cooking
         var floor = rules.Value("cooking_floor_kw");
         ImmutableArray<double> small = [.. ranges.Where(kilowatts => kilowatts <= floor)];
         ImmutableArray<double> large = [.. ranges.Where(kilowatts => kilowatts > floor)];
-        var nameplate = small.IsEmpty ? 0 : sheet.Step("cooking.step.cooking-units-less-nameplate", small.Sum(), "kW", ("floor", floor, "kW"));
+        var nameplate = small.IsEmpty
+            ? 0 : sheet.Step("cooking.step.cooking-units-less-nameplate", small.Sum(), "kW", ("floor", floor, "kW"));
         if (large.IsEmpty) return ApparentPower.FromKilovoltAmperes(nameplate);
         var demand = ColumnC(large, sheet);
         if (columnsAllowed == "smaller" && ColumnsAandB(large) is { } shares && shares < demand)
@@ -39,7 +40,8 @@ internal static class Cooking
 
     private static double ColumnC(ImmutableArray<double> ranges, Worksheet sheet)
     {
-        var demand = sheet.Step("cooking.step.table-column-cooking-unit", Row(ranges.Length).Number("column_c"), "kW", ("count", ranges.Length));
+        var demand = sheet.Step("cooking.step.table-column-cooking-unit", Row(ranges.Length).Number("column_c"), "kW",
+            ("count", ranges.Length));
         var average = ranges.Average(kilowatts => Math.Max(kilowatts, ColumnCEnds));
         if (average <= ColumnCEnds) return demand;
         var over = Math.Floor(average - ColumnCEnds + 0.5);
@@ -58,5 +60,6 @@ internal static class Cooking
     private static double? Share(ImmutableArray<double> ranges, string column) =>
         ranges.IsEmpty ? 0 : Row(ranges.Length).NumberOrNone(column) / 100 * ranges.Sum();
 
-    private static TableRow Row(int units) => Tables.Read(File).Rows.First(row => row["units"] == units.ToString(CultureInfo.InvariantCulture));
+    private static TableRow Row(int units) =>
+        Tables.Read(File).Rows.First(row => row["units"] == units.ToString(CultureInfo.InvariantCulture));
 }

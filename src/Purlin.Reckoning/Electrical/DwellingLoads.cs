@@ -48,7 +48,8 @@ internal sealed record DwellingLoads
             sheet.Say("dwelling-loads.step.heat-pump-compressor-counted");
             heating = cooling;
         }
-        var motor = given.NumberOrNone("largest_motor") ?? appliances.Where(appliance => appliance.Motor).Select(appliance => appliance.Load.VoltAmperes).DefaultIfEmpty(0).Max();
+        var motor = given.NumberOrNone("largest_motor")
+            ?? appliances.Where(appliance => appliance.Motor).Select(appliance => appliance.Load.VoltAmperes).DefaultIfEmpty(0).Max();
         return new DwellingLoads
         {
             FloorArea = Area.FromSquareFeet(given.Number("floor_area")),
@@ -71,7 +72,8 @@ internal sealed record DwellingLoads
 
     /// <summary>Nameplates of everything but lighting, circuits, comfort and vehicle, as the optional methods pool them.</summary>
     internal double NameplatesVoltAmperes =>
-        1000 * RangesKilowatts.Sum() + Dryers.Sum(dryer => dryer.VoltAmperes) + Appliances.Where(appliance => !appliance.Comfort).Sum(appliance => appliance.Load.VoltAmperes);
+        1000 * RangesKilowatts.Sum() + Dryers.Sum(dryer => dryer.VoltAmperes)
+        + Appliances.Where(appliance => !appliance.Comfort).Sum(appliance => appliance.Load.VoltAmperes);
 
     private static ApparentPower Load(Given given, string name) => ApparentPower.FromVoltAmperes(given.NumberOrNone(name) ?? 0);
 }

@@ -6,5 +6,6 @@ namespace Purlin.Reckoning.Electrical;
 public static class ElectricalReckonings
 {
     /// <summary>In the order of the documents.</summary>
-    public static ImmutableArray<Calculation> All { get; } = [ServiceLoad.Calculation, Conductor.Calculation, Circuit.Calculation, Grounding.Calculation, VoltageDrop.Calculation];
+    public static ImmutableArray<Calculation> All { get; } = [ServiceLoad.Calculation, Conductor.Calculation, Circuit.Calculation,
+        Grounding.Calculation, VoltageDrop.Calculation];
 }

@@ -13,9 +13,11 @@ internal static class ExistingMethod
             return null;
         }
         var pool = StandardMethod.Connected(house, rules, sheet)
-            + sheet.Step("existing-method.step.nameplates-cooking-drying-fixed", house.NameplatesVoltAmperes + house.Vehicle.VoltAmperes, "VA");
+            + sheet.Step("existing-method.step.nameplates-cooking-drying-fixed", house.NameplatesVoltAmperes
+                + house.Vehicle.VoltAmperes, "VA");
         var heating = house.Heating.VoltAmperes + (house.HeatingKind == "heat pump" ? house.Supplement.VoltAmperes : 0);
-        var comfort = Math.Max(heating, house.Cooling.VoltAmperes + house.Appliances.Where(appliance => appliance.Comfort).Sum(appliance => appliance.Load.VoltAmperes));
+        var comfort = Math.Max(heating, house.Cooling.VoltAmperes
+            + house.Appliances.Where(appliance => appliance.Comfort).Sum(appliance => appliance.Load.VoltAmperes));
         var (first, share) = (rules.Value("existing_first_va"), rules.Share("existing_rest_share"));
         if (comfort <= 0) return OptionalMethod.Tiers("optional-method.pool.all", pool, first, share, sheet);
         if (addsComfort == false)

@@ -17,10 +17,12 @@ internal static class LineCurrents
         {
             double Amps(FixedAppliance appliance) => appliance.Load.VoltAmperes / (appliance.Volts ?? house.Volts.Volts);
             var here = house.Appliances.Where(appliance => appliance.Line == line || !appliance.LineToNeutral);
-            var spread = house.Appliances.Where(appliance => appliance is { LineToNeutral: true, Line: null }).Sum(appliance => appliance.Load.VoltAmperes / house.Volts.Volts);
+            var spread = house.Appliances.Where(appliance => appliance is { LineToNeutral: true, Line: null })
+                .Sum(appliance => appliance.Load.VoltAmperes / house.Volts.Volts);
             var motor = motors.Where(appliance => appliance.Line == line || !appliance.LineToNeutral).Select(Amps).DefaultIfEmpty(0).Max();
             return rest + here.Sum(Amps) + spread + adder * motor;
         }
-        return (sheet.Step("line-currents.step.current-line-quarter-largest", On("A"), "A"), sheet.Step("line-currents.step.current-line-quarter-largest-2", On("B"), "A"));
+        return (sheet.Step("line-currents.step.current-line-quarter-largest", On("A"), "A"),
+            sheet.Step("line-currents.step.current-line-quarter-largest-2", On("B"), "A"));
     }
 }

@@ -30,7 +30,9 @@ internal static class Neutral
         if (appliances > 0) sheet.Step("neutral.step.appliances-line-neutral-worse", appliances, "VA");
         var load = lighting + cooking + dryers + appliances;
         var whole = rules.Value("neutral_over_amps") * house.Volts.Volts;
-        if (load > whole) load = sheet.Step("neutral.step.part-above", whole + rules.Share("neutral_over_share") * (load - whole), "VA", ("neutral-over-amps", rules.Value("neutral_over_amps"), "A"), ("neutral-over-share", rules.Share("neutral_over_share")));
+        if (load > whole) load = sheet.Step("neutral.step.part-above", whole
+            + rules.Share("neutral_over_share") * (load - whole), "VA", ("neutral-over-amps", rules.Value("neutral_over_amps"), "A"),
+            ("neutral-over-share", rules.Share("neutral_over_share")));
         return load;
     }
 
@@ -41,7 +43,8 @@ internal static class Neutral
         var loads = house.Appliances.Where(appliance => appliance.LineToNeutral).ToList();
         double On(string line) => loads.Where(load => load.Line == line).Sum(load => Scaled(load, house));
         var spread = loads.Where(load => load.Line is null).Sum(load => load.Load.VoltAmperes);
-        var motor = loads.Where(load => load.Motor).Select(load => load.Line is null ? load.Load.VoltAmperes : Scaled(load, house)).DefaultIfEmpty(0).Max();
+        var motor = loads.Where(load => load.Motor).Select(load => load.Line is null ? load.Load.VoltAmperes : Scaled(load, house))
+            .DefaultIfEmpty(0).Max();
         return spread + Math.Max(On("A"), On("B")) + motorShare * motor;
     }
 

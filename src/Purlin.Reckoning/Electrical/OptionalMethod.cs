@@ -11,11 +11,14 @@ internal static class OptionalMethod
         var pool = StandardMethod.Connected(house, rules, sheet)
             + sheet.Step("optional-method.step.nameplates-cooking-drying-fixed", house.NameplatesVoltAmperes, "VA")
             + (apart ? 0 : house.Vehicle.VoltAmperes);
-        if (!apart && house.Vehicle.VoltAmperes > 0) sheet.Step("optional-method.step.vehicle-supply-nameplate-pool", house.Vehicle.VoltAmperes, "VA");
-        var general = Tiers("optional-method.pool.general", pool, rules.Value("optional_first_va"), rules.Share("optional_rest_share"), sheet);
+        if (!apart && house.Vehicle.VoltAmperes > 0)
+            sheet.Step("optional-method.step.vehicle-supply-nameplate-pool", house.Vehicle.VoltAmperes, "VA");
+        var general = Tiers("optional-method.pool.general", pool, rules.Value("optional_first_va"), rules.Share("optional_rest_share"),
+            sheet);
         var comfort = sheet.Result("heating_or_cooling", Comfort(house, rules, sheet), "VA");
         var vehicle = apart && house.Vehicle.VoltAmperes > 0
-            ? sheet.Step("optional-method.step.vehicle-supply-outside-pool", Math.Max(rules.Value("vehicle_least_va"), house.Vehicle.VoltAmperes), "VA")
+            ? sheet.Step("optional-method.step.vehicle-supply-outside-pool",
+            Math.Max(rules.Value("vehicle_least_va"), house.Vehicle.VoltAmperes), "VA")
             : 0;
         sheet.Result("general", general, "VA");
         return general + comfort + vehicle;
@@ -25,7 +28,8 @@ internal static class OptionalMethod
     internal static double Tiers(Said what, double pool, double first, double share, Worksheet sheet)
     {
         sheet.Step("optional-method.step.together", pool, "VA", ("what", what));
-        return sheet.Step("optional-method.step.first-rest", Math.Min(pool, first) + share * Math.Max(0, pool - first), "VA", ("first", first, "VA"), ("share", share));
+        return sheet.Step("optional-method.step.first-rest", Math.Min(pool, first)
+            + share * Math.Max(0, pool - first), "VA", ("first", first, "VA"), ("share", share));
     }
 
     // The items of 220.82(C) changed their numbers between editions, so each is known by its meaning.
@@ -37,7 +41,8 @@ internal static class OptionalMethod
         {
             null => ((Said)"optional-method.heat.none", 0),
             "heat pump" => HeatPump(house, rules),
-            "separate" when house.HeatingUnits >= rules.Value("optional_separate_units") => Heat("optional-method.heat.four", rules.Share("optional_separate_share"), heating),
+            "separate" when house.HeatingUnits >= rules.Value("optional_separate_units") =>
+                Heat("optional-method.heat.four", rules.Share("optional_separate_share"), heating),
             "storage" => Heat("optional-method.heat.storage", rules.Share("optional_storage_share"), heating),
             "separate" => Heat("optional-method.heat.few", rules.Share("optional_central_share"), heating),
             _ => Heat("optional-method.heat.central", rules.Share("optional_central_share"), heating),
@@ -48,9 +53,11 @@ internal static class OptionalMethod
         return sheet.Step("optional-method.step.larger-two", Math.Max(cooling, heat), "VA");
     }
 
-    private static (Said Words, double Load) Heat(Said what, double share, double load) => (new("optional-method.heat.share", ("heat", what), ("share", share)), share * load);
+    private static (Said Words, double Load) Heat(Said what, double share, double load) =>
+        (new("optional-method.heat.share", ("heat", what), ("share", share)), share * load);
 
-    private static double RoomUnits(DwellingLoads house) => house.Appliances.Where(appliance => appliance.Comfort).Sum(appliance => appliance.Load.VoltAmperes);
+    private static double RoomUnits(DwellingLoads house) =>
+        house.Appliances.Where(appliance => appliance.Comfort).Sum(appliance => appliance.Load.VoltAmperes);
 
     private static (Said Words, double Load) HeatPump(DwellingLoads house, LoadRules rules)
     {

@@ -19,8 +19,10 @@ internal static class ServiceLoad
             new Input.Quantity("floor_area", "service-load.input.floor-area", "ft²", 1, 50_000) { Required = true },
             new Input.Whole("small_appliance_circuits", "service-load.input.small-appliance-circuits", 0, 20),
             new Input.Whole("laundry_circuits", "service-load.input.laundry-circuits", 0, 10),
-            new Input.List("ranges", "service-load.input.ranges", [new Input.Quantity("", "service-load.input.ranges.each", "kW", 0.1, 27)], 0, 40),
-            new Input.List("dryers", "service-load.input.dryers", [new Input.Quantity("", "service-load.input.dryers.each", "W", 1, 30_000)], 0, 4),
+            new Input.List("ranges", "service-load.input.ranges", [new Input.Quantity("", "service-load.input.ranges.each", "kW", 0.1, 27)],
+                0, 40),
+            new Input.List("dryers", "service-load.input.dryers",
+                [new Input.Quantity("", "service-load.input.dryers.each", "W", 1, 30_000)], 0, 4),
             new Input.List("fixed_appliances", "service-load.input.fixed-appliances", FixedApplianceInputs, 0, 100),
             new Input.Quantity("cooling", "service-load.input.cooling", "VA", 0, MostLoad),
             new Input.Quantity("heating", "service-load.input.heating", "VA", 0, MostLoad),
@@ -52,20 +54,28 @@ internal static class ServiceLoad
     private static Checked<Working> Work(Given given)
     {
         var edition = given.Whole("edition");
-        if (!LoadRules.Editions.Contains(edition)) return new Refusal("edition", new("refused.given", ("given", edition)), new("allowed.word", ("words", SaidValue.Of(LoadRules.Editions.Select(known => $"{known}")))));
-        if (given.Has("heating") && !given.Has("heating_kind")) return new Refusal("heating_kind", "refused.missing", "service-load.allowed.central-separate-heat-pump");
-        if (given.TextOrNone("heating_kind") == "separate" && !given.Has("heating_units")) return new Refusal("heating_units", "refused.missing", "service-load.allowed.whole-number-when-heating");
-        if (given.Has("supplement") && given.TextOrNone("heating_kind") != "heat pump") return new Refusal("supplement", "service-load.given.given-without-heat-pump", "service-load.allowed.supplement-only-heating-kind");
+        if (!LoadRules.Editions.Contains(edition))
+            return new Refusal("edition", new("refused.given", ("given", edition)),
+                new("allowed.word", ("words", SaidValue.Of(LoadRules.Editions.Select(known => $"{known}")))));
+        if (given.Has("heating") && !given.Has("heating_kind"))
+            return new Refusal("heating_kind", "refused.missing", "service-load.allowed.central-separate-heat-pump");
+        if (given.TextOrNone("heating_kind") == "separate" && !given.Has("heating_units"))
+            return new Refusal("heating_units", "refused.missing", "service-load.allowed.whole-number-when-heating");
+        if (given.Has("supplement") && given.TextOrNone("heating_kind") != "heat pump")
+            return new Refusal("supplement", "service-load.given.given-without-heat-pump",
+                "service-load.allowed.supplement-only-heating-kind");
         var sheet = new Worksheet(Calculation, given);
         var rules = new LoadRules(edition, sheet);
         sheet.Say("service-load.step.edition", ("method", Heading(given.Text("method"))), ("edition", edition));
         var house = DwellingLoads.Read(given, sheet);
-        var columns = house.RangesKilowatts.IsEmpty ? "smaller" : sheet.WordOr("cooking_columns", "smaller", "service-load.why.table-note-allows");
+        var columns = house.RangesKilowatts.IsEmpty
+            ? "smaller" : sheet.WordOr("cooking_columns", "smaller", "service-load.why.table-note-allows");
         var total = given.Text("method") switch
         {
             "standard" => StandardMethod.Total(house, columns, rules, sheet),
             "optional" => OptionalMethod.Total(house, rules, sheet),
-            _ => ExistingMethod.Total(house, given.Has("adds_heating_or_cooling") ? given.Flag("adds_heating_or_cooling") : null, rules, sheet),
+            _ => ExistingMethod.Total(house, given.Has("adds_heating_or_cooling")
+                ? given.Flag("adds_heating_or_cooling") : null, rules, sheet),
         };
         Cautions(sheet, edition);
         if (total is null) return Unknown(sheet, edition);
@@ -81,7 +91,8 @@ internal static class ServiceLoad
     private static Checked<Working> Finish(Given given, Worksheet sheet, LoadRules rules, DwellingLoads house, string columns, double total)
     {
         sheet.Result("total", sheet.Step("service-load.step.total", total, "VA"), "VA");
-        var amps = sheet.Step("service-load.step.total-2", (ApparentPower.FromVoltAmperes(total) / house.Volts).Amperes, "A", ("house", house.Volts.Volts, "V"));
+        var amps = sheet.Step("service-load.step.total-2", (ApparentPower.FromVoltAmperes(total) / house.Volts).Amperes, "A",
+            ("house", house.Volts.Volts, "V"));
         if (LineCurrents.Of(house, total, rules, sheet) is var (a, b))
         {
             sheet.Result("line_a", a, "A");
@@ -96,7 +107,9 @@ internal static class ServiceLoad
         if (StandardRatings.AtLeast(amps, rules.Edition) is { } next)
         {
             sheet.Result("next_standard_rating", sheet.Step("service-load.step.next-standard-rating", next.Number("amps"), "A"), "A");
-            sheet.Result("minimum_service", sheet.Step("service-load.step.smallest-service-least-family", Math.Max(least, next.Number("amps")), "A", ("least", least, "A")), "A");
+            sheet.Result("minimum_service",
+                sheet.Step("service-load.step.smallest-service-least-family", Math.Max(least, next.Number("amps")), "A",
+                ("least", least, "A")), "A");
             if (next.IsFromMemory) sheet.From(next.Source);
         }
         else { sheet.NoResult("next_standard_rating"); sheet.NoResult("minimum_service"); }
@@ -115,12 +128,15 @@ internal static class ServiceLoad
         if (given.NumberOrNone("service_rating") is not { } rating)
             return sheet.CannotSay("service-load.because.calculated-load-rating-service", ("amps", amps, "A"));
         sheet.Result("share_used", sheet.Step("service-load.step.share-service-used", 100 * amps / rating, "%"), "%");
-        if (amps > rating) return sheet.Outside("service-load.because.calculated-load-more-service", ("amps", amps, "A"), ("rating", rating, "A"));
+        if (amps > rating) return sheet.Outside("service-load.because.calculated-load-more-service", ("amps", amps, "A"),
+            ("rating", rating, "A"));
         if (rating >= least && given.List("fixed_appliances").IsEmpty)
             return sheet.CannotSay("service-load.because.no-appliance-counted", ("amps", amps, "A"), ("rating", rating, "A"));
         return rating < least
-            ? sheet.Outside("service-load.because.calculated-load-fits-service", ("amps", amps, "A"), ("rating", rating, "A"), ("least", least, "A"))
-            : sheet.Within("service-load.because.calculated-load-uses-service", ("amps", amps, "A"), ("share", 100 * amps / rating, "%"), ("rating", rating, "A"));
+            ? sheet.Outside("service-load.because.calculated-load-fits-service", ("amps", amps, "A"), ("rating", rating, "A"),
+            ("least", least, "A"))
+            : sheet.Within("service-load.because.calculated-load-uses-service", ("amps", amps, "A"), ("share", 100 * amps / rating, "%"),
+                ("rating", rating, "A"));
     }
 
     private static void Cautions(Worksheet sheet, int edition)

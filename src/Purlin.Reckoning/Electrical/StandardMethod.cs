@@ -3,7 +3,9 @@ using Purlin.Reckoning.Quantities;
 
 namespace Purlin.Reckoning.Electrical;
 
-/// <summary>NEC article 220 part III: each kind of load with a demand of its own. Its parts also serve the neutral of every method.</summary>
+/// <summary>
+/// NEC article 220 part III: each kind of load with a demand of its own. Its parts also serve the neutral of every method.
+/// </summary>
 internal static class StandardMethod
 {
     internal static double Total(DwellingLoads house, string cookingColumns, LoadRules rules, Worksheet sheet)
@@ -15,9 +17,11 @@ internal static class StandardMethod
         var comfort = Comfort(house, rules, sheet);
         var vehicle = Vehicle(house, rules, sheet);
         var motor = house.LargestMotor.VoltAmperes > 0
-            ? sheet.Step("standard-method.step.largest-motor-more", rules.Share("motor_share") * house.LargestMotor.VoltAmperes, "VA", ("motor-share", rules.Share("motor_share")))
+            ? sheet.Step("standard-method.step.largest-motor-more", rules.Share("motor_share") * house.LargestMotor.VoltAmperes, "VA",
+            ("motor-share", rules.Share("motor_share")))
             : 0;
-        foreach (var (name, value) in new[] { ("lighting", lighting), ("cooking", cooking), ("dryers", dryers), ("appliances", appliances), ("heating_or_cooling", comfort) })
+        foreach (var (name, value) in new[] { ("lighting", lighting), ("cooking", cooking), ("dryers", dryers), ("appliances", appliances),
+            ("heating_or_cooling", comfort) })
             sheet.Result(name, value, "VA");
         return lighting + cooking + dryers + appliances + comfort + vehicle + motor;
     }
@@ -29,8 +33,10 @@ internal static class StandardMethod
         var first = rules.Value("lighting_first_va");
         var next = rules.Value("lighting_next_to_va");
         var (nextShare, restShare) = (rules.Share("lighting_next_share"), rules.Share("lighting_rest_share"));
-        var demand = Math.Min(connected, first) + nextShare * Math.Max(0, Math.Min(connected, next) - first) + restShare * Math.Max(0, connected - next);
-        return sheet.Step("standard-method.step.lighting-demand-first-next", demand, "VA", ("first", first, "VA"), ("next", next, "VA"), ("next-share", nextShare), ("rest-share", restShare));
+        var demand = Math.Min(connected, first) + nextShare * Math.Max(0, Math.Min(connected, next) - first)
+            + restShare * Math.Max(0, connected - next);
+        return sheet.Step("standard-method.step.lighting-demand-first-next", demand, "VA", ("first", first, "VA"), ("next", next, "VA"),
+            ("next-share", nextShare), ("rest-share", restShare));
     }
 
     /// <summary>The same without demand, as the optional methods pool it.</summary>
@@ -38,8 +44,12 @@ internal static class StandardMethod
     {
         var each = rules.Value("lighting_va_per_ft2");
         var circuit = rules.Value("circuit_va");
-        var area = sheet.Step("standard-method.step.lighting-receptacles-va-ft", house.FloorArea.SquareFeet * each, "VA", ("floor-area", house.FloorArea.SquareFeet, "ft²"), ("each", each));
-        var circuits = sheet.Step("standard-method.step.kitchen-laundry-circuits", circuit * (house.SmallApplianceCircuits + house.LaundryCircuits), "VA", ("small-appliance-circuits", house.SmallApplianceCircuits), ("laundry-circuits", house.LaundryCircuits), ("circuit", circuit, "VA"));
+        var area = sheet.Step("standard-method.step.lighting-receptacles-va-ft", house.FloorArea.SquareFeet * each, "VA",
+            ("floor-area", house.FloorArea.SquareFeet, "ft²"), ("each", each));
+        var circuits = sheet.Step("standard-method.step.kitchen-laundry-circuits",
+            circuit * (house.SmallApplianceCircuits + house.LaundryCircuits), "VA",
+            ("small-appliance-circuits", house.SmallApplianceCircuits), ("laundry-circuits", house.LaundryCircuits),
+            ("circuit", circuit, "VA"));
         return sheet.Step("standard-method.step.together", area + circuits, "VA");
     }
 
@@ -47,7 +57,8 @@ internal static class StandardMethod
     {
         if (house.Dryers.IsEmpty) return 0;
         var least = rules.Value("dryer_least_va");
-        return sheet.Step("standard-method.step.dryers-nameplate-least", house.Dryers.Sum(dryer => Math.Max(least, dryer.VoltAmperes)), "VA", ("least", least, "VA"));
+        return sheet.Step("standard-method.step.dryers-nameplate-least", house.Dryers.Sum(dryer => Math.Max(least, dryer.VoltAmperes)),
+            "VA", ("least", least, "VA"));
     }
 
     private static double Appliances(DwellingLoads house, LoadRules rules, Worksheet sheet)
@@ -56,7 +67,8 @@ internal static class StandardMethod
         var comfort = house.Appliances.Where(appliance => appliance.Comfort).Sum(appliance => appliance.Load.VoltAmperes);
         if (comfort > 0) sheet.Step("standard-method.step.room-heaters-coolers-nameplate", comfort, "VA");
         var appliances = house.Appliances.Where(appliance => !appliance.Comfort).ToList();
-        var nameplate = sheet.Step("standard-method.step.fixed-appliances-nameplate", appliances.Sum(appliance => appliance.Load.VoltAmperes), "VA", ("count", appliances.Count));
+        var nameplate = sheet.Step("standard-method.step.fixed-appliances-nameplate",
+            appliances.Sum(appliance => appliance.Load.VoltAmperes), "VA", ("count", appliances.Count));
         var least = rules.Value("appliance_least_va");
         var counted = appliances.Where(appliance => appliance.Load.VoltAmperes >= least).ToList();
         var count = rules.Value("appliance_count");
@@ -67,23 +79,27 @@ internal static class StandardMethod
         }
         var share = rules.Share("appliance_share");
         var large = counted.Sum(appliance => appliance.Load.VoltAmperes);
-        return comfort + sheet.Step("standard-method.step.count-more-those", nameplate - (1 - share) * large, "VA", ("count", counted.Count), ("from", count), ("share", share));
+        return comfort + sheet.Step("standard-method.step.count-more-those", nameplate - (1 - share) * large, "VA",
+            ("count", counted.Count), ("from", count), ("share", share));
     }
 
     private static double Comfort(DwellingLoads house, LoadRules rules, Worksheet sheet)
     {
         var heating = house.Heating.VoltAmperes;
-        if (house.HeatingKind == "heat pump") heating = house.SupplementLocksOut ? Math.Max(heating, house.Supplement.VoltAmperes) : heating + house.Supplement.VoltAmperes;
+        if (house.HeatingKind == "heat pump")
+            heating = house.SupplementLocksOut ? Math.Max(heating, house.Supplement.VoltAmperes) : heating + house.Supplement.VoltAmperes;
         var heat = rules.Share("heating_share") * heating;
         var cooling = rules.Share("cooling_share") * house.Cooling.VoltAmperes;
         if (heat <= 0 && cooling <= 0) return 0;
-        return sheet.Step("standard-method.step.larger-heating-cooling-do", Math.Max(heat, cooling), "VA", ("heat", heat, "VA"), ("cooling", cooling, "VA"));
+        return sheet.Step("standard-method.step.larger-heating-cooling-do", Math.Max(heat, cooling), "VA", ("heat", heat, "VA"),
+            ("cooling", cooling, "VA"));
     }
 
     private static double Vehicle(DwellingLoads house, LoadRules rules, Worksheet sheet)
     {
         if (house.Vehicle.VoltAmperes <= 0) return 0;
         var least = rules.Value("vehicle_least_va");
-        return sheet.Step(least > 0 ? new Said("standard-method.step.vehicle-supply-nameplate-least", ("least", least, "VA")) : new Said("standard-method.step.vehicle-supply-nameplate"), Math.Max(least, house.Vehicle.VoltAmperes), "VA");
+        return sheet.Step(least > 0 ? new Said("standard-method.step.vehicle-supply-nameplate-least", ("least", least, "VA"))
+            : new Said("standard-method.step.vehicle-supply-nameplate"), Math.Max(least, house.Vehicle.VoltAmperes), "VA");
     }
 }

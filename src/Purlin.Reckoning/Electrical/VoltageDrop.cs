@@ -14,8 +14,10 @@ internal static class VoltageDrop
         Name = "voltage-drop",
         Inputs =
         [
-            new Input.Choice("size", "voltage-drop.input.size", [.. Tables.Read("electrical/resistance.csv").Rows.Select(row => row["size"])]) { Required = true, Plain = ConductorSize.Plain },
-            new Input.Choice("material", "voltage-drop.input.material", ["copper", "aluminum"]) { Required = true, Plain = ConductorSize.Metal },
+            new Input.Choice("size", "voltage-drop.input.size",
+            [.. Tables.Read("electrical/resistance.csv").Rows.Select(row => row["size"])]) { Required = true, Plain = ConductorSize.Plain },
+            new Input.Choice("material", "voltage-drop.input.material",
+                ["copper", "aluminum"]) { Required = true, Plain = ConductorSize.Metal },
             new Input.Quantity("length", "voltage-drop.input.length", "ft", 0.1, 10_000) { Required = true },
             new Input.Quantity("amps", "voltage-drop.input.amps", "A", 0.01, 1200) { Required = true },
             new Input.Quantity("volts", "voltage-drop.input.volts", "V", 5, 600) { Required = true },
@@ -33,13 +35,16 @@ internal static class VoltageDrop
         if (given.WholeOrNone("phases") == 2) return new Refusal("phases", Said.Verbatim("2"), "voltage-drop.allowed.or");
         var sheet = new Worksheet(Calculation, given);
         if (PerThousandFeet(given, sheet) is not { } perThousand)
-            return new Refusal("stranding", new("voltage-drop.given.solid", ("size", ConductorSize.Words(given.Text("size")))), "voltage-drop.allowed.stranded-awg-solid-conductors");
+            return new Refusal("stranding", new("voltage-drop.given.solid", ("size", ConductorSize.Words(given.Text("size")))),
+                "voltage-drop.allowed.stranded-awg-solid-conductors");
         var warmed = Warmed(given, sheet, perThousand);
         var volts = Voltage.FromVolts(given.Number("volts"));
         var three = sheet.Or("phases", 1, "", "voltage-drop.why.usual-house").Equals(3);
         var factor = three ? Math.Sqrt(3) : 2;
-        var resistance = Resistance.FromOhms(sheet.Step(three ? new Said("voltage-drop.step.resistance-run-three-phases") : new Said("voltage-drop.step.resistance-back-length-ohms"), factor * given.Number("length") * warmed / 1000, "Ω"));
-        var drop = sheet.Step("voltage-drop.step.drop-current-resistance", (Current.FromAmperes(given.Number("amps")) * resistance).Volts, "V");
+        var resistance = Resistance.FromOhms(sheet.Step(three ? new Said("voltage-drop.step.resistance-run-three-phases")
+            : new Said("voltage-drop.step.resistance-back-length-ohms"), factor * given.Number("length") * warmed / 1000, "Ω"));
+        var drop = sheet.Step("voltage-drop.step.drop-current-resistance", (Current.FromAmperes(given.Number("amps")) * resistance).Volts,
+            "V");
         sheet.Result("drop", drop, "V");
         var share = sheet.Result("share", sheet.Step("voltage-drop.step.share-source", 100 * drop / volts.Volts, "%"), "%");
         sheet.Result("left", volts.Volts - drop, "V");
@@ -52,9 +57,11 @@ internal static class VoltageDrop
     {
         var row = Tables.Read("electrical/resistance.csv").Rows.First(row => row["size"] == given.Text("size"));
         sheet.From(row.Source);
-        var stranding = sheet.WordOr("stranding", ConductorSize.AtLeast(given.Text("size"), "8") ? "stranded" : "solid", "voltage-drop.why.house-cable-solid-awg");
+        var stranding = sheet.WordOr("stranding", ConductorSize.AtLeast(given.Text("size"), "8")
+            ? "stranded" : "solid", "voltage-drop.why.house-cable-solid-awg");
         return row.NumberOrNone($"{given.Text("material")}_{stranding}") is { } ohms
-            ? sheet.Step("voltage-drop.step.ft", ohms, "Ω", ("size", ConductorSize.Words(given.Text("size"))), ("material", given.Text("material")), ("stranding", stranding))
+            ? sheet.Step("voltage-drop.step.ft", ohms, "Ω", ("size", ConductorSize.Words(given.Text("size"))),
+            ("material", given.Text("material")), ("stranding", stranding))
             : null;
     }
 
@@ -65,7 +72,8 @@ internal static class VoltageDrop
         var row = Tables.Read("electrical/temperature_coefficient.csv").Rows.First(row => row["material"] == given.Text("material"));
         sheet.From(row.Source);
         sheet.Caution("voltage-drop.caution.resistance-taken-another");
-        return sheet.Step("voltage-drop.step.at", perThousand * (1 + row.Number("per_celsius") * (celsius - TableCelsius)), "Ω", ("celsius", celsius, "°C"), ("per-celsius", row.Number("per_celsius")), ("again", celsius));
+        return sheet.Step("voltage-drop.step.at", perThousand * (1 + row.Number("per_celsius") * (celsius - TableCelsius)), "Ω",
+            ("celsius", celsius, "°C"), ("per-celsius", row.Number("per_celsius")), ("again", celsius));
     }
 
     private static Checked<Working> Judge(Worksheet sheet, double share)

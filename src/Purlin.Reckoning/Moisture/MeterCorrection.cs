@@ -15,7 +15,8 @@ internal static class MeterCorrection
     /// <summary>What to add for the species, by its published table; none when there is none.</summary>
     internal static TableRow? Species(string species, double percent)
     {
-        var rows = Tables.Read("moisture/species.csv").Rows.Where(row => string.Equals(row["species"], species.Trim(), StringComparison.OrdinalIgnoreCase)).ToList();
+        var rows = Tables.Read("moisture/species.csv").Rows.Where(row => string.Equals(row["species"], species.Trim(),
+            StringComparison.OrdinalIgnoreCase)).ToList();
         return rows.Find(row => percent <= row.Number("to_percent")) ?? rows.LastOrDefault();
     }
 }

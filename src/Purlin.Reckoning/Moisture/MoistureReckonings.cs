@@ -6,5 +6,6 @@ namespace Purlin.Reckoning.Moisture;
 public static class MoistureReckonings
 {
     /// <summary>In the order of the documents.</summary>
-    public static ImmutableArray<Calculation> All { get; } = [WoodEmc.Calculation, WoodReading.Calculation, SurfaceCondensation.Calculation];
+    public static ImmutableArray<Calculation> All { get; } = [WoodEmc.Calculation, WoodReading.Calculation,
+        SurfaceCondensation.Calculation];
 }

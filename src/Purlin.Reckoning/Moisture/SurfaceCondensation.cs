@@ -17,7 +17,8 @@ internal static class SurfaceCondensation
             new Input.Quantity("surface", "surface-condensation.input.surface", "°F", -40, 200) { Required = true },
             new Input.Choice("meter", "surface-condensation.input.meter", ["wet", "dry", "not taken"]),
         ],
-        Sources = [Psychrometrics.Source, "Coating practice: a surface is kept at least 5 °F above the dew point (dew point calculation chart)"],
+        Sources = [Psychrometrics.Source,
+            "Coating practice: a surface is kept at least 5 °F above the dew point (dew point calculation chart)"],
         Work = Work,
     };
 
@@ -25,7 +26,8 @@ internal static class SurfaceCondensation
     {
         var sheet = new Worksheet(Calculation, given);
         return AirInputs.Pressure(given, sheet).Match(
-            pressure => AirInputs.Read(given, pressure).Match(air => Write(given, sheet, air), refusals => Checked<Working>.Refused(refusals)),
+            pressure => AirInputs.Read(given, pressure)
+            .Match(air => Write(given, sheet, air), refusals => Checked<Working>.Refused(refusals)),
             refusals => Checked<Working>.Refused(refusals));
     }
 
@@ -33,9 +35,11 @@ internal static class SurfaceCondensation
     {
         var surface = Temperature.FromFahrenheit(given.Number("surface"));
         sheet.Result("dew_point", sheet.Step("surface-condensation.step.dew-point-air", air.DewPoint.Fahrenheit, "°F"), "°F");
-        var margin = sheet.Result("margin", sheet.Step("surface-condensation.step.surface-above-dew-point", (surface - air.DewPoint).Fahrenheit, "°F"), "°F");
+        var margin = sheet.Result("margin",
+            sheet.Step("surface-condensation.step.surface-above-dew-point", (surface - air.DewPoint).Fahrenheit, "°F"), "°F");
         var humidity = 100 * air.VapourPressure.Psi / Psychrometrics.SaturationPressure(surface).Psi;
-        sheet.Result("surface_humidity", sheet.Step("surface-condensation.step.relative-humidity-air-surface", Math.Min(100, humidity), "%"), "%");
+        sheet.Result("surface_humidity",
+            sheet.Step("surface-condensation.step.relative-humidity-air-surface", Math.Min(100, humidity), "%"), "%");
         sheet.From(Psychrometrics.Source);
         var near = new RuleTable("moisture/condensation.csv", "", sheet).Value("near_dew_point");
         var meter = sheet.WordOr("meter", "not taken", "surface-condensation.why.no-reading-given");
@@ -59,7 +63,8 @@ internal static class SurfaceCondensation
         sheet.Sentence("could_be", Words.Of(could));
         sheet.Sentence("next", next);
         sheet.Say(next);
-        if (meter == "wet") return sheet.Outside(dew ? new Said("surface-condensation.because.spot-wet-surface-below") : new Said("surface-condensation.because.spot-wet-surface-above"));
+        if (meter == "wet") return sheet.Outside(dew ? new Said("surface-condensation.because.spot-wet-surface-below")
+            : new Said("surface-condensation.because.spot-wet-surface-above"));
         if (dew) return sheet.Outside("surface-condensation.because.surface-below-dew-point", ("margin", -margin, "°F"));
         if (meter == "dry")
             return margin < near

@@ -30,7 +30,8 @@ internal static class WoodReading
     private static Checked<Working> Work(Given given)
     {
         if (given.Has("air_temperature") != given.Has("relative_humidity"))
-            return new Refusal(given.Has("air_temperature") ? "relative_humidity" : "air_temperature", "refused.missing", "wood-reading.allowed.both-air-temperature-relative");
+            return new Refusal(given.Has("air_temperature")
+                ? "relative_humidity" : "air_temperature", "refused.missing", "wood-reading.allowed.both-air-temperature-relative");
         var sheet = new Worksheet(Calculation, given);
         var reading = sheet.Step("wood-reading.step.reading-meter", given.Number("meter"), "%");
         var corrected = Math.Max(0, Species(given, sheet, Temperature(given, sheet, reading)));
@@ -56,12 +57,14 @@ internal static class WoodReading
         }
         sheet.From(MeterCorrection.Source);
         var celsius = (fahrenheit - 32) / 1.8;
-        return sheet.Step("wood-reading.step.temperature-first-reading", MeterCorrection.AtTemperature(reading, celsius), "%", ("celsius", celsius, "°C"));
+        return sheet.Step("wood-reading.step.temperature-first-reading", MeterCorrection.AtTemperature(reading, celsius), "%",
+            ("celsius", celsius, "°C"));
     }
 
     private static double Species(Given given, Worksheet sheet, double percent)
     {
-        if (given.NumberOrNone("species_correction") is { } own) return sheet.Step("wood-reading.step.then-species-meter-own", percent + own, "%", ("own", own));
+        if (given.NumberOrNone("species_correction") is { } own)
+            return sheet.Step("wood-reading.step.then-species-meter-own", percent + own, "%", ("own", own));
         if (given.TextOrNone("species") is not { } species)
         {
             sheet.Say("wood-reading.step.kind-wood-not-given");
@@ -74,14 +77,17 @@ internal static class WoodReading
             return percent;
         }
         sheet.From(row.Source);
-        return sheet.Step("wood-reading.step.then-species-points", percent + row.Number("add"), "%", ("species", species), ("add", row.Number("add")));
+        return sheet.Step("wood-reading.step.then-species-points", percent
+            + row.Number("add"), "%", ("species", species), ("add", row.Number("add")));
     }
 
     private static void Compare(Given given, Worksheet sheet, double corrected)
     {
-        if (given.NumberOrNone("air_temperature") is not { } air) { sheet.NoResult("equilibrium"); sheet.NoResult("above_equilibrium"); return; }
+        if (given.NumberOrNone("air_temperature") is not { } air)
+            { sheet.NoResult("equilibrium"); sheet.NoResult("above_equilibrium"); return; }
         sheet.From(Equilibrium.Source);
-        var emc = Equilibrium.Of(Quantities.Temperature.FromFahrenheit(air), RelativeHumidity.FromPercent(given.Number("relative_humidity"))).Percent;
+        var emc = Equilibrium.Of(Quantities.Temperature.FromFahrenheit(air),
+            RelativeHumidity.FromPercent(given.Number("relative_humidity"))).Percent;
         sheet.Result("equilibrium", sheet.Step("wood-reading.step.moisture-air-alone-gives", emc, "%"), "%");
         sheet.Result("above_equilibrium", sheet.Step("wood-reading.step.reading-above", corrected - emc, "%"), "%");
         sheet.Caution("wood-reading.caution.wood-lags-behind-air");
@@ -90,11 +96,13 @@ internal static class WoodReading
     private static Checked<Working> Judge(Worksheet sheet, double corrected)
     {
         var row = Tables.Read("moisture/thresholds.csv").Rows.Last(row => corrected >= row.Number("from_percent"));
-        foreach (var threshold in Tables.Read("moisture/thresholds.csv").Rows.Where(threshold => threshold["source"] != "common practice")) sheet.From(threshold.Source);
+        foreach (var threshold in Tables.Read("moisture/thresholds.csv").Rows.Where(threshold => threshold["source"] != "common practice"))
+            sheet.From(threshold.Source);
         sheet.Result("class", row["class"]);
         sheet.Say("wood-reading.step.class", ("class", row["class"]), ("meaning", row["meaning"]));
         return row["class"] is "high" or "wet"
-            ? sheet.Outside("wood-reading.because.about", ("corrected", corrected, "%"), ("class", row["class"]), ("meaning", row["meaning"]))
+            ? sheet.Outside("wood-reading.because.about", ("corrected", corrected, "%"), ("class", row["class"]),
+            ("meaning", row["meaning"]))
             : sheet.Within("wood-reading.because.about-below-decay-stops", ("corrected", corrected, "%"), ("class", row["class"]));
     }
 }

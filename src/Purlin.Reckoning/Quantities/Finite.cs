@@ -10,5 +10,6 @@ internal static class Finite
         Any(value, unit) >= least ? value : throw new ArgumentOutOfRangeException(nameof(value), value, $"must be at least {least} {unit}");
 
     internal static double Between(double least, double most, double value, string unit) =>
-        AtLeast(least, value, unit) <= most ? value : throw new ArgumentOutOfRangeException(nameof(value), value, $"must be at most {most} {unit}");
+        AtLeast(least, value, unit) <= most
+        ? value : throw new ArgumentOutOfRangeException(nameof(value), value, $"must be at most {most} {unit}");
 }

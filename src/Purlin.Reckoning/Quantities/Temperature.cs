@@ -25,7 +25,8 @@ public readonly record struct Temperature
     public double Rankine => fahrenheit - AbsoluteZero;
 
     /// <summary>How much warmer the first is.</summary>
-    public static TemperatureDifference operator -(Temperature a, Temperature b) => TemperatureDifference.FromFahrenheit(a.fahrenheit - b.fahrenheit);
+    public static TemperatureDifference operator -(Temperature a, Temperature b) =>
+        TemperatureDifference.FromFahrenheit(a.fahrenheit - b.fahrenheit);
 
     /// <summary>Whether the first is warmer.</summary>
     public static bool operator >(Temperature a, Temperature b) => a.fahrenheit > b.fahrenheit;

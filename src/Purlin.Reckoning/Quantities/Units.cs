@@ -148,8 +148,12 @@ public static class Units
         if (text is null || text.Length > 40) return false;
         var trimmed = text.Trim();
         var end = 0;
-        while (end < trimmed.Length && (char.IsAsciiDigit(trimmed[end]) || trimmed[end] is '.' or '-' or '+' || (trimmed[end] is 'e' or 'E' && end + 1 < trimmed.Length && (char.IsAsciiDigit(trimmed[end + 1]) || trimmed[end + 1] is '-' or '+')))) end++;
-        if (!double.TryParse(trimmed.AsSpan(0, end), NumberStyles.Float, CultureInfo.InvariantCulture, out var number) || !double.IsFinite(number)) return false;
+        while (end < trimmed.Length
+            && (char.IsAsciiDigit(trimmed[end]) || trimmed[end] is '.' or '-' or '+'
+            || (trimmed[end] is 'e' or 'E' && end + 1 < trimmed.Length
+            && (char.IsAsciiDigit(trimmed[end + 1]) || trimmed[end + 1] is '-' or '+')))) end++;
+        if (!double.TryParse(trimmed.AsSpan(0, end), NumberStyles.Float, CultureInfo.InvariantCulture, out var number)
+            || !double.IsFinite(number)) return false;
         var unit = trimmed[end..].Trim();
         // A difference is written "20 °F" by people; the wanted dimension decides what it means.
         if (wanted.StartsWith('Δ') && unit.Length > 0 && !unit.StartsWith('Δ')) unit = "Δ" + Plain(unit);
@@ -158,7 +162,8 @@ public static class Units
     }
 
     // NEC 220.54 and 220.55: kVA counts as kW in a load calculation. Heat rates (Btu/h, tons) are no electrical load.
-    private static bool OneOfLoads(string a, string b) => (a is "W" or "kW" && b is "VA" or "kVA") || (a is "VA" or "kVA" && b is "W" or "kW");
+    private static bool OneOfLoads(string a, string b) =>
+        (a is "W" or "kW" && b is "VA" or "kVA") || (a is "VA" or "kVA" && b is "W" or "kW");
 
     private static string Plain(string unit) => Spelled.TryGetValue(unit, out var plain) ? plain : unit;
 }

@@ -17,7 +17,8 @@ public static class AtticVentilation
         [
             new Input.Quantity("area", "attic-ventilation.input.area", "ft²", 1, 100_000) { Required = true },
             new Input.List("vents", "attic-ventilation.input.vents", [
-                new Input.Choice("kind", "attic-ventilation.input.vents.kind", ["soffit", "gable", "ridge", "roof vent", "turbine", "power fan", "other"]) { Required = true },
+                new Input.Choice("kind", "attic-ventilation.input.vents.kind",
+                ["soffit", "gable", "ridge", "roof vent", "turbine", "power fan", "other"]) { Required = true },
                 new Input.Quantity("net_free_area", "attic-ventilation.input.vents.net-free-area", "in²", 0, 100_000) { Required = true },
                 new Input.Choice("level", "attic-ventilation.input.vents.level", ["low", "high"]) { Required = true },
                 new Input.Whole("count", "attic-ventilation.input.vents.count", 1, 200)], 0, 60) { Required = true },
@@ -44,9 +45,12 @@ public static class AtticVentilation
             else if (vent.Text("level") == "low") low += area;
             else high += area;
         }
-        var (full, reduced) = (attic * SquareInchesPerSquareFoot / rule.Number("one_in"), attic * SquareInchesPerSquareFoot / rule.Number("reduced_one_in"));
-        sheet.Result("required_full", sheet.Step("attic-ventilation.step.vent-area-attic", full, "in²", ("one-in", rule.Number("one_in"))), "in²");
-        sheet.Result("required_reduced", sheet.Step("attic-ventilation.step.vent-area", reduced, "in²", ("reduced-one-in", rule.Number("reduced_one_in"))), "in²");
+        var (full, reduced) = (attic * SquareInchesPerSquareFoot / rule.Number("one_in"),
+            attic * SquareInchesPerSquareFoot / rule.Number("reduced_one_in"));
+        sheet.Result("required_full", sheet.Step("attic-ventilation.step.vent-area-attic", full, "in²", ("one-in", rule.Number("one_in"))),
+            "in²");
+        sheet.Result("required_reduced",
+            sheet.Step("attic-ventilation.step.vent-area", reduced, "in²", ("reduced-one-in", rule.Number("reduced_one_in"))), "in²");
         sheet.Result("low", low, "in²");
         sheet.Result("high", high, "in²");
         var provided = sheet.Result("provided", sheet.Step("attic-ventilation.step.net-free-area-low", low + high, "in²"), "in²");
@@ -90,14 +94,21 @@ public static class AtticVentilation
         sheet.Result("reduced_allowed", allowed switch { true => "yes", false => "no", null => "cannot say" });
         var required = sheet.Result("required", allowed == true ? reduced : full, "in²");
         sheet.Result("short", Math.Max(0, required - provided), "in²");
-        Said ratio = provided > 0 ? new Said("attic-ventilation.ratio", ("one-in", full * rule.Number("one_in") / provided)) : "attic-ventilation.nothing";
-        if (provided >= full - 1e-9) return sheet.Within("attic-ventilation.because.vents-least", ("ratio", ratio), ("one-in", rule.Number("one_in")));
-        if (provided < reduced - 1e-9) return sheet.Outside("attic-ventilation.because.vents-less-even", ("ratio", ratio), ("reduced-one-in", rule.Number("reduced_one_in")));
+        Said ratio = provided > 0
+            ? new Said("attic-ventilation.ratio", ("one-in", full * rule.Number("one_in") / provided)) : "attic-ventilation.nothing";
+        if (provided >= full - 1e-9)
+            return sheet.Within("attic-ventilation.because.vents-least", ("ratio", ratio), ("one-in", rule.Number("one_in")));
+        if (provided < reduced - 1e-9)
+            return sheet.Outside("attic-ventilation.because.vents-less-even", ("ratio", ratio),
+                ("reduced-one-in", rule.Number("reduced_one_in")));
         return allowed switch
         {
-            true => sheet.Within("attic-ventilation.because.vents-least-enough-here", ("ratio", ratio), ("reduced-one-in", rule.Number("reduced_one_in"))),
-            false => sheet.Outside("attic-ventilation.because.vents-less-conditions-not", ("ratio", ratio), ("one-in", rule.Number("one_in")), ("reduced-one-in", rule.Number("reduced_one_in"))),
-            null => sheet.CannotSay("attic-ventilation.because.vents-lie-between-needed", ("ratio", ratio), ("one-in", rule.Number("one_in")), ("reduced-one-in", rule.Number("reduced_one_in"))),
+            true => sheet.Within("attic-ventilation.because.vents-least-enough-here", ("ratio", ratio),
+                ("reduced-one-in", rule.Number("reduced_one_in"))),
+            false => sheet.Outside("attic-ventilation.because.vents-less-conditions-not", ("ratio", ratio),
+                ("one-in", rule.Number("one_in")), ("reduced-one-in", rule.Number("reduced_one_in"))),
+            null => sheet.CannotSay("attic-ventilation.because.vents-lie-between-needed", ("ratio", ratio),
+                ("one-in", rule.Number("one_in")), ("reduced-one-in", rule.Number("reduced_one_in"))),
         };
     }
 }

@@ -33,14 +33,22 @@ public static class Grade
         var sheet = new Worksheet(Calculation, given);
         var hard = sheet.WordOr("surface", "soil", "grade.why.stricter-two-rules") == "hard";
         var rod = sheet.WordOr("reads", "elevation", "grade.why.larger-level-higher-ground") == "rod";
-        var points = given.List("points").Select(point => (Feet: point.Number("distance"), Inches: (rod ? -1 : 1) * point.Number("level"))).OrderBy(point => point.Feet).ToArray();
-        if (points.Zip(points.Skip(1), (a, b) => b.Feet - a.Feet).Any(step => step <= 0)) return new Refusal("points", "grade.given.two-readings-distance", "grade.allowed.reading-distance-wall");
-        if (points[0].Feet > 1) return new Refusal("points", new("grade.given.first-reading", ("points", points[0].Feet, "ft")), "grade.allowed.reading-wall-within-ft");
+        var points = given.List("points").Select(point => (Feet: point.Number("distance"), Inches: (rod ? -1 : 1) * point.Number("level")))
+            .OrderBy(point => point.Feet).ToArray();
+        if (points.Zip(points.Skip(1), (a, b) => b.Feet - a.Feet).Any(step => step <= 0))
+            return new Refusal("points", "grade.given.two-readings-distance", "grade.allowed.reading-distance-wall");
+        if (points[0].Feet > 1)
+            return new Refusal("points", new("grade.given.first-reading", ("points", points[0].Feet, "ft")),
+                "grade.allowed.reading-wall-within-ft");
         var strip = Value(sheet, "distance");
         var reach = Math.Min(Math.Min(points[^1].Feet, given.NumberOrNone("barrier") ?? strip), strip);
-        if (reach <= points[0].Feet) return new Refusal("barrier", new("refused.given", ("given", given.NumberOrNone("barrier") ?? strip, "ft")), "grade.allowed.further-out-first-reading");
-        var fall = sheet.Result("fall", sheet.Step("grade.step.fall-wall-level-wall", points[0].Inches - LevelAt(points, reach), "in", ("reach", reach, "ft")), "in");
-        var slope = sheet.Result("slope", sheet.Step("grade.step.slope-fall-distance", 100 * fall / (12 * (reach - points[0].Feet)), "%"), "%");
+        if (reach <= points[0].Feet)
+            return new Refusal("barrier", new("refused.given", ("given", given.NumberOrNone("barrier") ?? strip, "ft")),
+                "grade.allowed.further-out-first-reading");
+        var fall = sheet.Result("fall",
+            sheet.Step("grade.step.fall-wall-level-wall", points[0].Inches - LevelAt(points, reach), "in", ("reach", reach, "ft")), "in");
+        var slope = sheet.Result("slope", sheet.Step("grade.step.slope-fall-distance", 100 * fall / (12 * (reach - points[0].Feet)), "%"),
+            "%");
         sheet.Result("measured_to", reach, "ft");
         var rise = Rise(sheet, points.Where(point => point.Feet <= reach + Slack).ToArray());
         sheet.Result("class", Class(sheet, hard, reach, fall, slope, rise));
@@ -76,7 +84,8 @@ public static class Grade
         if (slope < -Value(sheet, "flat")) return "negative";
         if (rise > Value(sheet, "reversed")) return "reversed inside the strip";
         if (Math.Abs(slope) <= Value(sheet, "flat")) return "flat";
-        var enough = hard ? slope >= Value(sheet, "hard-slope") - Slack : fall >= Value(sheet, "soil-fall") * reach / Value(sheet, "distance") - Slack;
+        var enough = hard ? slope >= Value(sheet, "hard-slope") - Slack
+            : fall >= Value(sheet, "soil-fall") * reach / Value(sheet, "distance") - Slack;
         return enough ? "meets" : "positive but too little";
     }
 
@@ -87,21 +96,34 @@ public static class Grade
         if (hard)
         {
             var least = sheet.Result("least_slope", Value(sheet, "hard-slope"), "%");
-            return slope >= least - Slack ? sheet.Within("grade.because.paving-falls-away-wall", ("slope", slope, "%"), ("least", least, "%")) : sheet.Outside("grade.because.paving-falls-away-wall-2", ("slope", slope, "%"), ("least", least, "%"));
+            return slope >= least - Slack
+                ? sheet.Within("grade.because.paving-falls-away-wall", ("slope", slope, "%"), ("least", least, "%"))
+                : sheet.Outside("grade.because.paving-falls-away-wall-2", ("slope", slope, "%"), ("least", least, "%"));
         }
         var (distance, needed) = (Value(sheet, "distance"), Value(sheet, "soil-fall"));
         sheet.Result("least_fall", needed, "in");
-        if (reach >= distance - Slack) return fall >= needed - Slack ? sheet.Within("grade.because.ground-falls-over-least", ("fall", fall, "in"), ("distance", distance, "ft"), ("needed", needed, "in")) : sheet.Outside("grade.because.ground-falls-over-more", ("fall", fall, "in"), ("distance", distance, "ft"), ("needed", needed - fall, "in"));
-        return given.Has("barrier") ? Barrier(sheet, given, reach, fall, slope) : sheet.CannotSay("grade.because.measured-only-rule-over", ("reach", reach, "ft"), ("needed", needed, "in"), ("distance", distance, "ft"));
+        if (reach >= distance - Slack)
+            return fall >= needed - Slack
+                ? sheet.Within("grade.because.ground-falls-over-least", ("fall", fall, "in"), ("distance", distance, "ft"),
+                ("needed", needed, "in"))
+                : sheet.Outside("grade.because.ground-falls-over-more", ("fall", fall, "in"), ("distance", distance, "ft"),
+                ("needed", needed - fall, "in"));
+        return given.Has("barrier") ? Barrier(sheet, given, reach, fall, slope)
+            : sheet.CannotSay("grade.because.measured-only-rule-over", ("reach", reach, "ft"), ("needed", needed, "in"),
+            ("distance", distance, "ft"));
     }
 
     private static Checked<Working> Barrier(Worksheet sheet, Given given, double reach, double fall, double slope)
     {
         var edition = sheet.WordOr("edition", "later", "grade.why.newer-text-asks-drains");
         var least = Value(sheet, "barrier-slope");
-        if (edition == "2006" && slope < least - Slack) return sheet.Outside("grade.because.up-barrier-ground-falls", ("reach", reach, "ft"), ("slope", slope, "%"), ("least", least, "%"));
-        if (!given.Has("drained")) return sheet.CannotSay("grade.because.ground-falls-up-barrier", ("fall", fall, "in"), ("reach", reach, "ft"));
-        return given.Flag("drained") ? sheet.Within("grade.because.ground-falls-up-barrier-2", ("fall", fall, "in"), ("reach", reach, "ft")) : sheet.Outside("grade.because.barrier-ends-strip-no");
+        if (edition == "2006" && slope < least - Slack)
+            return sheet.Outside("grade.because.up-barrier-ground-falls", ("reach", reach, "ft"), ("slope", slope, "%"),
+                ("least", least, "%"));
+        if (!given.Has("drained"))
+            return sheet.CannotSay("grade.because.ground-falls-up-barrier", ("fall", fall, "in"), ("reach", reach, "ft"));
+        return given.Flag("drained") ? sheet.Within("grade.because.ground-falls-up-barrier-2", ("fall", fall, "in"), ("reach", reach, "ft"))
+            : sheet.Outside("grade.because.barrier-ends-strip-no");
     }
 
     private static double Value(Worksheet sheet, string limit)

@@ -16,12 +16,15 @@ public static class Insulation
         Inputs =
         [
             new Input.List("layers", "insulation.input.layers", [
-                new Input.Choice("material", "insulation.input.layers.material", [.. Materials.Rows.Select(row => row["material"])]) { Required = true },
+                new Input.Choice("material", "insulation.input.layers.material",
+                [.. Materials.Rows.Select(row => row["material"])]) { Required = true },
                 new Input.Quantity("depth", "insulation.input.layers.depth", "in", 0, 60) { Required = true },
                 new Input.Flag("continuous", "insulation.input.layers.continuous")], 1, 12) { Required = true },
-            new Input.Choice("climate_zone", "insulation.input.climate-zone", [.. Required.Rows.Select(row => row["zone"]).Distinct().Order(StringComparer.Ordinal)]) { Required = true },
+            new Input.Choice("climate_zone", "insulation.input.climate-zone",
+                [.. Required.Rows.Select(row => row["zone"]).Distinct().Order(StringComparer.Ordinal)]) { Required = true },
             new Input.Choice("edition", "insulation.input.edition", [.. Required.Rows.Select(row => row["edition"]).Distinct()]),
-            new Input.Choice("assembly", "insulation.input.assembly", ["ceiling", "wood wall", "floor", "basement wall", "crawl wall"]) { Required = true },
+            new Input.Choice("assembly", "insulation.input.assembly",
+                ["ceiling", "wood wall", "floor", "basement wall", "crawl wall"]) { Required = true },
             new Input.Group("thin", "insulation.input.thin", [
                 new Input.Quantity("share", "insulation.input.thin.share", "%", 0.1, 99.9) { Required = true },
                 new Input.Quantity("r", "insulation.input.thin.r", "", 0.5, 60) { Required = true }]),
@@ -47,12 +50,15 @@ public static class Insulation
             if (total > 0) (cavity, continuous, total) = (cavity * whole / total, continuous * whole / total, whole);
         }
         sheet.Result("r_effective", total);
-        if (Required.Rows.FirstOrDefault(row => row["edition"] == edition && row["zone"] == given.Text("climate_zone") && row["assembly"] == given.Text("assembly")) is not { } row)
+        if (Required.Rows.FirstOrDefault(row => row["edition"] == edition && row["zone"] == given.Text("climate_zone")
+            && row["assembly"] == given.Text("assembly")) is not { } row)
             return new Refusal("edition", Said.Verbatim(edition), "insulation.allowed.edition-with-part");
         sheet.From(row.Source);
         sheet.Caution("insulation.caution.depth-times-inch-estimate");
         sheet.Caution("insulation.caution.less-newer-code-asks");
-        return Judge(sheet, Options(row["options"]), cavity, continuous, new("insulation.where", ("edition", edition), ("zone", given.Text("climate_zone")), ("assembly", Words.Of(given.Text("assembly")))), low, high);
+        return Judge(sheet, Options(row["options"]), cavity, continuous,
+            new("insulation.where", ("edition", edition), ("zone", given.Text("climate_zone")),
+            ("assembly", Words.Of(given.Text("assembly")))), low, high);
     }
 
     private static (double Cavity, double Continuous, double Low, double High) Layers(Worksheet sheet, Given given)
@@ -62,16 +68,19 @@ public static class Insulation
         {
             var row = Materials.Rows.Single(row => row["material"] == layer.Text("material"));
             var depth = layer.Number("depth");
-            var r = sheet.Step("insulation.step.inch-published", depth * row.Number("typical"), "", ("material", row["material"]), ("depth", depth, "in"), ("typical", row.Number("typical")), ("low", row.Number("low")), ("high", row.Number("high")));
+            var r = sheet.Step("insulation.step.inch-published", depth * row.Number("typical"), "", ("material", row["material"]),
+                ("depth", depth, "in"), ("typical", row.Number("typical")), ("low", row.Number("low")), ("high", row.Number("high")));
             (low, high) = (low + depth * row.Number("low"), high + depth * row.Number("high"));
             if (layer.Flag("continuous")) continuous += r;
             else cavity += r;
-            if (row["note"].Contains("asbestos", StringComparison.Ordinal)) sheet.Caution("insulation.caution.vermiculite-may-hold-asbestos");
+            if (row["note"].Contains("asbestos", StringComparison.Ordinal))
+                sheet.Caution("insulation.caution.vermiculite-may-hold-asbestos");
         }
         return (cavity, continuous, low, high);
     }
 
-    private static Checked<Working> Judge(Worksheet sheet, ImmutableArray<(double Cavity, double Continuous)> options, double cavity, double continuous, Said where, double low, double high)
+    private static Checked<Working> Judge(Worksheet sheet, ImmutableArray<(double Cavity, double Continuous)> options, double cavity,
+        double continuous, Said where, double low, double high)
     {
         if (options.Contains((0, 0)))
         {

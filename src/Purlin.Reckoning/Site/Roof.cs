@@ -19,18 +19,23 @@ public static class Roof
             new Input.Quantity("pitch", "roof.input.pitch", "in/ft", 0, 48) { Required = true },
             new Input.Choice("covering", "roof.input.covering", [.. Coverings.Rows.Select(row => row["covering"])]),
         ],
-        Sources = ["slope factor √(1 + (rise/12)²), hip and valley factor √(2 + (rise/12)²): geometry", .. Coverings.Rows.Select(row => row.Source).Distinct()],
+        Sources = ["slope factor √(1 + (rise/12)²), hip and valley factor √(2 + (rise/12)²): geometry",
+            .. Coverings.Rows.Select(row => row.Source).Distinct()],
         Work = Work,
     };
 
     private static Checked<Working> Work(Given given)
     {
         var sheet = new Worksheet(Calculation, given);
-        if (given.Has("span") != given.Has("length")) return new Refusal(given.Has("span") ? "length" : "span", "refused.missing", "roof.allowed.span-length-plan-area");
-        if (given.Has("plan_area") == given.Has("span")) return new Refusal("plan_area", given.Has("span") ? new Said("roof.given.span-length") : new Said("refused.missing"), "roof.allowed.plan-area-span-length");
+        if (given.Has("span") != given.Has("length"))
+            return new Refusal(given.Has("span") ? "length" : "span", "refused.missing", "roof.allowed.span-length-plan-area");
+        if (given.Has("plan_area") == given.Has("span"))
+            return new Refusal("plan_area", given.Has("span")
+                ? new Said("roof.given.span-length") : new Said("refused.missing"), "roof.allowed.plan-area-span-length");
         sheet.From(Calculation.Sources[0]);
         var pitch = given.Number("pitch");
-        var plan = given.NumberOrNone("plan_area") ?? sheet.Step("roof.step.plan-area-span-length", given.Number("span") * given.Number("length"), "ft²");
+        var plan = given.NumberOrNone("plan_area")
+            ?? sheet.Step("roof.step.plan-area-span-length", given.Number("span") * given.Number("length"), "ft²");
         var factor = sheet.Step("roof.step.slope-factor-rise", Math.Sqrt(1 + pitch * pitch / 144));
         sheet.Result("slope_factor", factor);
         sheet.Result("hip_factor", Math.Sqrt(2 + pitch * pitch / 144));
@@ -50,8 +55,10 @@ public static class Roof
         }
         var row = Coverings.Rows.Single(row => row["covering"] == covering);
         sheet.From(row.Source);
-        var least = sheet.Result("least_pitch", sheet.Step("roof.step.least-slope", row.Number("least"), "in/ft", ("covering", Words.Of(covering))), "in/ft");
-        if (row["note"].Length > 0 && (row.NumberOrNone("doubled_below") is not { } doubled || pitch < doubled)) sheet.Caution("roof.caution.covering", ("covering", Words.Of(covering)), ("note", row.Words("note")));
+        var least = sheet.Result("least_pitch",
+            sheet.Step("roof.step.least-slope", row.Number("least"), "in/ft", ("covering", Words.Of(covering))), "in/ft");
+        if (row["note"].Length > 0 && (row.NumberOrNone("doubled_below") is not { } doubled || pitch < doubled))
+            sheet.Caution("roof.caution.covering", ("covering", Words.Of(covering)), ("note", row.Words("note")));
         return pitch >= least - 1e-9
             ? sheet.Within("roof.because.slope-least-need", ("pitch", pitch), ("least", least), ("covering", Words.Of(covering)))
             : sheet.Outside("roof.because.slope-less-need", ("pitch", pitch), ("least", least), ("covering", Words.Of(covering)));

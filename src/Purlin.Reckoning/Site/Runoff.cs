@@ -40,7 +40,9 @@ public static class Runoff
         {
             if (Coefficient(sheet, area, at, refusals) is not { } coefficient) continue;
             total += area.Number("area");
-            weighted += sheet.Step("runoff.step.c-a-of", coefficient * area.Number("area"), "ft²", ("cover", area.TextOrNone("cover") is { } cover ? Words.Of(cover) : "runoff.an-area"), ("coefficient", coefficient), ("area", area.Number("area"), "ft²"));
+            weighted += sheet.Step("runoff.step.c-a-of", coefficient * area.Number("area"), "ft²",
+                ("cover", area.TextOrNone("cover") is { } cover ? Words.Of(cover) : "runoff.an-area"), ("coefficient", coefficient),
+                ("area", area.Number("area"), "ft²"));
         }
         if (refusals.Count > 0) return Checked<Working>.Refused(refusals);
         var rain = given.Number("intensity");
@@ -60,12 +62,14 @@ public static class Runoff
     {
         if (area.Has("cover") == area.Has("coefficient"))
         {
-            refusals.Add(new Refusal($"areas[{at}].cover", area.Has("cover") ? new Said("runoff.given.cover-coefficient") : new Said("refused.missing"), "runoff.allowed.cover-coefficient-them"));
+            refusals.Add(new Refusal($"areas[{at}].cover", area.Has("cover")
+                ? new Said("runoff.given.cover-coefficient") : new Said("refused.missing"), "runoff.allowed.cover-coefficient-them"));
             return null;
         }
         if (area.NumberOrNone("coefficient") is { } own) return own;
         var row = Covers.Rows.Single(row => row["cover"] == area.Text("cover"));
         sheet.From(row.Source);
-        return sheet.Step("runoff.step.coefficient-published", row.Number("typical"), "", ("cover", Words.Of(row["cover"])), ("low", row["low"]), ("high", row["high"]));
+        return sheet.Step("runoff.step.coefficient-published", row.Number("typical"), "", ("cover", Words.Of(row["cover"])),
+            ("low", row["low"]), ("high", row["high"]));
     }
 }

@@ -6,5 +6,6 @@ namespace Purlin.Reckoning.Site;
 public static class SiteReckonings
 {
     /// <summary>In the order of the documents.</summary>
-    public static ImmutableArray<Calculation> All { get; } = [Grade.Calculation, Runoff.Calculation, Downspout.Calculation, Roof.Calculation, AtticVentilation.Calculation, Insulation.Calculation];
+    public static ImmutableArray<Calculation> All { get; } = [Grade.Calculation, Runoff.Calculation, Downspout.Calculation,
+        Roof.Calculation, AtticVentilation.Calculation, Insulation.Calculation];
 }

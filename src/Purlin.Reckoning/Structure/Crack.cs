@@ -17,11 +17,14 @@ public static class Crack
         Name = "crack",
         Inputs =
         [
-            new Input.Choice("material", "crack.input.material", ["poured wall", "block wall", "brick veneer", "slab", "drywall", "plaster", "stucco", "chimney", "pier"]) { Required = true },
+            new Input.Choice("material", "crack.input.material",
+            ["poured wall", "block wall", "brick veneer", "slab", "drywall", "plaster", "stucco", "chimney", "pier"]) { Required = true },
             new Input.Quantity("width", "crack.input.width", "in", 0, 24) { Required = true },
             new Input.Quantity("offset", "crack.input.offset", "in", 0, 12),
             new Input.Choice("direction", "crack.input.direction", ["vertical", "horizontal", "diagonal", "stair-step"]),
-            new Input.Choice("pattern", "crack.input.pattern", ["wider at one end", "matching pair", "ends and middle", "single", "corner of opening", "ceiling joint", "near a corner", "at a lintel", "separation", "map"]),
+            new Input.Choice("pattern", "crack.input.pattern",
+                ["wider at one end", "matching pair", "ends and middle", "single", "corner of opening", "ceiling joint", "near a corner",
+                "at a lintel", "separation", "map"]),
             new Input.Choice("active", "crack.input.active", ["yes", "no", "not known"]),
         ],
         Sources = [Classes.Source, .. Meanings.Rows.Select(row => row.Source).Distinct()],
@@ -43,7 +46,8 @@ public static class Crack
         if (row is not null)
         {
             sheet.From(row.Source);
-            sheet.Say("crack.step.such-crack-likely-look", ("material", Words.Of(material)), ("meaning", row.Words("meaning")), ("look-for", row.Words("look_for")));
+            sheet.Say("crack.step.such-crack-likely-look", ("material", Words.Of(material)), ("meaning", row.Words("meaning")),
+                ("look-for", row.Words("look_for")));
         }
         return Judge(sheet, given, row, category, active);
     }
@@ -67,27 +71,37 @@ public static class Crack
     }
 
     private static bool Fits(TableRow row, Given given, double width) =>
-        Match(row["material"], given.Text("material")) && Match(row["direction"], given.TextOrNone("direction")) && Match(row["pattern"], given.TextOrNone("pattern"))
-        && (row.NumberOrNone("width_most_in") is not { } most || width <= most) && (row.NumberOrNone("width_over_in") is not { } over || width > over);
+        Match(row["material"], given.Text("material")) && Match(row["direction"], given.TextOrNone("direction"))
+        && Match(row["pattern"], given.TextOrNone("pattern"))
+        && (row.NumberOrNone("width_most_in") is not { } most || width <= most)
+            && (row.NumberOrNone("width_over_in") is not { } over || width > over);
 
     private static bool Match(string cell, string? given) => cell.Length == 0 || cell == given;
 
     // A pattern tells more than a direction, a direction more than a width.
     private static int Closeness(TableRow row) =>
-        (row["pattern"].Length > 0 ? 4 : 0) + (row["direction"].Length > 0 ? 2 : 0) + (row["width_most_in"].Length + row["width_over_in"].Length > 0 ? 1 : 0);
+        (row["pattern"].Length > 0 ? 4 : 0) + (row["direction"].Length > 0 ? 2 : 0)
+        + (row["width_most_in"].Length + row["width_over_in"].Length > 0 ? 1 : 0);
 
     private static Checked<Working> Judge(Worksheet sheet, Given given, TableRow? row, int category, string active)
     {
-        if (category >= Limit(sheet, "engineer-category")) return sheet.Outside("crack.because.wide-enough-class-structural", ("category", category));
-        if (given.Text("material") != "slab" && given.Number("width") > Limit(sheet, "engineer-width")) return sheet.Outside("crack.because.wider-structural-engineer-should", ("widest", Limit(sheet, "engineer-width"), "in"));
+        if (category >= Limit(sheet, "engineer-category"))
+            return sheet.Outside("crack.because.wide-enough-class-structural", ("category", category));
+        if (given.Text("material") != "slab" && given.Number("width") > Limit(sheet, "engineer-width"))
+            return sheet.Outside("crack.because.wider-structural-engineer-should", ("widest", Limit(sheet, "engineer-width"), "in"));
         var step = Limit(sheet, given.Text("material") == "slab" ? "slab-step" : "wall-step");
-        if (given.NumberOrNone("offset") is { } offset && offset > step) return sheet.Outside("crack.because.two-sides-stand-apart", ("offset", offset, "in"), ("step", step, "in"));
+        if (given.NumberOrNone("offset") is { } offset && offset > step)
+            return sheet.Outside("crack.because.two-sides-stand-apart", ("offset", offset, "in"), ("step", step, "in"));
         if (row is null) return sheet.CannotSay("crack.because.no-published-meaning-fits");
-        if (row["structural"] == "yes") return sheet.Outside("crack.because.likely-cause", ("meaning", row.Words("meaning")), ("recommendation", row.Words("recommendation")));
+        if (row["structural"] == "yes")
+            return sheet.Outside("crack.because.likely-cause", ("meaning", row.Words("meaning")),
+                ("recommendation", row.Words("recommendation")));
         if (active == "yes") return sheet.Outside("crack.because.moves-structural-engineer-should");
         return row["structural"] == "no"
-            ? sheet.Within("crack.because.likely-cause-seldom-structural", ("meaning", row.Words("meaning")), ("recommendation", row.Words("recommendation")))
-            : sheet.CannotSay("crack.because.likely-cause-crack-alone", ("meaning", row.Words("meaning")), ("recommendation", row.Words("recommendation")));
+            ? sheet.Within("crack.because.likely-cause-seldom-structural", ("meaning", row.Words("meaning")),
+            ("recommendation", row.Words("recommendation")))
+            : sheet.CannotSay("crack.because.likely-cause-crack-alone", ("meaning", row.Words("meaning")),
+                ("recommendation", row.Words("recommendation")));
     }
 
     private static double Limit(Worksheet sheet, string name)

@@ -30,10 +30,12 @@ public static class Guard
     private static Checked<Working> Work(Given given)
     {
         var sheet = new Worksheet(Calculation, given);
-        if (!given.Has("drop") && !given.Has("height") && !given.Has("opening") && !given.Has("present")) return new Refusal("drop", "refused.missing", "guard.allowed.drop-height-opening-guard");
+        if (!given.Has("drop") && !given.Has("height") && !given.Has("opening") && !given.Has("present"))
+            return new Refusal("drop", "refused.missing", "guard.allowed.drop-height-opening-guard");
         var (drop, stair) = (given.NumberOrNone("drop"), given.Flag("stair"));
         if (drop is null) sheet.Say("guard.step.drop-not-given-guard");
-        if (given.Has("present") && !given.Flag("present") && (given.Has("height") || given.Has("opening"))) return new Refusal("present", "guard.given.false", "guard.allowed.true-where-height-opening");
+        if (given.Has("present") && !given.Flag("present") && (given.Has("height") || given.Has("opening")))
+            return new Refusal("present", "guard.given.false", "guard.allowed.true-where-height-opening");
         var now = Judge(sheet, given, drop, stair, null);
         sheet.Result("needed_now", drop is { } down ? down > Row("drop", null).Number("strict") + Slack : null);
         sheet.Result("now", now.ToJson());
@@ -61,7 +63,8 @@ public static class Guard
         Said when = year is { } built ? new Said("guard.when.year", ("year", built)) : "guard.when.today";
         var needed = Row("drop", year);
         sheet.From(needed.Source);
-        if (drop is { } down) sheet.Step("guard.step.drop-guard-needed-above", down, "in", ("when", when), ("strict", needed.Number("strict"), "in"));
+        if (drop is { } down) sheet.Step("guard.step.drop-guard-needed-above", down, "in", ("when", when),
+            ("strict", needed.Number("strict"), "in"));
         if (drop <= needed.Number("strict") + Slack)
         {
             return new Judged("within", null, null, new("guard.words.no-need", ("drop", drop ?? 0, "in")));
@@ -72,10 +75,13 @@ public static class Guard
                 ? new Judged("cannot say", null, null, "guard.words.unread")
                 : new Judged("outside", "outside", "outside", "guard.words.none");
         }
-        var height = Hold(sheet, "guard.height", given.NumberOrNone("height"), Row(stair ? "stair-height" : "height", year), when, (found, limit) => found >= limit - Slack);
+        var height = Hold(sheet, "guard.height", given.NumberOrNone("height"), Row(stair ? "stair-height" : "height", year), when,
+            (found, limit) => found >= limit - Slack);
         // A ball of exactly the size must not pass: 4 in fails where less than 4 in is asked.
-        var opening = Hold(sheet, "guard.opening", given.NumberOrNone("opening"), Row(stair ? "stair-opening" : "opening", year), when, (found, limit) => found < limit - Slack);
-        var verdict = height == "outside" || opening == "outside" ? "outside" : height == "within" && opening == "within" ? "within" : "cannot say";
+        var opening = Hold(sheet, "guard.opening", given.NumberOrNone("opening"), Row(stair ? "stair-opening" : "opening", year), when,
+            (found, limit) => found < limit - Slack);
+        var verdict = height == "outside" || opening == "outside"
+            ? "outside" : height == "within" && opening == "within" ? "within" : "cannot say";
         return new Judged(verdict, height, opening, new("guard.words.held", ("height", height), ("opening", opening)));
     }
 
@@ -98,7 +104,8 @@ public static class Guard
 
     // The row of a year; the newest where none is given.
     private static TableRow Row(string limit, int? year) => Limits.Rows.First(row => row["limit"] == limit
-        && (year is not { } built || (row.NumberOrNone("from_year") is not { } from || built >= from) && (row.NumberOrNone("to_year") is not { } to || built <= to)));
+        && (year is not { } built || (row.NumberOrNone("from_year") is not { } from || built >= from)
+        && (row.NumberOrNone("to_year") is not { } to || built <= to)));
 
     private sealed record Judged(string Verdict, string? Height, string? Opening, Said Words)
     {

@@ -3,7 +3,9 @@ using Purlin.Journal;
 
 namespace Purlin.Reckoning.Structure;
 
-/// <summary>Measured things held one by one against their limits: each gives a line of the result, and what failed gives the sentence.</summary>
+/// <summary>
+/// Measured things held one by one against their limits: each gives a line of the result, and what failed gives the sentence.
+/// </summary>
 internal sealed class LimitSheet(Worksheet sheet)
 {
     // An eighth of an inch in millimetres and back is the same eighth.
@@ -20,10 +22,12 @@ internal sealed class LimitSheet(Worksheet sheet)
     public Said Failed => new("limit-sheet.failed", ("failed", new Said("list.apart", ("of", SaidValue.Of(failed)))));
 
     /// <summary>At most the limit.</summary>
-    public void AtMost(string name, double? found, TableRow? limit, string unit = "in") => Hold(name, found, limit, unit, (value, bound) => value <= bound + Slack, "limit-sheet.more");
+    public void AtMost(string name, double? found, TableRow? limit, string unit = "in") =>
+        Hold(name, found, limit, unit, (value, bound) => value <= bound + Slack, "limit-sheet.more");
 
     /// <summary>At least the limit.</summary>
-    public void AtLeast(string name, double? found, TableRow? limit, string unit = "in") => Hold(name, found, limit, unit, (value, bound) => value >= bound - Slack, "limit-sheet.less");
+    public void AtLeast(string name, double? found, TableRow? limit, string unit = "in") =>
+        Hold(name, found, limit, unit, (value, bound) => value >= bound - Slack, "limit-sheet.less");
 
     /// <summary>Something that must be there.</summary>
     public void There(string name, bool? found, string source)

@@ -19,7 +19,8 @@ public static class FixtureDemand
         Inputs =
         [
             new Input.List("fixtures", "fixture-demand.input.fixtures", [
-                new Input.Choice("kind", "fixture-demand.input.fixtures.kind", [.. Units.Rows.Select(row => row["kind"]).Distinct()]) { Required = true },
+                new Input.Choice("kind", "fixture-demand.input.fixtures.kind",
+                [.. Units.Rows.Select(row => row["kind"]).Distinct()]) { Required = true },
                 new Input.Whole("count", "fixture-demand.input.fixtures.count", 1, 100) { Required = true }], 1, 40) { Required = true },
             new Input.Choice("supply", "fixture-demand.input.supply", ["tank", "flush valve"]),
             new Input.Choice("service", "fixture-demand.input.service", [.. Tubes.Rows.Select(row => row["size"])]),
@@ -33,15 +34,18 @@ public static class FixtureDemand
     {
         var sheet = new Worksheet(Calculation, given);
         var supply = sheet.WordOr("supply", "tank", "fixture-demand.why.houses-tanks-flush-valves");
-        var curve = sheet.WordOr("curve", supply == "tank" ? "IPC" : "NSPC", supply == "tank" ? new Said("fixture-demand.why.curve-belongs-these-fixture") : new Said("fixture-demand.why.curve-flush-valves-hand"));
+        var curve = sheet.WordOr("curve", supply == "tank" ? "IPC" : "NSPC", supply == "tank"
+            ? new Said("fixture-demand.why.curve-belongs-these-fixture") : new Said("fixture-demand.why.curve-flush-valves-hand"));
         double cold = 0, hot = 0, total = 0;
         foreach (var fixture in given.List("fixtures"))
         {
-            var row = Units.Rows.First(row => row["kind"] == fixture.Text("kind") && (row["supply"].Length == 0 || row["supply"] == supply));
+            var row = Units.Rows.First(row => row["kind"] == fixture.Text("kind")
+                && (row["supply"].Length == 0 || row["supply"] == supply));
             var count = fixture.Whole("count");
             sheet.From(row.Source);
             (cold, hot) = (cold + count * (row.NumberOrNone("cold") ?? 0), hot + count * (row.NumberOrNone("hot") ?? 0));
-            total += sheet.Step("fixture-demand.step.units", count * row.Number("total"), "", ("count", count), ("kind", Words.Of(row["kind"])), ("total", row.Number("total")));
+            total += sheet.Step("fixture-demand.step.units", count * row.Number("total"), "", ("count", count),
+                ("kind", Words.Of(row["kind"])), ("total", row.Number("total")));
         }
         sheet.Result("fixture_units", sheet.Step("fixture-demand.step.fixture-units", total));
         sheet.Result("cold_units", cold);
@@ -52,16 +56,21 @@ public static class FixtureDemand
         {
             sheet.Result("demand", null);
             sheet.Result("smallest_service", null);
-            return sheet.CannotSay("fixture-demand.because.curve-hand-does-not", ("curve", curve), ("total", total), ("supply", Words.Of(supply)));
+            return sheet.CannotSay("fixture-demand.because.curve-hand-does-not", ("curve", curve), ("total", total),
+                ("supply", Words.Of(supply)));
         }
         sheet.Result("demand", peak, "gpm");
         var size = Service(sheet, peak);
         sheet.Result("smallest_service", size);
-        if (size is null) return sheet.CannotSay("fixture-demand.because.peak-demand-more-largest", ("peak", peak, "gpm"), ("fastest-feet-per-second", FastestFeetPerSecond));
+        if (size is null) return sheet.CannotSay("fixture-demand.because.peak-demand-more-largest", ("peak", peak, "gpm"),
+            ("fastest-feet-per-second", FastestFeetPerSecond));
         Said asked = new("fixture-demand.asked", ("units", total), ("peak", peak, "gpm"), ("size", size));
-        if (given.TextOrNone("service") is not { } service) return sheet.CannotSay("fixture-demand.because.no-service-given-compare", ("asked", asked));
+        if (given.TextOrNone("service") is not { } service)
+            return sheet.CannotSay("fixture-demand.because.no-service-given-compare", ("asked", asked));
         var sizes = Tubes.Rows.Select(row => row["size"]).ToList();
-        return sizes.IndexOf(service) >= sizes.IndexOf(size) ? sheet.Within("fixture-demand.because.service", ("asked", asked), ("service", service)) : sheet.Outside("fixture-demand.because.service-only", ("asked", asked), ("service", service));
+        return sizes.IndexOf(service) >= sizes.IndexOf(size)
+            ? sheet.Within("fixture-demand.because.service", ("asked", asked), ("service", service))
+            : sheet.Outside("fixture-demand.because.service-only", ("asked", asked), ("service", service));
     }
 
     // Straight lines between the rows of the table, as its users draw them; none outside.
@@ -74,7 +83,8 @@ public static class FixtureDemand
         foreach (var row in new[] { below, above }.Distinct()) sheet.From(row.Source);
         if (above == below) return sheet.Step("fixture-demand.step.peak-demand-units", above.Number("gpm"), "gpm", ("units", units));
         var share = (units - below.Number("units")) / (above.Number("units") - below.Number("units"));
-        return sheet.Step("fixture-demand.step.peak-demand-straight-line", below.Number("gpm") + share * (above.Number("gpm") - below.Number("gpm")), "gpm", ("units", below.Number("units")), ("to", above.Number("units")));
+        return sheet.Step("fixture-demand.step.peak-demand-straight-line", below.Number("gpm")
+            + share * (above.Number("gpm") - below.Number("gpm")), "gpm", ("units", below.Number("units")), ("to", above.Number("units")));
     }
 
     private static string? Service(Worksheet sheet, double gallonsPerMinute)

@@ -28,14 +28,18 @@ public static class ScaldTime
         if (temperature < Burns.Rows[0].Number("fahrenheit")) return Mild(sheet, temperature);
         sheet.From(row.Source);
         var seconds = Seconds(at, row, temperature);
-        if (temperature > row.Number("fahrenheit")) sheet.Say("scald-time.step.hotter-last-published-temperature", ("fahrenheit", row.Number("fahrenheit"), "°F"));
-        else if (temperature < row.Number("fahrenheit")) sheet.Say("scald-time.step.between-two-published", ("cooler", Burns.Rows[at - 1].Number("fahrenheit"), "°F"), ("hotter", row.Number("fahrenheit"), "°F"));
+        if (temperature > row.Number("fahrenheit"))
+            sheet.Say("scald-time.step.hotter-last-published-temperature", ("fahrenheit", row.Number("fahrenheit"), "°F"));
+        else if (temperature < row.Number("fahrenheit"))
+            sheet.Say("scald-time.step.between-two-published", ("cooler", Burns.Rows[at - 1].Number("fahrenheit"), "°F"),
+                ("hotter", row.Number("fahrenheit"), "°F"));
         sheet.Result("time", sheet.Step("scald-time.step.time-serious-burn", seconds, "s"), "s");
         var meaning = temperature <= most ? "usual limit" : temperature < Limit(sheet, "danger") ? "hot" : "scalding";
         sheet.Result("meaning", meaning);
         return temperature <= most
             ? sheet.Within("scald-time.because.no-hotter-takes-minutes", ("temperature", temperature, "°F"), ("most", most, "°F"))
-            : sheet.Outside("scald-time.because.hotter-can-burn-within", ("temperature", temperature, "°F"), ("most", most, "°F"), ("seconds", Time(seconds)));
+            : sheet.Outside("scald-time.because.hotter-can-burn-within", ("temperature", temperature, "°F"), ("most", most, "°F"),
+                ("seconds", Time(seconds)));
     }
 
     private static Checked<Working> Mild(Worksheet sheet, double temperature)
@@ -45,7 +49,8 @@ public static class ScaldTime
         var low = temperature < Limit(sheet, "low");
         sheet.Result("meaning", low ? "lukewarm" : "warm");
         if (low) sheet.Say("scald-time.step.too-cool-washing-heater");
-        return sheet.Within("scald-time.because.cooler-temperature-burn-time", ("temperature", temperature, "°F"), ("low", low ? "yes" : "no"));
+        return sheet.Within("scald-time.because.cooler-temperature-burn-time", ("temperature", temperature, "°F"),
+            ("low", low ? "yes" : "no"));
     }
 
     // Burn times fall by about the same share with each degree, so one reads between their logarithms.
@@ -64,5 +69,6 @@ public static class ScaldTime
         return row.Number("fahrenheit");
     }
 
-    private static Said Time(double seconds) => seconds >= 60 ? new("time.minutes", ("minutes", seconds / 60)) : new("time.seconds", ("seconds", seconds));
+    private static Said Time(double seconds) =>
+        seconds >= 60 ? new("time.minutes", ("minutes", seconds / 60)) : new("time.seconds", ("seconds", seconds));
 }

@@ -9,6 +9,7 @@ internal static class WaterDensity
     public static double KilogramsPerCubicMetre(double fahrenheit)
     {
         var t = (fahrenheit - 32) / 1.8;
-        return (999.83952 + t * (16.945176 + t * (-7.9870401e-3 + t * (-46.170461e-6 + t * (105.56302e-9 - t * 280.54253e-12))))) / (1 + 16.879850e-3 * t);
+        return (999.83952 + t * (16.945176 + t * (-7.9870401e-3 + t * (-46.170461e-6 + t * (105.56302e-9 - t * 280.54253e-12))))) / (1
+            + 16.879850e-3 * t);
     }
 }

@@ -27,16 +27,22 @@ public static class WaterHeaterSize
 
     private static Checked<Working> Work(Given given)
     {
-        if (!given.Has("tank") && !given.Has("first_hour")) return new Refusal("tank", "refused.missing", "water-heater-size.allowed.size-tank-first-hour");
+        if (!given.Has("tank") && !given.Has("first_hour"))
+            return new Refusal("tank", "refused.missing", "water-heater-size.allowed.size-tank-first-hour");
         var sheet = new Worksheet(Calculation, given);
         var bedrooms = given.Whole("bedrooms");
         var baths = sheet.Or("baths", bedrooms / 2.0 + 0.5, "", "water-heater-size.why.half-bedrooms-half-protocols");
         var (least, rating) = (Tank(sheet, given.Text("fuel"), bedrooms, baths), Rating(sheet, given, bedrooms, baths));
         sheet.Caution("water-heater-size.caution.habits-decide-much-rooms");
         if (given.NumberOrNone("first_hour") is { } hour && rating is { } needed)
-            return hour >= needed ? sheet.Within("water-heater-size.because.first-hour-rating-least", ("hour", hour, "gal"), ("needed", needed, "gal")) : sheet.Outside("water-heater-size.because.first-hour-rating-less", ("hour", hour, "gal"), ("needed", needed, "gal"));
+            return hour >= needed ? sheet.Within("water-heater-size.because.first-hour-rating-least", ("hour", hour, "gal"),
+                ("needed", needed, "gal"))
+                : sheet.Outside("water-heater-size.because.first-hour-rating-less", ("hour", hour, "gal"), ("needed", needed, "gal"));
         if (given.NumberOrNone("tank") is { } tank)
-            return tank >= least ? sheet.Within("water-heater-size.because.tank-least-usual-bedrooms", ("tank", tank, "gal"), ("least", least, "gal"), ("bedrooms", bedrooms), ("baths", baths)) : sheet.Outside("water-heater-size.because.tank-less-usual-bedrooms", ("tank", tank, "gal"), ("least", least, "gal"), ("bedrooms", bedrooms), ("baths", baths));
+            return tank >= least ? sheet.Within("water-heater-size.because.tank-least-usual-bedrooms", ("tank", tank, "gal"),
+                ("least", least, "gal"), ("bedrooms", bedrooms), ("baths", baths))
+                : sheet.Outside("water-heater-size.because.tank-less-usual-bedrooms", ("tank", tank, "gal"), ("least", least, "gal"),
+                ("bedrooms", bedrooms), ("baths", baths));
         return sheet.CannotSay("water-heater-size.because.table-first-hour-ratings");
     }
 
@@ -45,8 +51,11 @@ public static class WaterHeaterSize
         var rows = Storage.Rows.Where(row => row.Number("bedrooms") == Math.Min(bedrooms, 6));
         var row = rows.First(row => row.NumberOrNone("baths_most") is not { } most || baths <= most);
         sheet.From(row.Source);
-        sheet.Result("least_input", fuel == "electric" ? Worksheet.Quantity(row.Number("electric_kw"), "kW") : Worksheet.Quantity(row.Number("gas_btu_h"), "Btu/h"));
-        return sheet.Result("least_tank", sheet.Step("water-heater-size.step.usual-tank-bedrooms-baths", row.Number(fuel == "electric" ? "electric_gal" : "gas_gal"), "gal", ("bedrooms", bedrooms), ("baths", baths), ("fuel", fuel)), "gal");
+        sheet.Result("least_input", fuel == "electric"
+            ? Worksheet.Quantity(row.Number("electric_kw"), "kW") : Worksheet.Quantity(row.Number("gas_btu_h"), "Btu/h"));
+        return sheet.Result("least_tank",
+            sheet.Step("water-heater-size.step.usual-tank-bedrooms-baths", row.Number(fuel == "electric" ? "electric_gal" : "gas_gal"),
+            "gal", ("bedrooms", bedrooms), ("baths", baths), ("fuel", fuel)), "gal");
     }
 
     // None outside the table.
@@ -58,7 +67,8 @@ public static class WaterHeaterSize
             return null;
         }
         var edition = sheet.WordOr("edition", "from 2015", "water-heater-size.why.newer-smaller-two-older");
-        var row = FirstHour.Rows.Where(row => row["editions"] == edition && row.Number("baths_most") >= baths && row.Number("bedrooms") >= bedrooms)
+        var row = FirstHour.Rows.Where(row => row["editions"] == edition && row.Number("baths_most") >= baths
+            && row.Number("bedrooms") >= bedrooms)
             .OrderBy(row => row.Number("baths_most")).ThenBy(row => row.Number("bedrooms")).FirstOrDefault();
         if (row is null)
         {
@@ -67,6 +77,7 @@ public static class WaterHeaterSize
             return null;
         }
         sheet.From(row.Source);
-        return sheet.Result("least_first_hour", sheet.Step("water-heater-size.step.first-hour-rating-code", row.Number("gallons"), "gal", ("edition", edition)), "gal");
+        return sheet.Result("least_first_hour",
+            sheet.Step("water-heater-size.step.first-hour-rating-code", row.Number("gallons"), "gal", ("edition", edition)), "gal");
     }
 }

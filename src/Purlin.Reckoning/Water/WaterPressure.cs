@@ -31,9 +31,14 @@ public static class WaterPressure
     private static Checked<Working> Work(Given given)
     {
         var measured = given.Number("static");
-        if (given.NumberOrNone("residual") > measured) return new Refusal("residual", new("refused.given.hundredth", ("given", given.Number("residual"), "psi")), new("water-pressure.allowed.static-pressure-less", ("measured", measured, "psi")));
-        if (given.Has("flow") && !given.Has("residual")) return new Refusal("residual", "refused.missing", "water-pressure.allowed.pressure-while-flow-ran");
-        if (given.NumberOrNone("peak") < measured) return new Refusal("peak", new("refused.given.hundredth", ("given", given.Number("peak"), "psi")), new("water-pressure.allowed.static-pressure-more", ("measured", measured, "psi")));
+        if (given.NumberOrNone("residual") > measured)
+            return new Refusal("residual", new("refused.given.hundredth", ("given", given.Number("residual"), "psi")),
+                new("water-pressure.allowed.static-pressure-less", ("measured", measured, "psi")));
+        if (given.Has("flow") && !given.Has("residual"))
+            return new Refusal("residual", "refused.missing", "water-pressure.allowed.pressure-while-flow-ran");
+        if (given.NumberOrNone("peak") < measured)
+            return new Refusal("peak", new("refused.given.hundredth", ("given", given.Number("peak"), "psi")),
+                new("water-pressure.allowed.static-pressure-more", ("measured", measured, "psi")));
         var sheet = new Worksheet(Calculation, given);
         var said = new List<(bool Good, Said Words)> { Static(sheet, measured) };
         if (given.NumberOrNone("residual") is { } residual) said.Add(Residual(sheet, measured, residual, given.NumberOrNone("flow")));
@@ -45,7 +50,8 @@ public static class WaterPressure
 
     private static (bool, Said) Static(Worksheet sheet, double measured)
     {
-        var (least, most, urgent) = (Limit(sheet, "static-least"), Limit(sheet, "static-most"), Limits.Rows.Single(row => row["limit"] == "static-urgent").Number("value"));
+        var (least, most, urgent) = (Limit(sheet, "static-least"), Limit(sheet, "static-most"),
+            Limits.Rows.Single(row => row["limit"] == "static-urgent").Number("value"));
         sheet.Result("static", sheet.Step("water-pressure.step.static-pressure-nothing-running", measured, "psi"), "psi");
         sheet.Result("least", least, "psi");
         sheet.Result("most", most, "psi");
@@ -69,13 +75,19 @@ public static class WaterPressure
     {
         var least = Limit(sheet, "residual-least");
         sheet.Result("drop", sheet.Step("water-pressure.step.drop-while-water-ran", measured - residual, "psi"), "psi");
-        sheet.Result("drop_share", measured == 0 ? 0 : sheet.Step("water-pressure.step.share-static-pressure-lost", (measured - residual) / measured));
+        sheet.Result("drop_share", measured == 0
+            ? 0 : sheet.Step("water-pressure.step.share-static-pressure-lost", (measured - residual) / measured));
         if (flow is { } gallons && measured > residual)
         {
             var at = Limit(sheet, "flow-test");
-            if (measured > at) sheet.Result("flow_at_20", sheet.Step("water-pressure.step.flow-flow-static-static", gallons * Math.Pow((measured - at) / (measured - residual), FlowExponent), "gpm", ("at", at, "psi"), ("again", at), ("flow-exponent", FlowExponent)), "gpm");
+            if (measured > at) sheet.Result("flow_at_20",
+                sheet.Step("water-pressure.step.flow-flow-static-static",
+                gallons * Math.Pow((measured - at) / (measured - residual), FlowExponent), "gpm", ("at", at, "psi"), ("again", at),
+                ("flow-exponent", FlowExponent)), "gpm");
         }
-        return (residual >= least, new("water-pressure.said.residual", ("residual", residual, "psi"), ("enough", residual >= least ? "yes" : "no"), ("least", least, "psi")));
+        return (residual >= least,
+            new("water-pressure.said.residual", ("residual", residual, "psi"), ("enough", residual >= least ? "yes" : "no"),
+            ("least", least, "psi")));
     }
 
     private static (bool, Said)? Expansion(Worksheet sheet, Given given, double measured)
@@ -86,7 +98,8 @@ public static class WaterPressure
         var needed = given.Flag("storage_heater") && closed == true;
         var known = given.Has("storage_heater") && (closed is not null || !given.Flag("storage_heater"));
         sheet.Result("expansion_control", known ? needed ? "needed" : "not needed" : "cannot say");
-        if (peak is { } reached) sheet.Result("rise", sheet.Step("water-pressure.step.rise-while-heater-fired", reached - measured, "psi"), "psi");
+        if (peak is { } reached)
+            sheet.Result("rise", sheet.Step("water-pressure.step.rise-while-heater-fired", reached - measured, "psi"), "psi");
         if (peak > most && peak > measured) return (false, new("water-pressure.said.peak", ("peak", peak ?? 0, "psi")));
         if (!needed) return null;
         sheet.Say("water-pressure.step.tank-heater-behind-check");

@@ -6,5 +6,6 @@ namespace Purlin.Reckoning.Water;
 public static class WaterReckonings
 {
     /// <summary>In the order of the documents.</summary>
-    public static ImmutableArray<Calculation> All { get; } = [WaterPressure.Calculation, ExpansionTank.Calculation, WaterHeaterSize.Calculation, ScaldTime.Calculation, DrainSlope.Calculation, FixtureDemand.Calculation];
+    public static ImmutableArray<Calculation> All { get; } = [WaterPressure.Calculation, ExpansionTank.Calculation,
+        WaterHeaterSize.Calculation, ScaldTime.Calculation, DrainSlope.Calculation, FixtureDemand.Calculation];
 }

@@ -1,6 +1,8 @@
 namespace Purlin.Reckoning.Years;
 
-/// <summary>The same renewal processes played out house by house, as a check on the convolution. The same seed gives the same houses.</summary>
+/// <summary>
+/// The same renewal processes played out house by house, as a check on the convolution. The same seed gives the same houses.
+/// </summary>
 internal static class CostSimulation
 {
     private const int Houses = 4000;

@@ -2,7 +2,9 @@ using System.Collections.Immutable;
 
 namespace Purlin.Reckoning.Years;
 
-/// <summary>The distribution of the sum of all replacements by the end of each year, by convolving the components one after another.</summary>
+/// <summary>
+/// The distribution of the sum of all replacements by the end of each year, by convolving the components one after another.
+/// </summary>
 internal sealed class CostSums
 {
     private const int MostSteps = 1 << 15;
@@ -15,7 +17,8 @@ internal sealed class CostSums
     private CostSums(double step, bool exact, double[][] byYear) => (Step, IsExact, this.byYear) = (step, exact, byYear);
 
     /// <summary>The shares that are reported, with their names.</summary>
-    public static ImmutableArray<(string Name, double Share)> Shares { get; } = [("cumulative_10", 0.1), ("cumulative_50", 0.5), ("cumulative_90", 0.9)];
+    public static ImmutableArray<(string Name, double Share)> Shares { get; } = [("cumulative_10", 0.1), ("cumulative_50", 0.5),
+        ("cumulative_90", 0.9)];
 
     /// <summary>The step of money in which sums are counted.</summary>
     public double Step { get; }
@@ -26,11 +29,13 @@ internal sealed class CostSums
     public static CostSums Over(Renewal[] renewals, int years)
     {
         var counts = renewals.Select(renewal => renewal.Counts(years)).ToArray();
-        var most = renewals.Select((renewal, at) => renewal.Price * (counts[at][years].Length - 1 - counts[at][years].Reverse().TakeWhile(chance => chance < Negligible).Count())).Sum();
+        var most = renewals.Select((renewal, at) => renewal.Price * (counts[at][years].Length - 1 - counts[at][years].Reverse()
+            .TakeWhile(chance => chance < Negligible).Count())).Sum();
         var measure = Measure(renewals.Select(renewal => renewal.Price));
         var exact = measure > 0 && most / measure <= MostSteps;
         var step = exact ? measure : Math.Max(most / MostSteps, 0.01);
-        return new CostSums(step, exact || most == 0, [.. Enumerable.Range(1, years).Select(year => Convolve(renewals, counts, year, step))]);
+        return new CostSums(step, exact
+            || most == 0, [.. Enumerable.Range(1, years).Select(year => Convolve(renewals, counts, year, step))]);
     }
 
     /// <summary>The least sum that at least this share of houses stays within, by the end of a year.</summary>

@@ -2,7 +2,9 @@ using Purlin.Journal;
 
 namespace Purlin.Reckoning.Years;
 
-/// <summary>What a report prints about a rule and a year: then, now, and the hazard whatever the rule. Short sentences for a buyer.</summary>
+/// <summary>
+/// What a report prints about a rule and a year: then, now, and the hazard whatever the rule. Short sentences for a buyer.
+/// </summary>
 internal sealed class EraSentence(Era era, int year, string? built)
 {
     /// <summary>All three parts; one that has nothing to say is left out.</summary>

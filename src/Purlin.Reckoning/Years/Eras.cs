@@ -16,7 +16,8 @@ public static class Eras
 
     /// <summary>The row that holds in a state: its own law where it has one for that row, else the row itself.</summary>
     public static string In(string id, string? state) =>
-        state is null ? id : All.FirstOrDefault(era => era.StandsFor == id && string.Equals(era.State, state, StringComparison.OrdinalIgnoreCase))?.Id ?? id;
+        state is null ? id : All.FirstOrDefault(era => era.StandsFor == id
+        && string.Equals(era.State, state, StringComparison.OrdinalIgnoreCase))?.Id ?? id;
 
     /// <summary>Ids that share a word with what was asked for, at most six.</summary>
     public static ImmutableArray<string> Like(string id)

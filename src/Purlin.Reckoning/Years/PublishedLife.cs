@@ -62,5 +62,6 @@ public sealed class PublishedLife
         return string.Join(", ", like.Length > 0 ? like : [.. All.Select(life => life.Id)]);
     }
 
-    private static string Plain(string name) => name.Trim().ToLowerInvariant().Replace(' ', '-').Replace('_', '-').Replace(",", "", StringComparison.Ordinal);
+    private static string Plain(string name) =>
+        name.Trim().ToLowerInvariant().Replace(' ', '-').Replace('_', '-').Replace(",", "", StringComparison.Ordinal);
 }

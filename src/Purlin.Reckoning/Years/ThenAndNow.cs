@@ -32,7 +32,8 @@ public static class ThenAndNow
         if (Eras.Find(id) is not { } era)
         {
             var like = Eras.Like(id);
-            return new Refusal("rule", Said.Verbatim(id), like.IsEmpty ? new Said("then-and-now.allowed.id-table-eras-such") : new Said("then-and-now.allowed.id-table-eras-nearest", ("like", SaidValue.Of(like))));
+            return new Refusal("rule", Said.Verbatim(id), like.IsEmpty ? new Said("then-and-now.allowed.id-table-eras-such")
+                : new Said("then-and-now.allowed.id-table-eras-nearest", ("like", SaidValue.Of(like))));
         }
         var (year, adopted) = (given.Whole("year_installed"), given.WholeOrNone("year_adopted"));
         var sheet = new Worksheet(Calculation, given);
@@ -44,7 +45,8 @@ public static class ThenAndNow
             : year < first ? era.EarlierOpen ? Then.Open : Then.No
             : usual is { } until && year > until ? Then.Yes
             : Then.Open;
-        var because = new EraSentence(era, year, given.TextOrNone("built")).Then(adopted, then switch { Then.Yes => true, Then.No => false, _ => null });
+        var because = new EraSentence(era, year, given.TextOrNone("built"))
+            .Then(adopted, then switch { Then.Yes => true, Then.No => false, _ => null });
         WriteResult(sheet, era, then, EraSentence.Of(because, era), adopted, usual);
         return then switch
         {
@@ -58,9 +60,12 @@ public static class ThenAndNow
     {
         if (era.FirstYear is { } first) sheet.Step("then-and-now.step.first-edition-start", first, "years", ("rule", era.Rule));
         else sheet.Say("then-and-now.step.first-edition-no-source", ("rule", era.Rule));
-        if (era.FirstYearLatest is { } latest && latest != era.FirstYear) sheet.Step("then-and-now.step.latest-year-source-gives", latest, "years");
+        if (era.FirstYearLatest is { } latest && latest != era.FirstYear)
+            sheet.Step("then-and-now.step.latest-year-source-gives", latest, "years");
         var usual = era.FirstYearLatest + era.UsualLagYears;
-        if (usual is { } until) sheet.Step(era.UsualLagYears == 0 ? new Said("then-and-now.step.law-market-date-force") : new Said("then-and-now.step.places-usually-adopt-edition", ("usual-lag-years", era.UsualLagYears ?? 0)), until, "years");
+        if (usual is { } until)
+            sheet.Step(era.UsualLagYears == 0 ? new Said("then-and-now.step.law-market-date-force")
+                : new Said("then-and-now.step.places-usually-adopt-edition", ("usual-lag-years", era.UsualLagYears ?? 0)), until, "years");
         if (adopted is { } year) sheet.Step("then-and-now.step.adopted-here-given", year, "years");
         else if (era.UsualLagYears != 0) sheet.Say("then-and-now.step.date-place-unknown-nobody");
         return usual;

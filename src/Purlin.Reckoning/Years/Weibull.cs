@@ -22,7 +22,10 @@ public readonly record struct Weibull(double Shape, double ScaleYears, double De
     /// <summary>Share of new ones alive at an age.</summary>
     public double Survival(double ageYears) => Math.Exp(-Hazard(ageYears));
 
-    /// <summary>Share of those alive at an age that fail within the next years. Works on hazards, so that it holds where survival itself is too small to write.</summary>
+    /// <summary>
+    /// Share of those alive at an age that fail within the next years. Works on hazards, so that it holds where survival itself is too
+    /// small to write.
+    /// </summary>
     public double FailsWithin(double ageYears, double years) => -Math.Exp(Hazard(ageYears) - Hazard(ageYears + years)) + 1;
 
     /// <summary>Years from an age, by which a share of those alive then has failed.</summary>

@@ -27,7 +27,8 @@ internal static partial class PlateCapacity
         if (codes.Select(code => code.Number("tons")).Distinct().Count() != 1) return null;
         var row = codes[0];
         var heat = HeatRate.FromTons(row.Number("tons"));
-        Said reason = new("nameplate.reason.capacity-digits", ("digits", row["code"]), ("kind", row["kind"] == "one more" ? "odd" : "usual"), ("letters", mended ? "yes" : "no"));
+        Said reason = new("nameplate.reason.capacity-digits", ("digits", row["code"]),
+            ("kind", row["kind"] == "one more" ? "odd" : "usual"), ("letters", mended ? "yes" : "no"));
         return new PlateField(JsonValue.Create(heat.BtuPerHour), "Btu/h", "inferred", reason, model);
     }
 
@@ -36,20 +37,26 @@ internal static partial class PlateCapacity
     {
         if (model is null) return null;
         // Inputs of house furnaces run from 40 to 140 thousand Btu/h in steps of five (common practice).
-        var inputs = Runs().Matches(model).Select(match => match.Value).Where(run => run.Length == 3).Select(run => int.Parse(run, System.Globalization.CultureInfo.InvariantCulture)).Where(value => value is >= 40 and <= 140 && value % 5 == 0).Distinct().ToList();
+        var inputs = Runs().Matches(model).Select(match => match.Value).Where(run => run.Length == 3)
+            .Select(run => int.Parse(run, System.Globalization.CultureInfo.InvariantCulture))
+            .Where(value => value is >= 40 and <= 140 && value % 5 == 0).Distinct().ToList();
         return inputs.Count == 1
-            ? new PlateField(JsonValue.Create(1000.0 * inputs[0]), "Btu/h", "inferred", new("nameplate.reason.input-digits", ("digits", $"{inputs[0]:000}")), model)
+            ? new PlateField(JsonValue.Create(1000.0 * inputs[0]), "Btu/h", "inferred",
+            new("nameplate.reason.input-digits", ("digits", $"{inputs[0]:000}")), model)
             : null;
     }
 
     private static PlateField? Printed(PlateText text)
     {
         foreach (var segment in text.Behind("capacity"))
-            if (segment.Contains("BTU", StringComparison.Ordinal) && PlateNumber.First(segment) is { Value: >= 5_000 and <= 600_000 } number)
-                return new PlateField(JsonValue.Create(number.Value), "Btu/h", number.Confidence, "nameplate.reason.label-capacity", number.AsRead);
+            if (segment.Contains("BTU", StringComparison.Ordinal)
+                && PlateNumber.First(segment) is { Value: >= 5_000 and <= 600_000 } number)
+                return new PlateField(JsonValue.Create(number.Value), "Btu/h", number.Confidence, "nameplate.reason.label-capacity",
+                    number.AsRead);
         var tons = Tons().Match(text.Raw);
         return tons.Success && PlateNumber.Of(tons.Groups["tons"].Value) is { Value: >= 0.5 and <= 50 } printed
-            ? new PlateField(JsonValue.Create(HeatRate.FromTons(printed.Value).BtuPerHour), "Btu/h", printed.Confidence, "nameplate.reason.tons", tons.Value)
+            ? new PlateField(JsonValue.Create(HeatRate.FromTons(printed.Value).BtuPerHour), "Btu/h", printed.Confidence,
+            "nameplate.reason.tons", tons.Value)
             : null;
     }
 
@@ -70,6 +77,7 @@ internal static partial class PlateCapacity
     [GeneratedRegex("(?<=[0-9])[OILSB](?=[0-9])", RegexOptions.CultureInvariant, matchTimeoutMilliseconds: 1000)]
     private static partial Regex Between();
 
-    [GeneratedRegex(@"(?<![A-Z0-9.])(?<tons>[0-9]{1,2}(?:\.[0-9]{1,2})?)[ -]*TONS?(?![A-Z])", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    [GeneratedRegex(@"(?<![A-Z0-9.])(?<tons>[0-9]{1,2}(?:\.[0-9]{1,2})?)[ -]*TONS?(?![A-Z])",
+        RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
     private static partial Regex Tons();
 }

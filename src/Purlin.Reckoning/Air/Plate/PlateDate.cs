@@ -29,13 +29,18 @@ internal static partial class PlateDate
         var latest = yearNow ?? LatestYear;
         var head = Head().Match(segment).Groups["head"].Value.Trim();
         if (Named().Match(head) is { Success: true } named)
-            return Field(Year(named.Groups["year"].Value, latest), Array.IndexOf(Months, named.Groups["month"].Value) + 1, latest, head, false, named.Groups["year"].Length == 2);
+            return Field(Year(named.Groups["year"].Value, latest), Array.IndexOf(Months, named.Groups["month"].Value)
+                + 1, latest, head, false, named.Groups["year"].Length == 2);
         var digits = PlateNumber.Digits(head);
         var mended = digits != head;
-        if (YearFirst().Match(digits) is { Success: true } first) return Field(Number(first, "year"), Number(first, "month"), latest, head, mended, false);
-        if (MonthDayYear().Match(digits) is { Success: true } full) return Field(Number(full, "year"), Number(full, "month"), latest, head, mended, false);
-        if (MonthYear().Match(digits) is { Success: true } month) return Field(Number(month, "year"), Number(month, "month"), latest, head, mended, false);
-        if (MonthShortYear().Match(digits) is { Success: true } brief) return Field(Year(brief.Groups["year"].Value, latest), Number(brief, "month"), latest, head, mended, true);
+        if (YearFirst().Match(digits) is { Success: true } first)
+            return Field(Number(first, "year"), Number(first, "month"), latest, head, mended, false);
+        if (MonthDayYear().Match(digits) is { Success: true } full)
+            return Field(Number(full, "year"), Number(full, "month"), latest, head, mended, false);
+        if (MonthYear().Match(digits) is { Success: true } month)
+            return Field(Number(month, "year"), Number(month, "month"), latest, head, mended, false);
+        if (MonthShortYear().Match(digits) is { Success: true } brief)
+            return Field(Year(brief.Groups["year"].Value, latest), Number(brief, "month"), latest, head, mended, true);
         if (FourDigits().Match(digits) is not { Success: true } four) return null;
         var year = Number(four, "year");
         if (year >= OldestYear && year <= latest) return Field(year, 0, latest, head, mended, false);
@@ -63,7 +68,8 @@ internal static partial class PlateDate
         if (year < OldestYear || year > latest || month is < 0 or > 12) return null;
         var value = month == 0 ? $"{year}" : $"{year}-{month:00}";
         if (brief) return new PlateField(JsonValue.Create(value), "", "inferred", "nameplate.reason.date.brief", asRead);
-        return new PlateField(JsonValue.Create(value), "", mended ? "mended" : "clear", mended ? "nameplate.reason.date.mended" : "nameplate.reason.date", asRead);
+        return new PlateField(JsonValue.Create(value), "", mended
+            ? "mended" : "clear", mended ? "nameplate.reason.date.mended" : "nameplate.reason.date", asRead);
     }
 
     private static int Number(Match match, string group) => int.Parse(match.Groups[group].Value, CultureInfo.InvariantCulture);
@@ -75,27 +81,34 @@ internal static partial class PlateDate
         return 2000 + year <= Math.Min(latest, 2029) ? 2000 + year : 1900 + year;
     }
 
-    [GeneratedRegex(@"^[\s:;.,#=-]{0,12}(?<head>[A-Z0-9|][A-Z0-9|/., -]{0,20})", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    [GeneratedRegex(@"^[\s:;.,#=-]{0,12}(?<head>[A-Z0-9|][A-Z0-9|/., -]{0,20})",
+        RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
     private static partial Regex Head();
 
     [GeneratedRegex(@"^(?:[0-9]{1,2}[ -])?(?<month>JAN|FEB|MAR|APR|MAY|JUN|JUL|AUG|SEP|OCT|NOV|DEC)[A-Z]{0,6}[ .,/-]*(?<year>[0-9]{4}|[0-9]{2})(?![0-9])", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
     private static partial Regex Named();
 
-    [GeneratedRegex(@"^(?<year>[0-9]{4})[ ./-](?<month>[0-9]{1,2})(?![0-9])", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    [GeneratedRegex(@"^(?<year>[0-9]{4})[ ./-](?<month>[0-9]{1,2})(?![0-9])", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture,
+        matchTimeoutMilliseconds: 1000)]
     private static partial Regex YearFirst();
 
-    [GeneratedRegex(@"^(?<month>[0-9]{1,2})[ ./-](?:[0-9]{1,2})[ ./-](?<year>[0-9]{4})(?![0-9])", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    [GeneratedRegex(@"^(?<month>[0-9]{1,2})[ ./-](?:[0-9]{1,2})[ ./-](?<year>[0-9]{4})(?![0-9])",
+        RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
     private static partial Regex MonthDayYear();
 
-    [GeneratedRegex(@"^(?<month>[0-9]{1,2})[ ./-]+(?<year>[0-9]{4})(?![0-9])", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    [GeneratedRegex(@"^(?<month>[0-9]{1,2})[ ./-]+(?<year>[0-9]{4})(?![0-9])", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture,
+        matchTimeoutMilliseconds: 1000)]
     private static partial Regex MonthYear();
 
-    [GeneratedRegex(@"^(?<month>[0-9]{1,2})[/-](?<year>[0-9]{2})(?![0-9/-])", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    [GeneratedRegex(@"^(?<month>[0-9]{1,2})[/-](?<year>[0-9]{2})(?![0-9/-])", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture,
+        matchTimeoutMilliseconds: 1000)]
     private static partial Regex MonthShortYear();
 
-    [GeneratedRegex(@"^(?<year>[0-9]{4})(?![0-9])", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    [GeneratedRegex(@"^(?<year>[0-9]{4})(?![0-9])", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture,
+        matchTimeoutMilliseconds: 1000)]
     private static partial Regex FourDigits();
 
-    [GeneratedRegex(@"^(?<four>[0-9]{4})[A-Z0-9]{4,}", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    [GeneratedRegex(@"^(?<four>[0-9]{4})[A-Z0-9]{4,}", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture,
+        matchTimeoutMilliseconds: 1000)]
     private static partial Regex SerialHead();
 }

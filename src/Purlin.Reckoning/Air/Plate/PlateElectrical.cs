@@ -12,7 +12,8 @@ internal static partial class PlateElectrical
     {
         foreach (var segment in text.Behind(name))
             if (PlateNumber.First(segment) is { Value: >= 1 and <= 600 } number)
-                return new PlateField(JsonValue.Create(number.Value), "A", number.Confidence, new("nameplate.reason.label", ("label", name.ToUpperInvariant())), number.AsRead);
+                return new PlateField(JsonValue.Create(number.Value), "A", number.Confidence,
+                    new("nameplate.reason.label", ("label", name.ToUpperInvariant())), number.AsRead);
         return null;
     }
 
@@ -20,9 +21,11 @@ internal static partial class PlateElectrical
     {
         foreach (Match match in VoltsMark().Matches(text.Raw))
         {
-            var numbers = match.Groups["volts"].Value.Split(['/', '-', ' '], StringSplitOptions.RemoveEmptyEntries).Select(PlateNumber.Of).OfType<PlateNumber>().ToList();
+            var numbers = match.Groups["volts"].Value.Split(['/', '-', ' '], StringSplitOptions.RemoveEmptyEntries).Select(PlateNumber.Of)
+                .OfType<PlateNumber>().ToList();
             if (numbers.Count == 0 || numbers.Exists(number => number.Value is < 100 or > 600)) continue;
-            return new PlateField(JsonValue.Create(numbers[^1].Value), "V", numbers.Exists(number => number.Mended) ? "mended" : "clear", numbers.Count > 1 ? "nameplate.reason.range" : "nameplate.reason.volts", match.Groups["volts"].Value);
+            return new PlateField(JsonValue.Create(numbers[^1].Value), "V", numbers.Exists(number => number.Mended)
+                ? "mended" : "clear", numbers.Count > 1 ? "nameplate.reason.range" : "nameplate.reason.volts", match.Groups["volts"].Value);
         }
         return null;
     }
@@ -39,8 +42,10 @@ internal static partial class PlateElectrical
     internal static PlateField? FuelInput(PlateText text)
     {
         foreach (var segment in text.Behind("input"))
-            if (segment.Contains("BTU", StringComparison.Ordinal) && PlateNumber.First(segment) is { Value: >= 1_000 and <= 2_000_000 } number)
-                return new PlateField(JsonValue.Create(number.Value), "Btu/h", number.Confidence, "nameplate.reason.label-input", number.AsRead);
+            if (segment.Contains("BTU", StringComparison.Ordinal)
+                && PlateNumber.First(segment) is { Value: >= 1_000 and <= 2_000_000 } number)
+                return new PlateField(JsonValue.Create(number.Value), "Btu/h", number.Confidence, "nameplate.reason.label-input",
+                    number.AsRead);
         return null;
     }
 

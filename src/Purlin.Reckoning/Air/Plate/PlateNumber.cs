@@ -24,14 +24,17 @@ internal sealed partial record PlateNumber(double Value, bool Mended, string AsR
         var trimmed = token.TrimEnd('.', ',');
         if (!trimmed.Any(char.IsAsciiDigit)) return null;
         var digits = Digits(trimmed).Replace(",", "", StringComparison.Ordinal);
-        return double.TryParse(digits, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value) && double.IsFinite(value)
+        return double.TryParse(digits, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value)
+            && double.IsFinite(value)
             ? new PlateNumber(value, Digits(trimmed) != trimmed, trimmed)
             : null;
     }
 
-    internal static string Digits(string text) => string.Concat(text.Select(letter => letter switch { 'O' => '0', 'I' or 'L' or '|' => '1', 'S' => '5', 'B' => '8', _ => letter }));
+    internal static string Digits(string text) =>
+        string.Concat(text.Select(letter => letter switch { 'O' => '0', 'I' or 'L' or '|' => '1', 'S' => '5', 'B' => '8', _ => letter }));
 
     // A number ends at a blank, a sign or a unit; the B of BTU and the L of LB are no digits.
-    [GeneratedRegex(@"(?<![A-Z0-9.,])[0-9OILSB|][0-9OILSB|.,]*?(?=BTU|LB|OZ|A(?![A-Z])|AMP|V(?![A-Z])|[^0-9OILSB|.,A-Z]|[.,]?\s|[.,]?\z)", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    [GeneratedRegex(@"(?<![A-Z0-9.,])[0-9OILSB|][0-9OILSB|.,]*?(?=BTU|LB|OZ|A(?![A-Z])|AMP|V(?![A-Z])|[^0-9OILSB|.,A-Z]|[.,]?\s|[.,]?\z)",
+        RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
     private static partial Regex Token();
 }

@@ -15,7 +15,8 @@ internal sealed partial class PlateText
     {
         // A word cut at the end of a line by a hyphen is put together again.
         Raw = Hyphen().Replace(text.ToUpperInvariant().ReplaceLineEndings("\n"), "${end}");
-        var folded = string.Concat(Raw.Select(letter => letter switch { '0' => 'O', '1' or 'L' or '|' or '!' => 'I', '5' => 'S', '8' => 'B', _ => letter }));
+        var folded = string.Concat(Raw.Select(letter => letter switch { '0' => 'O', '1' or 'L' or '|'
+            or '!' => 'I', '5' => 'S', '8' => 'B', _ => letter }));
         var labels = Label().Matches(folded);
         for (var index = 0; index < labels.Count; index++)
         {
@@ -33,7 +34,8 @@ internal sealed partial class PlateText
     /// <summary>What stands behind each label of that name.</summary>
     internal IReadOnlyList<string> Behind(string name) => segments.TryGetValue(name, out var list) ? list : [];
 
-    [GeneratedRegex(@"(?<end>[A-Z0-9])-[ \t]*\n[ \t]*", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    [GeneratedRegex(@"(?<end>[A-Z0-9])-[ \t]*\n[ \t]*", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture,
+        matchTimeoutMilliseconds: 1000)]
     private static partial Regex Hyphen();
 
     // In folded letters: L is I.

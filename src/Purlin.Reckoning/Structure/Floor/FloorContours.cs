@@ -12,7 +12,8 @@ internal static class FloorContours
     private const int MostLevels = 12;
 
     /// <summary>The interval for a range of levels, when none was asked for.</summary>
-    public static double Interval(double rangeInches) => Intervals.FirstOrDefault(interval => rangeInches / interval <= MostLevels, Intervals[^1]);
+    public static double Interval(double rangeInches) =>
+        Intervals.FirstOrDefault(interval => rangeInches / interval <= MostLevels, Intervals[^1]);
 
     /// <summary>The contour levels strictly between lowest and highest.</summary>
     public static IEnumerable<double> Levels(double lowest, double highest, double interval)
@@ -25,7 +26,8 @@ internal static class FloorContours
 
     /// <summary>The lines of one level.</summary>
     public static ImmutableArray<ImmutableArray<(double X, double Y)>> At(double level, LevelGrid grid, Polygon outline) =>
-        [.. Chain(Crossings(level, grid)).SelectMany(outline.Clip).Where(line => line.Length > 1).Select(line => Thin(line, grid.StepFeet / 20)).Where(line => Length(line) > grid.StepFeet)];
+        [.. Chain(Crossings(level, grid)).SelectMany(outline.Clip).Where(line => line.Length > 1)
+        .Select(line => Thin(line, grid.StepFeet / 20)).Where(line => Length(line) > grid.StepFeet)];
 
     /// <summary>The field over the outline and a cell beyond, so that lines reach the edge before they are cut there.</summary>
     public static LevelGrid Grid(LevelField field, Polygon outline)
@@ -66,11 +68,13 @@ internal static class FloorContours
     private static List<ImmutableArray<(double X, double Y)>> Chain(IEnumerable<(Edge From, Edge To, LevelGrid Grid, double Level)> crossings)
     {
         var all = crossings.ToArray();
-        var joined = all.SelectMany((one, index) => new[] { (Edge: one.From, Index: index), (Edge: one.To, Index: index) }).ToLookup(end => end.Edge, end => end.Index);
+        var joined = all.SelectMany((one, index) => new[] { (Edge: one.From, Index: index), (Edge: one.To, Index: index) })
+            .ToLookup(end => end.Edge, end => end.Index);
         var used = new bool[all.Length];
         List<ImmutableArray<(double X, double Y)>> lines = [];
         // Open lines from their ends first; what is left is closed.
-        foreach (var start in all.SelectMany((one, index) => new[] { (Edge: one.From, index), (Edge: one.To, index) }).OrderBy(end => joined[end.Edge].Count()))
+        foreach (var start in all.SelectMany((one, index) => new[] { (Edge: one.From, index), (Edge: one.To, index) })
+            .OrderBy(end => joined[end.Edge].Count()))
         {
             if (used[start.index]) continue;
             List<(double X, double Y)> line = [start.Edge.Cross(all[start.index].Grid, all[start.index].Level)];
@@ -96,7 +100,8 @@ internal static class FloorContours
         while (open.TryPop(out var part))
         {
             if (part.To - part.From < 2) continue;
-            var furthest = Enumerable.Range(part.From + 1, part.To - part.From - 1).MaxBy(at => Off(line[part.From], line[part.To], line[at]));
+            var furthest = Enumerable.Range(part.From + 1, part.To - part.From - 1)
+                .MaxBy(at => Off(line[part.From], line[part.To], line[at]));
             if (Off(line[part.From], line[part.To], line[furthest]) <= tolerance) continue;
             kept[furthest] = true;
             open.Push((part.From, furthest));

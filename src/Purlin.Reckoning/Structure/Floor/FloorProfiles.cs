@@ -20,7 +20,8 @@ internal sealed class FloorProfiles
     {
         this.points = points;
         this.toleranceFeet = toleranceFeet;
-        // Taking the plane off first changes no deflection on a straight line, and keeps tilt out of it for a reading a little off the line.
+        // Taking the plane off first changes no deflection on a straight line, and keeps tilt out of it for a reading a little off the
+        // line.
         bend = [.. points.Select(plane.Residual)];
         beyond = new bool[points.Count, points.Count];
     }
@@ -33,7 +34,8 @@ internal sealed class FloorProfiles
         for (var from = 0; from < points.Count; from++) profiles.LookFrom(from, found);
         return [.. found
             .Select(one => one.Segment with { Whole = !profiles.beyond[one.From, one.To] && !profiles.beyond[one.To, one.From] })
-            .OrderByDescending(segment => Math.Round(segment.Ratio, 12)).ThenByDescending(segment => segment.LengthInches).ThenBy(segment => segment.From.Index).ThenBy(segment => segment.To.Index)];
+            .OrderByDescending(segment => Math.Round(segment.Ratio, 12)).ThenByDescending(segment => segment.LengthInches)
+                .ThenBy(segment => segment.From.Index).ThenBy(segment => segment.To.Index)];
     }
 
     private void LookFrom(int from, List<(FloorSegment Segment, int From, int To)> found)

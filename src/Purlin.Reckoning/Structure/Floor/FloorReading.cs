@@ -5,7 +5,8 @@ using Purlin.Journal;
 namespace Purlin.Reckoning.Structure.Floor;
 
 /// <summary>What one survey says once its plane and its profiles are known.</summary>
-internal sealed class FloorReading(ImmutableArray<FloorPoint> points, LevelPlane plane, ImmutableArray<FloorSegment> segments, double accuracyInches)
+internal sealed class FloorReading(ImmutableArray<FloorPoint> points, LevelPlane plane, ImmutableArray<FloorSegment> segments,
+    double accuracyInches)
 {
     // So that 1/360 itself, computed in floating point, is not called sharper than 1/360.
     private const double Slack = 1e-9;
@@ -20,7 +21,10 @@ internal sealed class FloorReading(ImmutableArray<FloorPoint> points, LevelPlane
 
     public FloorPoint Low { get; } = points.MinBy(point => point.LevelInches)!;
 
-    /// <summary>The sharpest bend among those larger than the survey is accurate; the sharpest of all where none is. None without a point between two others.</summary>
+    /// <summary>
+    /// The sharpest bend among those larger than the survey is accurate; the sharpest of all where none is. None without a point between
+    /// two others.
+    /// </summary>
     public FloorSegment? Worst => segments.FirstOrDefault(Readable) ?? segments.FirstOrDefault();
 
     /// <summary>The same among whole profiles.</summary>
@@ -40,7 +44,8 @@ internal sealed class FloorReading(ImmutableArray<FloorPoint> points, LevelPlane
         Filled[] bend = [.. tilt, ("read", Readable(worst) ? "yes" : "no"), ("one-in", oneIn)];
         return worst.DeflectionInches == 0
             ? new("floor-reading.because.flat", bend)
-            : new("floor-reading.because.bend", [.. bend, ("found", 1 / worst.Ratio), ("bends", Bends(oneIn) == true ? "sharper" : "within")]);
+            : new("floor-reading.because.bend",
+                [.. bend, ("found", 1 / worst.Ratio), ("bends", Bends(oneIn) == true ? "sharper" : "within")]);
     }
 
     public void Write(Worksheet sheet, int mostLines)
@@ -48,7 +53,8 @@ internal sealed class FloorReading(ImmutableArray<FloorPoint> points, LevelPlane
         sheet.Result("points", Points.Length);
         sheet.Result("high", Spot(High));
         sheet.Result("low", Spot(Low));
-        sheet.Result("range", sheet.Step("floor-reading.step.range-highest-lowest", High.LevelInches - Low.LevelInches, "in", ("high", High.Label), ("low", Low.Label)), "in");
+        sheet.Result("range", sheet.Step("floor-reading.step.range-highest-lowest", High.LevelInches - Low.LevelInches, "in",
+            ("high", High.Label), ("low", Low.Label)), "in");
         WritePlane(sheet);
         sheet.Result("pairs_examined", segments.Length);
         sheet.Result("lines_examined", Whole.Count());
@@ -57,11 +63,13 @@ internal sealed class FloorReading(ImmutableArray<FloorPoint> points, LevelPlane
         sheet.Result("lines", new JsonArray([.. Whole.Take(mostLines).Select(line => (JsonNode)Bend(line))]));
         sheet.Result("levels", new JsonArray([.. Points.Select(point => (JsonNode)Spot(point))]));
         if (Worst is not { } sharpest) return;
-        sheet.Step("floor-reading.step.sharpest-bend-two-readings", sharpest.DeflectionInches, "in", ("from", sharpest.From.Label), ("to", sharpest.To.Label), ("at", sharpest.At.Label));
+        sheet.Step("floor-reading.step.sharpest-bend-two-readings", sharpest.DeflectionInches, "in", ("from", sharpest.From.Label),
+            ("to", sharpest.To.Label), ("at", sharpest.At.Label));
         sheet.Step("floor-reading.step.effective-length-part", sharpest.LengthInches, "in");
         if (sharpest.DeflectionInches != 0) sheet.Step("floor-reading.step.length-over-deflection", 1 / sharpest.Ratio);
         if (!Readable(sharpest)) sheet.Step("floor-reading.step.no-bend-larger-survey", AccuracyInches, "in");
-        else if (segments[0] != sharpest) sheet.Step("floor-reading.step.bends-less-not-judged", AccuracyInches, "in", ("accuracy-inches", AccuracyInches, "in"));
+        else if (segments[0] != sharpest)
+            sheet.Step("floor-reading.step.bends-less-not-judged", AccuracyInches, "in", ("accuracy-inches", AccuracyInches, "in"));
     }
 
     public JsonNode[] Against(double tiltPercent, double oneIn) =>
@@ -90,8 +98,10 @@ internal sealed class FloorReading(ImmutableArray<FloorPoint> points, LevelPlane
         sheet.Result("tilt_y", sheet.Step("floor-reading.step.tilt-along-2", Plane.TiltYPercent, "%"), "%");
         sheet.Result("tilt", sheet.Step("floor-reading.step.tilt-plane", Plane.TiltPercent, "%"), "%");
         sheet.Result("falls_toward", Plane.TiltPercent == 0 ? null : Worksheet.Quantity(Plane.FallDegrees, "°"));
-        sheet.Result("plane", new JsonObject { ["a"] = Worksheet.Quantity(Plane.A, "in/ft"), ["b"] = Worksheet.Quantity(Plane.B, "in/ft"), ["c"] = Worksheet.Quantity(Plane.C, "in") });
-        sheet.Result("residual_rms", sheet.Step("floor-reading.step.scatter-about-plane-root", Math.Sqrt(off.Average(value => value * value)), "in"), "in");
+        sheet.Result("plane", new JsonObject { ["a"] = Worksheet.Quantity(Plane.A, "in/ft"), ["b"] = Worksheet.Quantity(Plane.B, "in/ft"),
+            ["c"] = Worksheet.Quantity(Plane.C, "in") });
+        sheet.Result("residual_rms",
+            sheet.Step("floor-reading.step.scatter-about-plane-root", Math.Sqrt(off.Average(value => value * value)), "in"), "in");
         sheet.Result("residual_max", off.Max(), "in");
         sheet.Result("residual_min", off.Min(), "in");
     }

@@ -47,16 +47,20 @@ public static class FloorSurvey
     {
         var sheet = new Worksheet(Calculation, given);
         var all = Correct(sheet, given);
-        if (LevelPlane.Fit(all) is null) return new Refusal("points", "floor-survey.given.readings-line", "floor-survey.allowed.readings-spread-over-floor");
+        if (LevelPlane.Fit(all) is null)
+            return new Refusal("points", "floor-survey.given.readings-line", "floor-survey.allowed.readings-spread-over-floor");
         var outline = Outline(sheet, given, all);
-        if (outline.AreaSquareFeet < 1) return new Refusal("outline", "floor-survey.given.corners-enclose-no-area", "floor-survey.allowed.corners-order-round-floor");
+        if (outline.AreaSquareFeet < 1)
+            return new Refusal("outline", "floor-survey.given.corners-enclose-no-area", "floor-survey.allowed.corners-order-round-floor");
         var accuracy = Criterion("accuracy").Number("value");
         var stray = StrayReading.Find(all, Criterion("stray").Number("value"), accuracy);
         var kept = stray is { } found ? all.Remove(found.Point) : all;
         if (LevelPlane.Fit(kept) is not { } plane) (stray, kept, plane) = (null, all, LevelPlane.Fit(all)!.Value);
         var interval = given.NumberOrNone("contour_interval");
         var range = kept.Max(point => point.LevelInches) - kept.Min(point => point.LevelInches);
-        if (interval is { } step && range / step > MostLevels) return new Refusal("contour_interval", new("refused.given.0.###", ("given", step, "in")), new("floor-survey.allowed.more-readings-apart-lines", ("range", range / MostLevels, "in"), ("whole", range, "in")));
+        if (interval is { } step && range / step > MostLevels)
+            return new Refusal("contour_interval", new("refused.given.0.###", ("given", step, "in")),
+                new("floor-survey.allowed.more-readings-apart-lines", ("range", range / MostLevels, "in"), ("whole", range, "in")));
 
         var alignment = sheet.Or("alignment", 0.25, "ft", "floor-survey.why.tape-laid-eye");
         var reading = new FloorReading(kept, plane, FloorProfiles.Find(kept, plane, alignment), accuracy);
@@ -93,7 +97,8 @@ public static class FloorSurvey
 
     private static void SetAside(Worksheet sheet, FloorPoint point, double inches)
     {
-        sheet.Step("floor-survey.step.reading-stands-what-readings", inches, "in", ("label", point.Label), ("inches", Math.Abs(inches), "in"), ("side", inches > 0 ? "above" : "below"));
+        sheet.Step("floor-survey.step.reading-stands-what-readings", inches, "in", ("label", point.Label),
+            ("inches", Math.Abs(inches), "in"), ("side", inches > 0 ? "above" : "below"));
         sheet.Caution("floor-survey.caution.reading-does-not-agree", ("label", point.Label));
         sheet.From(Criterion("stray").Source);
     }
@@ -115,11 +120,13 @@ public static class FloorSurvey
             })]));
     }
 
-    private static Checked<Working> Judge(Worksheet sheet, Given given, FloorReading reading, ImmutableArray<FloorPoint> all, FloorPoint? stray, double alignment)
+    private static Checked<Working> Judge(Worksheet sheet, Given given, FloorReading reading, ImmutableArray<FloorPoint> all,
+        FloorPoint? stray, double alignment)
     {
         var limits = Limits(sheet, given.Group("criteria"));
         sheet.Result("criteria", new JsonArray(reading.Against(limits.Tilt, limits.Deflection)));
-        sheet.Result("stray", stray is null ? null : new JsonObject { ["label"] = stray.Label, ["index"] = stray.Index, ["level"] = Worksheet.Quantity(stray.LevelInches, "in") });
+        sheet.Result("stray", stray is null ? null
+            : new JsonObject { ["label"] = stray.Label, ["index"] = stray.Index, ["level"] = Worksheet.Quantity(stray.LevelInches, "in") });
         sheet.From(Criterion("effective-length").Source);
         sheet.From(Criterion("accuracy").Source);
         sheet.Say("floor-survey.step.effective-length-distance-between");
@@ -135,7 +142,8 @@ public static class FloorSurvey
             because = new("floor-survey.because.without", ("label", stray.Label), ("because", because));
             var edge = Polygon.Around(all.Select(point => (point.XFeet, point.YFeet))).ToEdge((stray.XFeet, stray.YFeet)) <= alignment;
             // A lone drop at the edge can be real; in the middle of a floor it cannot.
-            if (edge && with.Verdict(limits.Tilt, limits.Deflection) != verdict) return sheet.CannotSay("floor-survey.because.floor-outside-lone-drop", ("because", because));
+            if (edge && with.Verdict(limits.Tilt, limits.Deflection) != verdict)
+                return sheet.CannotSay("floor-survey.because.floor-outside-lone-drop", ("because", because));
         }
         return verdict switch
         {

@@ -28,7 +28,9 @@ internal sealed class LevelField
         ReachFeet = Math.Max(Math.Sqrt(widest), 1.5 * spacingFeet);
     }
 
-    /// <summary>Further than this from every reading nothing is known: the widest gap between neighbours, or one and a half spacings.</summary>
+    /// <summary>
+    /// Further than this from every reading nothing is known: the widest gap between neighbours, or one and a half spacings.
+    /// </summary>
     public double ReachFeet { get; }
 
     /// <summary>The level in inches; not a number where no reading is near.</summary>

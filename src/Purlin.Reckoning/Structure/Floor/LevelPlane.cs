@@ -32,7 +32,8 @@ internal readonly record struct LevelPlane(double A, double B, double C)
     /// <summary>The plane, or none where the points lie on one line: a line does not say how the floor leans across it.</summary>
     public static LevelPlane? Fit(IReadOnlyList<FloorPoint> points)
     {
-        var (mx, my, mz) = (points.Average(point => point.XFeet), points.Average(point => point.YFeet), points.Average(point => point.LevelInches));
+        var (mx, my, mz) = (points.Average(point => point.XFeet), points.Average(point => point.YFeet),
+            points.Average(point => point.LevelInches));
         double xx = 0, yy = 0, xy = 0, xz = 0, yz = 0;
         foreach (var point in points)
         {

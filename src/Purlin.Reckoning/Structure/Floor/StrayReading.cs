@@ -19,9 +19,11 @@ internal static class StrayReading
         if (points.Count < FewestForPlane) return null;
         var rows = Rows(points, points.Count >= FewestForQuadratic);
         var terms = rows[0].Length;
-        if (Inverse(rows, terms) is not { } inverse && (terms == 3 || (inverse = Inverse(rows = Rows(points, quadratic: false), terms = 3)!) is null)) return null;
+        if (Inverse(rows, terms) is not { } inverse
+            && (terms == 3 || (inverse = Inverse(rows = Rows(points, quadratic: false), terms = 3)!) is null)) return null;
         var levels = points.Select(point => point.LevelInches).ToArray();
-        var fit = Times(inverse, Enumerable.Range(0, terms).Select(term => rows.Select((row, at) => row[term] * levels[at]).Sum()).ToArray());
+        var fit = Times(inverse, Enumerable.Range(0, terms).Select(term => rows.Select((row, at) => row[term] * levels[at]).Sum())
+            .ToArray());
         var off = rows.Select((row, at) => levels[at] - Dot(row, fit)).ToArray();
         var squares = off.Sum(value => value * value);
         var freedom = points.Count - terms - 1;
