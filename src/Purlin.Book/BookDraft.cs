@@ -1,6 +1,7 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
 using Purlin.Book.Looking;
+using Purlin.Book.Naming;
 using Purlin.Journal;
 
 namespace Purlin.Book;
@@ -35,6 +36,8 @@ internal sealed class BookDraft
     public Dictionary<string, (Often Rule, string Path)> Often { get; } = new(StringComparer.Ordinal);
 
     public List<(Fit Rule, string Path)> Fits { get; } = [];
+
+    public List<(Synonym Rule, string Path)> Synonyms { get; } = [];
 
     public Dictionary<string, (Standard Rule, string Path)> Standards { get; } = new(StringComparer.Ordinal);
 
@@ -94,6 +97,7 @@ internal sealed class BookDraft
         Usual = Frozen(Usual),
         Often = Frozen(Often),
         Fits = [.. Fits.Select(line => line.Rule)],
+        Synonyms = [.. Synonyms.Select(line => line.Rule)],
         Core = Frozen(Core),
         Visit = InOrder(Visit),
         Settings = Frozen(Settings),

@@ -1,6 +1,7 @@
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using Purlin.Book.Looking;
+using Purlin.Book.Naming;
 
 namespace Purlin.Book;
 
@@ -99,6 +100,7 @@ internal sealed record SettingFile : BookFileForm
 [JsonSerializable(typeof(FactRule))]
 [JsonSerializable(typeof(FactSheet))]
 [JsonSerializable(typeof(LookingFile))]
+[JsonSerializable(typeof(Synonym))]
 [JsonSerializable(typeof(Dictionary<string, JsonElement>))]
 [JsonSerializable(typeof(Dictionary<string, string>))]
 [JsonSerializable(typeof(JsonElement[]))]

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using Purlin.Journal;
 using System.Text.Json.Serialization.Metadata;
 
 namespace Purlin.Book;

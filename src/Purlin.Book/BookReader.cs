@@ -49,13 +49,14 @@ public static class BookReader
             case "duties": ReadDuties(file, draft); break;
             case "looking": ReadLooking(file, draft); break;
             case "by-when": file.Each(BookJson.Default.ByWhenRule, rule => file.Add(draft.ByWhen, rule.Id, rule, rule.Sources)); break;
+            case "synonyms": file.Each(BookJson.Default.Synonym, line => draft.Synonyms.Add((line, file.Path))); break;
             case "tables": ReadTable(file, draft); break;
             default: draft.Refuse(file.Path, file.Folder, Nearest.InWords(file.Folder, Folders, "folder")); break;
         }
     }
 
     /// <summary>The folders of a rule book.</summary>
-    public static IReadOnlyList<string> Folders { get; } = ["by-when", "causes", "conditions", "duties", "limitations", "looking", "profiles", "readings", "sources", "tables", "words"];
+    public static IReadOnlyList<string> Folders { get; } = ["by-when", "causes", "conditions", "duties", "limitations", "looking", "profiles", "readings", "sources", "synonyms", "tables", "words"];
 
     private static void ReadConditions(BookLines file, BookDraft draft)
     {

@@ -21,6 +21,7 @@ internal sealed class BookReferences(BookDraft draft)
         Causes();
         ByWhen();
         Looking();
+        Naming.SynonymCheck.Check(draft);
         Duties();
         foreach (var (id, (limitation, path)) in draft.Limitations)
         {

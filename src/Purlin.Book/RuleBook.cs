@@ -1,6 +1,7 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
 using Purlin.Book.Looking;
+using Purlin.Book.Naming;
 using Purlin.Journal;
 
 namespace Purlin.Book;
@@ -64,6 +65,9 @@ public sealed record RuleBook
 
     /// <summary>Conditions that only some materials can show.</summary>
     public ImmutableArray<Fit> Fits { get; init; } = [];
+
+    /// <summary>What inspectors write for the names of the book.</summary>
+    public ImmutableArray<Synonym> Synonyms { get; init; } = [];
 
     /// <summary>Standards of practice by id.</summary>
     public FrozenDictionary<string, Standard> Standards { get; init; } = FrozenDictionary<string, Standard>.Empty;

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Purlin.Book;
 using Purlin.Journal;
 using Purlin.Journal.Fold;
 using Purlin.Office.Copies;
@@ -50,6 +51,8 @@ internal static class CheckCommand
         var vouched = Receipts.Look(file, key);
         List<string> amiss = [.. Amiss(file), .. vouched.Amiss];
         Print(terminal, amiss);
+        // A name that nobody understands makes no record less whole; it is told all the same.
+        foreach (var words in OddWords.Of(file.Work(RuleBook.BuiltIn, TimeProvider.System).Judged, [])) terminal.Out.WriteLine($"look again: {words}");
         var inspection = file.Inspection;
         var counts = $"{inspection.Entries} entries of {inspection.Devices.Count} devices, {inspection.Photos.Count} photographs, {inspection.Editions.Count} editions";
         terminal.Out.WriteLine(vouched.Words);

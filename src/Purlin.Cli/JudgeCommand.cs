@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Text.Json;
 using Purlin.Judgement;
 using Purlin.Book;
+using Purlin.Journal.Merge;
 
 namespace Purlin.Cli;
 
@@ -10,7 +11,7 @@ internal static class JudgeCommand
 {
     public static Command Build(Terminal terminal, TimeProvider clock)
     {
-        Argument<string> file = new("FILE") { Description = "An archive NAME.purlin, or journal lines NAME.jsonl" };
+        Argument<string> file = new("FILE") { Description = "An archive NAME.purlin, or journal lines NAME.jsonl; - reads standard input" };
         Option<bool> json = new("--json") { Description = "Print one JSON object: findings, loose_ends, coverage, limitations, workings" };
         var wording = WordingFile.Option();
         Command command = new("judge", "Judge an inspection: findings, loose ends, coverage, limitations") { file, json, wording };
@@ -26,13 +27,13 @@ internal static class JudgeCommand
         {
             if (file.Torn is { } torn) terminal.Refuse(torn);
             var work = file.Work(book, clock);
-            if (json) terminal.Out.WriteLine(JudgementJson.Write(work.Judged, work.Inspection).ToJsonString(ReckonCommand.Printed));
-            else Print(terminal, work.Judged);
+            if (json) terminal.Out.WriteLine(JudgementJson.Write(work.Judged, work.Inspection, file.Held).ToJsonString(ReckonCommand.Printed));
+            else Print(terminal, work.Judged, file.Held);
             return ExitStatus.Done;
         }
     }
 
-    private static void Print(Terminal terminal, JudgedInspection judged)
+    private static void Print(Terminal terminal, JudgedInspection judged, IReadOnlyList<HeldLine> held)
     {
         foreach (var weight in WeightWords.HeaviestFirst)
         {
@@ -45,7 +46,7 @@ internal static class JudgeCommand
         var open = judged.LooseEnds.Where(end => end.Tied is null).ToList();
         terminal.Out.WriteLine(terminal.Bold($"loose ends open ({open.Count} of {judged.LooseEnds.Count})"));
         foreach (var end in open) terminal.Out.WriteLine($"  {end.Question}");
-        PrintReadings(terminal, judged);
+        PrintReadings(terminal, judged, held);
         foreach (var coverage in judged.Coverage)
         {
             terminal.Out.WriteLine(terminal.Bold($"coverage: {coverage.Title}"));
@@ -60,13 +61,15 @@ internal static class JudgeCommand
         foreach (var obstacle in judged.Obstacles) terminal.Out.WriteLine($"  {obstacle.Words}");
     }
 
-    /// <summary>What is short of being reckoned: one reading missing, or readings that do not go together.</summary>
-    private static void PrintReadings(Terminal terminal, JudgedInspection judged)
+    /// <summary>What is short of being reckoned: one reading missing, readings that do not go together, and whatever was not understood.</summary>
+    private static void PrintReadings(Terminal terminal, JudgedInspection judged, IReadOnlyList<HeldLine> held)
     {
         if (judged.Asks.Count > 0) terminal.Out.WriteLine(terminal.Bold($"one reading away ({judged.Asks.Count})"));
         foreach (var ask in judged.Asks) terminal.Out.WriteLine($"  {ask.Words}");
-        if (judged.Refused.Count > 0) terminal.Out.WriteLine(terminal.Bold($"to look at again ({judged.Refused.Count})"));
-        foreach (var refused in judged.Refused) terminal.Out.WriteLine($"  {refused.Reckoning}: {string.Join("; ", refused.Reasons)}");
+        List<string> again = [.. OddWords.Of(judged, held)];
+        if (judged.Refused.Count + again.Count > 0) terminal.Out.WriteLine(terminal.Bold($"to look at again ({judged.Refused.Count + again.Count})"));
+        foreach (var words in again) terminal.Out.WriteLine($"  {words}");
+        foreach (var refused in judged.Refused.Select(refused => $"{refused.Reckoning}: {string.Join("; ", refused.Reasons)}").Distinct(StringComparer.Ordinal)) terminal.Out.WriteLine($"  {refused}");
     }
 
     private static void PrintVisit(Terminal terminal, JudgedInspection judged)

@@ -33,6 +33,9 @@ public sealed class Entry
     /// <summary>What it says.</summary>
     public required EntryBody Body { get; init; }
 
+    /// <summary>What of the body was not taken as it was written; empty for a line as this program writes it.</summary>
+    public IReadOnlyList<Misread> Misread { get; init; } = [];
+
     /// <inheritdoc/>
     public override string ToString() => $"{Name} {Body.Type}";
 }

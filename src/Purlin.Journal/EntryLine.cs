@@ -52,9 +52,10 @@ public static class EntryLine
     {
         var envelope = Envelope.Read(root);
         if (envelope.Refusals.Count > 0) return Checked<Entry>.Refused(envelope.Refusals);
+        IReadOnlyList<Misread> misread = [];
         var body = envelope.Version > Version
             ? new EntryBody.Unknown(envelope.Type, envelope.Body.Clone())
-            : BodyJson.Read(envelope.Type, envelope.Body);
+            : BodyMending.Read(envelope.Type, envelope.Body, out misread);
         return body.Match(
             read => new Entry
             {
@@ -67,6 +68,7 @@ public static class EntryLine
                 Previous = envelope.Previous,
                 Seen = envelope.Seen,
                 Body = read,
+                Misread = misread,
             },
             refusals => Checked<Entry>.Refused(refusals));
     }

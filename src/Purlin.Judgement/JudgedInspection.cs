@@ -55,6 +55,9 @@ public sealed record JudgedInspection
     /// <summary>Readings and facts of which one alone is missing before something can be reckoned: take it, and it is judged.</summary>
     public IReadOnlyList<AskedEvidence> Asks { get; init; } = [];
 
+    /// <summary>What on record was not understood, or only taken for what was most likely meant.</summary>
+    public IReadOnlyList<LookAgain> Again { get; init; } = [];
+
     /// <summary>Where the rule book has moved on under the inspector's own wording, or cannot take it; what is theirs stands meanwhile.</summary>
     public IReadOnlyList<Book.OverlayConflict> WordingConflicts { get; init; } = [];
 

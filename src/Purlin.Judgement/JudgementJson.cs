@@ -1,6 +1,7 @@
 using System.Text.Json.Nodes;
 using Purlin.Book;
 using Purlin.Journal.Fold;
+using Purlin.Journal.Merge;
 using Purlin.Journal;
 
 namespace Purlin.Judgement;
@@ -12,7 +13,10 @@ namespace Purlin.Judgement;
 public static class JudgementJson
 {
     /// <summary>The judgement of an inspection as an object.</summary>
-    public static JsonObject Write(JudgedInspection judged, Inspection inspection)
+    /// <param name="judged">The judgement.</param>
+    /// <param name="inspection">The inspection it is of.</param>
+    /// <param name="held">Lines beside it that could not be read, so that nothing is lost without a word.</param>
+    public static JsonObject Write(JudgedInspection judged, Inspection inspection, IReadOnlyList<HeldLine>? held = null)
     {
         ArgumentNullException.ThrowIfNull(judged);
         ArgumentNullException.ThrowIfNull(inspection);
@@ -32,6 +36,8 @@ public static class JudgementJson
             ["limitations"] = List(judged.Limitations, Limitation),
             ["workings"] = List(judged.Workings, working => Working(working, judged.Words)),
             ["refused"] = List(judged.Refused, refused => new JsonObject { ["reckoning"] = refused.Reckoning, ["reasons"] = Texts(refused.Reasons), ["evidence"] = Names(refused.Evidence), ["place"] = refused.Place?.ToString() }),
+            ["look_again"] = List(judged.Again, Again),
+            ["held"] = List(held ?? [], line => new JsonObject { ["line"] = line.Name?.ToString(), ["sha256"] = line.Hash, ["reasons"] = Texts(line.Why.Select(why => why.In(judged.Words))) }),
             ["asks"] = List(judged.Asks, ask => new JsonObject { ["reckoning"] = ask.Reckoning, ["words"] = ask.Words, ["reading"] = ask.Reading, ["fact"] = ask.Fact, ["component"] = ask.Component?.ToString(), ["place"] = ask.Place?.ToString() }),
             ["photos"] = List(judged.Photos, photo => new JsonObject { ["id"] = photo.Id.ToString(), ["use"] = photo.Use, ["finding"] = photo.Finding?.ToString(), ["caption"] = photo.Caption }),
             ["notes"] = List(judged.Notes, Note),
@@ -41,6 +47,20 @@ public static class JudgementJson
             ["obstacles"] = List(judged.Obstacles, Obstacle),
         };
     }
+
+    private static JsonObject Again(LookAgain again) => new()
+    {
+        ["id"] = again.Id,
+        ["entry"] = again.Entry.ToString(),
+        ["member"] = again.Member,
+        ["given"] = again.Given,
+        ["taken"] = again.Taken,
+        ["nearest"] = Texts(again.Nearest),
+        ["words"] = again.Words,
+        ["place"] = again.Place?.ToString(),
+        ["bars_issue"] = again.Bars,
+        ["settled"] = again.Settled,
+    };
 
     private static JsonObject Note(SpokenNote note) => new()
     {
@@ -182,6 +202,7 @@ public static class JudgementJson
             Judgement.Obstacle.NoteUnspoken => "note",
             Judgement.Obstacle.LimitationIncomplete => "limitation",
             Judgement.Obstacle.Unsettled => "unsettled",
+            Judgement.Obstacle.NotUnderstood => "not understood",
             Judgement.Obstacle.UnknownEntries => "unknown entries",
             _ => throw new System.Diagnostics.UnreachableException(),
         },
@@ -193,6 +214,7 @@ public static class JudgementJson
             Judgement.Obstacle.PhotoUnspoken photo => photo.Photo.ToString(),
             Judgement.Obstacle.NoteUnspoken note => note.Note.ToString(),
             Judgement.Obstacle.LimitationIncomplete limitation => limitation.Limitation.ToString(),
+            Judgement.Obstacle.NotUnderstood odd => odd.Again,
             _ => null,
         },
         ["words"] = obstacle.Words,

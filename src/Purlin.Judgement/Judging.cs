@@ -25,6 +25,7 @@ public static class Judging
         ArgumentNullException.ThrowIfNull(book);
         memory ??= new JudgingMemory();
         (book, var conflicts) = memory.Laid.Of(book, inspection);
+        (inspection, var again) = memory.Renaming.Of(inspection, book);
         var year = inspection.Opening?.Body.Date.Year ?? yearUnopened;
         var evidence = memory.LayOut(inspection, book, year);
         var (recall, looks, index) = (memory.Recall, memory.Looks, memory.Book);
@@ -48,6 +49,7 @@ public static class Judging
             Workings = readings.Workings,
             Refused = readings.Refused,
             Asks = [.. readings.Asks.DistinctBy(ask => (ask.Reading, ask.Fact, ask.Component, ask.Place))],
+            Again = again,
             Notes = notes,
             Photos = PhotoSpeaking.Speak(inspection, evidence, looks, findings),
             Alerts = recall.Once("alerts", "", null, () => Alerting.List(evidence)),

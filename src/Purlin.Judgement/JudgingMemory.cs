@@ -33,6 +33,8 @@ public sealed class JudgingMemory
 
     internal Observing Observing { get; private set; } = new();
 
+    internal Understanding.Renaming Renaming { get; } = new();
+
     /// <summary>Nothing remembered yet.</summary>
     public JudgingMemory() => Looks = new Looks(Recall);
 

@@ -74,6 +74,14 @@ public abstract record Obstacle
         public override string Kind => "Unsettled";
     }
 
+    /// <summary>Something on record that was not understood, so that what it says may be lost.</summary>
+    /// <param name="Again">Its id.</param>
+    public sealed record NotUnderstood(string Again) : Obstacle
+    {
+        /// <inheritdoc/>
+        public override string Kind => "NotUnderstood";
+    }
+
     /// <summary>Entries that a newer program wrote.</summary>
     /// <param name="Count">How many.</param>
     public sealed record UnknownEntries(int Count) : Obstacle

@@ -28,6 +28,7 @@ internal sealed class Folded
         {
             Unsettled = Unsettled(),
             Missing = Doubts.Missing(strands),
+            Misread = Misread(),
             Entries = order.Count,
             Slots = slots,
         };
@@ -59,12 +60,16 @@ internal sealed class Folded
         {
             Unsettled = Unsettled(),
             Withdrawn = turned.Count == 0 ? Inspection.Withdrawn : [.. order.Where(one => !one.Stands).Select(one => one.Name)],
+            Misread = turned.Count == 0 && entry.Misread.Count == 0 ? Inspection.Misread : Misread(),
             Devices = [.. Inspection.Devices.Select(device => device.Id == strand.Device ? device with { Head = line.Name.Seq } : device)],
             Heads = new Dictionary<string, int>(Inspection.Heads, StringComparer.Ordinal) { [strand.Device] = line.Name.Seq },
             Entries = order.Count,
         };
         return true;
     }
+
+    private IReadOnlyList<MisreadEntry> Misread() =>
+        [.. order.Where(line => line.Stands).SelectMany(line => line.Entry.Misread.Select(what => new MisreadEntry(line.Name, line.Body.Type, what)))];
 
     private IReadOnlyList<Unsettled> Unsettled() => [.. state.Divergences(), .. state.Tree.Cut, .. standing.Disputes, .. doubts];
 

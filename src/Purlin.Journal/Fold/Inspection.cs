@@ -25,6 +25,9 @@ public sealed partial record Inspection
     /// <summary>Entries of a type this program does not know, counted on screen.</summary>
     public IReadOnlyList<EntryName> Unknown { get; init; } = [];
 
+    /// <summary>What of standing lines was not taken as it was written, in causal order.</summary>
+    public IReadOnlyList<MisreadEntry> Misread { get; init; } = [];
+
     /// <summary>Entries that are withdrawn at present.</summary>
     public IReadOnlyList<EntryName> Withdrawn { get; init; } = [];
 
@@ -55,6 +58,12 @@ public sealed partial record Inspection
 /// <param name="Id">Name of the opening entry.</param>
 /// <param name="Body">What it says.</param>
 public sealed record Opening(EntryName Id, EntryBody.InspectionOpened Body);
+
+/// <summary>What of one line was not taken as it was written.</summary>
+/// <param name="Entry">The line.</param>
+/// <param name="Type">Its type.</param>
+/// <param name="What">What it is.</param>
+public sealed record MisreadEntry(EntryName Entry, string Type, Misread What);
 
 /// <summary>A device that wrote here.</summary>
 /// <param name="Id">Its id, with fork mark.</param>

@@ -1,4 +1,4 @@
-namespace Purlin.Book;
+namespace Purlin.Journal;
 
 /// <summary>
 /// Finds what somebody most likely meant to write: the known word with the fewest letters wrong (edit distance, Levenshtein 1966).
@@ -25,9 +25,24 @@ public static class Nearest
         return best;
     }
 
-    /// <summary>What is allowed, in words for a refusal: all of a short list, the nearest of a long one.</summary>
-    internal static string InWords(string given, IReadOnlyCollection<string> allowed, string what)
+    /// <summary>Known words with the number of letters wrong, the nearest first; words too far off to be meant are not among them.</summary>
+    public static IReadOnlyList<(string Word, int Wrong)> Ranked(string given, IEnumerable<string> known)
     {
+        ArgumentNullException.ThrowIfNull(given);
+        ArgumentNullException.ThrowIfNull(known);
+        if (given.Length is 0 or > LongestWord) return [];
+        var most = Math.Max(given.Length, LettersForOneSlip) / LettersForOneSlip;
+        return
+        [
+            .. known.Where(word => Math.Abs(word.Length - given.Length) <= most).Select(word => (word, Wrong: Between(given, word))).Where(pair => pair.Wrong <= most)
+                .OrderBy(pair => pair.Wrong).ThenBy(pair => pair.word, StringComparer.Ordinal),
+        ];
+    }
+
+    /// <summary>What is allowed, in words for a refusal: all of a short list, the nearest of a long one.</summary>
+    public static string InWords(string given, IReadOnlyCollection<string> allowed, string what)
+    {
+        ArgumentNullException.ThrowIfNull(allowed);
         const int Few = 40;
         var list = allowed.Count <= Few ? $"one of {string.Join(", ", allowed)}" : $"a {what} that the book has";
         return To(given, allowed) is { } nearest ? $"{list}; perhaps {nearest}" : list;
