@@ -12,6 +12,7 @@ internal static class BodyMending
 {
     // Each try mends one member more; a body has no more members that are checked by their words.
     private const int MostTries = 8;
+    private const int LongestSlip = 400;
 
     /// <summary>The body, and what was not taken as it was written.</summary>
     public static Checked<EntryBody> Read(string type, JsonElement body, out IReadOnlyList<Misread> misread)
@@ -60,7 +61,8 @@ internal static class BodyMending
             mending.Tell(name, given.ToJsonString(), Basis.Presumed, Basis.All);
             return true;
         }
-        if (MemberMending.MustBeThere(property)) return false;
+        // What is beyond a limit of size is no slip of the pen, and stays refused.
+        if (MemberMending.MustBeThere(property) || given is JsonArray || given.ToJsonString().Length > LongestSlip) return false;
         body.Remove(name);
         mending.Tell(name, given.ToJsonString(), null, []);
         return true;

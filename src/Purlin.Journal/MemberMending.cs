@@ -8,6 +8,8 @@ namespace Purlin.Journal;
 /// <summary>Puts the members of a body into the form that its type has, as far as what was written is plain.</summary>
 internal sealed class MemberMending
 {
+    private const string Nothing = "nothing";
+    private const string NoAddress = "address not recorded";
     private static readonly string[] Yes = ["true", "yes", "y", "1"];
     private static readonly string[] No = ["false", "no", "n", "0"];
 
@@ -47,12 +49,12 @@ internal sealed class MemberMending
             if (Instead(property) is { } instead)
             {
                 made[property.Name] = instead;
-                if (property.Name != "unit") Tell(Below(path, property.Name), "nothing", (string?)instead, []);
+                if (property.Name != "unit") Tell(Below(path, property.Name), Nothing, (string?)instead, []);
                 continue;
             }
             whole = false;
-            var there = given.TryGetProperty(property.Name, out var value) ? value.GetRawText() : "nothing";
-            Refusals.Add(new Refusal(Below(path, property.Name), Said.Verbatim(BodyJson.Short(there)), Said.Verbatim(Wanted(property.PropertyType))));
+            var there = given.TryGetProperty(property.Name, out var value) ? value.GetRawText() : Nothing;
+            Refusals.Add(new Refusal(Below(path, property.Name), Said.Verbatim(BodyJson.Short(there)), Wanted(property.PropertyType)));
         }
         return whole ? made : null;
     }
@@ -150,7 +152,7 @@ internal sealed class MemberMending
     private static JsonValue? Instead(JsonPropertyInfo property) => (property.DeclaringType.Name, property.Name) switch
     {
         (nameof(Amount), "unit") => JsonValue.Create(""),
-        (nameof(Property), "address") => JsonValue.Create("address not recorded"),
+        (nameof(Property), "address") => JsonValue.Create(NoAddress),
         (_, "basis") => JsonValue.Create(Basis.Presumed),
         _ => null,
     };
@@ -174,16 +176,16 @@ internal sealed class MemberMending
 
     private static bool IsNumber(Type type) => type == typeof(int) || type == typeof(long) || type == typeof(double);
 
-    private static string Wanted(Type type) => (Nullable.GetUnderlyingType(type) ?? type) switch
+    private static Said Wanted(Type type) => (Nullable.GetUnderlyingType(type) ?? type) switch
     {
-        var one when one == typeof(EntryName) => "the name of an entry: a device, a dot and a number, such as k3f9.12",
-        var one when one == typeof(Amount) => "a number with its unit: {\"value\": 62, \"unit\": \"psi\"}",
-        var one when one == typeof(FactValue) => "words, a number, true or false",
-        var one when one == typeof(DateOnly) => "a day: 2026-05-04",
-        var one when one == typeof(bool) => "true or false",
-        var one when IsNumber(one) => "a number",
-        var one when one == typeof(string) => "words in quotation marks",
-        _ => "members as docs/schema/entry.schema.json has them",
+        var one when one == typeof(EntryName) => "wanted.entry",
+        var one when one == typeof(Amount) => "wanted.amount",
+        var one when one == typeof(FactValue) => "wanted.fact",
+        var one when one == typeof(DateOnly) => "wanted.day",
+        var one when one == typeof(bool) => "wanted.flag",
+        var one when IsNumber(one) => "wanted.number",
+        var one when one == typeof(string) => "wanted.words",
+        _ => "wanted.schema",
     };
 
     private static string Below(string path, string name) => path.Length == 0 ? name : $"{path}.{name}";

@@ -29,7 +29,7 @@ internal sealed class KnownFacts
             .. book.Visit.SelectMany(rule => rule.Facts).Select(fact => (House, fact.Name)),
             .. book.Conditions.Values.SelectMany(condition => condition.Weight.Where).Select(there => (House, there.Fact)),
             .. book.Fits.Select(fit => (fit.Component, fit.Fact)),
-            .. book.Synonyms.Where(line => line.Of == "value").SelectMany(line => line.Components.Select(kind => (kind, line.Fact))),
+            .. book.Synonyms.Where(line => line.Of == Named.Value).SelectMany(line => line.Components.Select(kind => (kind, line.Fact))),
         ];
         names = all.Where(pair => pair.Fact.Length > 0).Distinct().ToLookup(pair => pair.Kind, pair => pair.Fact, StringComparer.Ordinal);
         Components =

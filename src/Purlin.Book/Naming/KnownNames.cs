@@ -14,7 +14,7 @@ public sealed class KnownNames
     private static readonly ConditionalWeakTable<RuleBook, KnownNames> Made = [];
 
     private readonly RuleBook book;
-    private readonly ILookup<string, Synonym> synonyms;
+    private readonly ILookup<Named, Synonym> synonyms;
     private readonly KnownFacts facts;
     private readonly ValueWords words;
     private readonly Lazy<Vocabulary> places, components, readings, conditions, units, limitations;
@@ -24,14 +24,14 @@ public sealed class KnownNames
     private KnownNames(RuleBook book)
     {
         this.book = book;
-        synonyms = book.Synonyms.ToLookup(line => line.Of, StringComparer.Ordinal);
+        synonyms = book.Synonyms.ToLookup(line => line.Of);
         facts = new KnownFacts(book);
         words = new ValueWords(synonyms);
-        places = new(() => new Vocabulary(PlaceKind.All, Said("place")));
-        components = new(() => new Vocabulary(facts.Components, Said("component")));
-        readings = new(() => new Vocabulary(book.ReadingKinds.Keys.Order(StringComparer.Ordinal), Said("reading")));
-        conditions = new(() => new Vocabulary(book.Conditions.Keys.Order(StringComparer.Ordinal), Said("condition").Concat(book.Conditions.Values.OrderBy(line => line.Id, StringComparer.Ordinal).Select(line => (line.Name, line.Id)))));
-        units = new(() => new Vocabulary(synonyms["unit"].Select(line => line.Means), Said("unit")));
+        places = new(() => new Vocabulary(PlaceKind.All, Said(Named.Place)));
+        components = new(() => new Vocabulary(facts.Components, Said(Named.Component)));
+        readings = new(() => new Vocabulary(book.ReadingKinds.Keys.Order(StringComparer.Ordinal), Said(Named.Reading)));
+        conditions = new(() => new Vocabulary(book.Conditions.Keys.Order(StringComparer.Ordinal), Said(Named.Condition).Concat(book.Conditions.Values.OrderBy(line => line.Id, StringComparer.Ordinal).Select(line => (line.Name, line.Id)))));
+        units = new(() => new Vocabulary(synonyms[Named.Unit].Select(line => line.Means), Said(Named.Unit)));
         limitations = new(() => new Vocabulary(book.Limitations.Keys.Order(StringComparer.Ordinal), []));
     }
 
@@ -77,18 +77,18 @@ public sealed class KnownNames
         return meant.Found is Found.AsWritten or Found.Same || !parts.Any(part => given.Contains(part, StringComparison.OrdinalIgnoreCase)) ? meant : Meant.AsWritten(given);
     }
 
-    private Vocabulary NamesOf(string kind) => factNames.GetOrAdd(kind, one => new Vocabulary(facts.Of(one), SaidOf("fact", one, "")));
+    private Vocabulary NamesOf(string kind) => factNames.GetOrAdd(kind, one => new Vocabulary(facts.Of(one), SaidOf(Named.Fact, one, "")));
 
     private (Vocabulary, IReadOnlyList<string>) WordsOf(string kind, string fact)
     {
-        List<string> meant = [.. synonyms["value"].Where(line => IsFor(line, kind, fact)).Select(line => line.Means)];
-        return (new Vocabulary(facts.WordsOf(kind, fact).Concat(meant), SaidOf("value", kind, fact), words.Reduce),
+        List<string> meant = [.. synonyms[Named.Value].Where(line => IsFor(line, kind, fact)).Select(line => line.Means)];
+        return (new Vocabulary(facts.WordsOf(kind, fact).Concat(meant), SaidOf(Named.Value, kind, fact), words.Reduce),
             [.. book.Fits.Where(fit => fit.Component == kind && fit.Fact == fact).SelectMany(fit => fit.Words).Distinct(StringComparer.Ordinal)]);
     }
 
-    private IEnumerable<(string Said, string Means)> Said(string of) => synonyms[of].SelectMany(line => line.Said.Select(said => (said, line.Means)));
+    private IEnumerable<(string Said, string Means)> Said(Named of) => synonyms[of].SelectMany(line => line.Said.Select(said => (said, line.Means)));
 
-    private IEnumerable<(string Said, string Means)> SaidOf(string of, string kind, string fact) =>
+    private IEnumerable<(string Said, string Means)> SaidOf(Named of, string kind, string fact) =>
         synonyms[of].Where(line => IsFor(line, kind, fact)).SelectMany(line => line.Said.Select(said => (said, line.Means)));
 
     private static bool IsFor(Synonym line, string kind, string fact) => line.Fact == fact && (line.Components.Count == 0 || line.Components.Contains(kind));

@@ -3,8 +3,8 @@ namespace Purlin.Book.Naming;
 /// <summary>A name of the book, and what inspectors write for it: <c>panelboard</c> is also a breaker box. What only differs in case, lines or number needs no synonym.</summary>
 public sealed record Synonym
 {
-    /// <summary>What is named: <c>place</c>, <c>component</c>, <c>reading</c>, <c>condition</c>, <c>fact</c>, <c>value</c> of a fact, <c>unit</c>, <c>word</c> inside a value, or <c>filler</c>, a word that tells nothing there.</summary>
-    public required string Of { get; init; }
+    /// <summary>What is named.</summary>
+    public required Named Of { get; init; }
 
     /// <summary>The name as the book has it; none for a filler.</summary>
     public string Means { get => field ?? ""; init; }

@@ -5,9 +5,6 @@ namespace Purlin.Book.Naming;
 /// <summary>Holds every synonym to a name that the book has, and to one meaning.</summary>
 internal static class SynonymCheck
 {
-    /// <summary>What a synonym can be of.</summary>
-    public static IReadOnlyList<string> Kinds { get; } = ["place", "component", "reading", "condition", "fact", "value", "unit", "word", "filler"];
-
     /// <summary>Tells what is wrong with the synonyms of a draft.</summary>
     public static void Check(BookDraft draft)
     {
@@ -17,27 +14,26 @@ internal static class SynonymCheck
             .. draft.Feeds.Values.SelectMany(line => line.Rule.Components), .. draft.Usual.Values.SelectMany(line => line.Rule.Things).Select(thing => thing.Component),
         ];
         HashSet<string> facts = [.. draft.Sheets.Values.SelectMany(line => line.Rule.Facts).Select(fact => fact.Fact), .. draft.FactRules.Values.Select(line => line.Rule.Fact)];
-        Dictionary<(string, string, string, string), string> met = [];
+        Dictionary<(Named, string, string, string), string> met = [];
         foreach (var (line, path) in draft.Synonyms)
         {
-            var where = $"{path}: {line.Of} {line.Means}".TrimEnd();
-            BookCheck.OneOf(where, line.Of, Kinds, draft.Refuse);
+            var where = $"{path}: {line.Of.Word()} {line.Means}".TrimEnd();
             IReadOnlyCollection<string>? known = line.Of switch
             {
-                "place" => PlaceKind.All,
-                "component" => components,
-                "reading" => draft.ReadingKinds.Keys,
-                "condition" => draft.Conditions.Keys,
-                "fact" => facts,
+                Named.Place => PlaceKind.All,
+                Named.Component => components,
+                Named.Reading => draft.ReadingKinds.Keys,
+                Named.Condition => draft.Conditions.Keys,
+                Named.Fact => facts,
                 _ => null,
             };
-            if (known is not null && !known.Contains(line.Means)) draft.Refuse(where, line.Means, Nearest.InWords(line.Means, known, line.Of));
-            if ((line.Of == "value") != (line.Fact.Length > 0)) draft.Refuse(where, line.Fact, "the fact whose value it is, and for nothing else");
+            if (known is not null && !known.Contains(line.Means)) draft.Refuse(where, line.Means, Nearest.InWords(line.Means, known, line.Of.Word()));
+            if ((line.Of == Named.Value) != (line.Fact.Length > 0)) draft.Refuse(where, line.Fact, line.Of == Named.Value ? "fact" : "none");
             foreach (var kind in line.Components) BookCheck.OneOf(where, kind, [.. components, "house"], draft.Refuse);
             foreach (var said in line.Said)
                 foreach (var kind in line.Components.DefaultIfEmpty(""))
                     if (!met.TryAdd((line.Of, line.Fact, kind, Vocabulary.Fold(said)), line.Means) && met[(line.Of, line.Fact, kind, Vocabulary.Fold(said))] != line.Means)
-                        draft.Refuse(where, said, $"one meaning; it also stands for {met[(line.Of, line.Fact, kind, Vocabulary.Fold(said))]}");
+                        draft.Refuse(where, said, $"{line.Means}, {met[(line.Of, line.Fact, kind, Vocabulary.Fold(said))]}: one");
         }
     }
 }

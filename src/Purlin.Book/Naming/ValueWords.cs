@@ -1,10 +1,10 @@
 namespace Purlin.Book.Naming;
 
 /// <summary>Takes the words of a value down to those that tell something: "gray polybutylene pipe" is polybutylene, whatever its color.</summary>
-internal sealed class ValueWords(ILookup<string, Synonym> synonyms)
+internal sealed class ValueWords(ILookup<Named, Synonym> synonyms)
 {
-    private readonly HashSet<string> fillers = [.. synonyms["filler"].SelectMany(line => line.Said).Select(Vocabulary.Fold)];
-    private readonly Dictionary<string, string> same = synonyms["word"].SelectMany(line => line.Said.Select(said => (said, line.Means)))
+    private readonly HashSet<string> fillers = [.. synonyms[Named.Filler].SelectMany(line => line.Said).Select(Vocabulary.Fold)];
+    private readonly Dictionary<string, string> same = synonyms[Named.Word].SelectMany(line => line.Said.Select(said => (said, line.Means)))
         .DistinctBy(pair => Vocabulary.Fold(pair.said)).ToDictionary(pair => Vocabulary.Fold(pair.said), pair => Vocabulary.Fold(pair.Means), StringComparer.Ordinal);
 
     /// <summary>The words that tell something, in alphabetical order; all of them where none would be left.</summary>

@@ -100,7 +100,7 @@ internal sealed partial class Gathered
         Dictionary<string, Fact> told = new(StringComparer.Ordinal);
         if (property.YearBuilt is { } year) told["year"] = new Fact(FactValue.Of((double)year), null, Basis.Told);
         if (property.Foundation is { } foundation) told["foundation"] = new Fact(FactValue.Of(foundation), null, Basis.Told);
-        if (property.RoofForm is { } form) told["roof form"] = new Fact(FactValue.Of(form), null, Basis.Told);
+        if (property.RoofForm is { } form) told[Part.RoofFormFact] = new Fact(FactValue.Of(form), null, Basis.Told);
         if (property.RoofPitch is { } pitch) told["roof pitch"] = new Fact(FactValue.Of(pitch), "in 12", Basis.Told);
         if (property.Attic is { } attic) told["attic"] = new Fact(FactValue.Of(attic), null, Basis.Told);
         return told;
@@ -146,8 +146,11 @@ public sealed record Part
     /// <summary><c>slab</c>, <c>crawl space</c>, <c>basement</c>, <c>piers</c>.</summary>
     public Fact? Foundation => Fact("foundation");
 
+    /// <summary>Name of the fact that tells the form of the roof.</summary>
+    public const string RoofFormFact = "roof form";
+
     /// <summary><c>gable</c>, <c>hip</c>, <c>flat</c>, <c>shed</c>, <c>gambrel</c>.</summary>
-    public Fact? RoofForm => Fact("roof form");
+    public Fact? RoofForm => Fact(RoofFormFact);
 
     /// <summary>What is known: as stated on site, else as told before; none when not recorded.</summary>
     public Fact? Fact(string name) => Facts.TryGetValue(name, out var slot) ? slot.Value : Told.GetValueOrDefault(name);

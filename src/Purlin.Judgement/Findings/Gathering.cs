@@ -37,7 +37,7 @@ internal sealed class Gathering(EvidenceIndex evidence, Looks looks, Recall reca
         return new Condition
         {
             Id = id,
-            Name = look.Words ?? (id == Own ? id : words.Say("own.unknown", ("given", id))),
+            Name = look.Words ?? (id == FindingId.Own ? id : words.Say("own.unknown", ("given", id))),
             Component = kind,
             System = SystemOf(evidence, kind, look.Place),
             Means = words.Say("own.means"),

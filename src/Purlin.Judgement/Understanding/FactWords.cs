@@ -23,11 +23,8 @@ internal sealed partial class FactWords(KnownNames names, Telling telling)
         // A number among words may be a size that the reckoning reads as it is.
         if (meant.Found == Found.Unknown && fact.Value.Number is not null) return fact;
         Tell(name, fact.Value.Text, meant, by, again);
-        return meant.Found is Found.Same or Found.Slip || (meant.Found == Found.AsWritten && fact.Value.Flag is null && fact.Value.Number is not null && meant.Name != "")
-            ? Words(fact, meant.Name) : fact;
+        return meant.Found is Found.Same or Found.Slip && fact.Value.Number is null ? fact with { Value = FactValue.Of(meant.Name) } : fact;
     }
-
-    private static Fact Words(Fact fact, string text) => fact.Value.Text == text && fact.Value.Number is null && fact.Value.Flag is null ? fact : fact with { Value = FactValue.Of(text) };
 
     private Fact Flag(string name, Fact fact, EntryName by, List<LookAgain> again)
     {

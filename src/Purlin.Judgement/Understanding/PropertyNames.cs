@@ -10,6 +10,7 @@ internal sealed class PropertyNames(KnownNames names, Telling telling)
 {
     private const string House = "house";
     private const string AreaUnit = "ft²";
+    private const string AreaName = "floor area";
     private const int OldestYear = 1600;
 
     public Opening Opening(Opening opening, List<LookAgain> again)
@@ -18,7 +19,7 @@ internal sealed class PropertyNames(KnownNames names, Telling telling)
         var read = told with
         {
             Foundation = Word("foundation", told.Foundation),
-            RoofForm = Word("roof form", told.RoofForm),
+            RoofForm = Word(Part.RoofFormFact, told.RoofForm),
             Garage = Word("garage", told.Garage),
             Attic = Word("attic", told.Attic),
             FloorArea = Area(told.FloorArea),
@@ -41,7 +42,7 @@ internal sealed class PropertyNames(KnownNames names, Telling telling)
             if (area.Unit.Length == 0) return area with { Unit = AreaUnit };
             var unit = names.Unit(area.Unit);
             if (unit.IsUnderstood && Units.Compatible(unit.Name, AreaUnit)) return area with { Unit = unit.Name };
-            again.Add(telling.Odd(opening.Id, "floorArea", area.ToString(), telling.Say("again.unit", ("what", "floor area"), ("given", area.ToString()), ("unit", AreaUnit)), bars: false));
+            again.Add(telling.Odd(opening.Id, "floorArea", area.ToString(), telling.Say("again.unit", ("what", AreaName), ("given", area.ToString()), ("unit", AreaUnit)), bars: false));
             return area;
         }
     }

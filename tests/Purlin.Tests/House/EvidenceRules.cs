@@ -22,6 +22,8 @@ public sealed class EvidenceRules
         "src/Purlin.Judgement/Findings/PhotoSpeaking.cs",
         "src/Purlin.Judgement/Looking/LookGround.cs",
         "src/Purlin.Judgement/Looking/LookOrder.cs",
+        "src/Purlin.Judgement/Understanding/References.cs",
+        "src/Purlin.Judgement/Understanding/Renaming.cs",
     ];
 
     [Fact]
