@@ -56,7 +56,8 @@ public static class BookReader
     }
 
     /// <summary>The folders of a rule book.</summary>
-    public static IReadOnlyList<string> Folders { get; } = ["by-when", "causes", "conditions", "duties", "limitations", "looking", "profiles", "readings", "sources", "synonyms", "tables", "words"];
+    public static IReadOnlyList<string> Folders { get; } = ["by-when", "causes", "conditions", "duties", "limitations", "looking",
+        "profiles", "readings", "sources", "synonyms", "tables", "words"];
 
     private static void ReadConditions(BookLines file, BookDraft draft)
     {

@@ -52,7 +52,8 @@ internal static class CheckCommand
         List<string> amiss = [.. Amiss(file), .. vouched.Amiss];
         Print(terminal, amiss);
         // A name that nobody understands makes no record less whole; it is told all the same.
-        foreach (var words in OddWords.Of(file.Work(RuleBook.BuiltIn, TimeProvider.System).Judged, [])) terminal.Out.WriteLine($"look again: {words}");
+        foreach (var words in OddWords.Of(file.Work(RuleBook.BuiltIn, TimeProvider.System).Judged, [])) terminal.Out
+            .WriteLine($"look again: {words}");
         var inspection = file.Inspection;
         var counts = $"{inspection.Entries} entries of {inspection.Devices.Count} devices, {inspection.Photos.Count} photographs, {inspection.Editions.Count} editions";
         terminal.Out.WriteLine(vouched.Words);

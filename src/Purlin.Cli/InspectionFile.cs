@@ -37,7 +37,8 @@ internal sealed class InspectionFile : IDisposable
     public static Checked<InspectionFile> Open(string path)
     {
         if (path == StandardInput) return Streamed(Console.OpenStandardInput(), path);
-        if (Directory.Exists(path) || !File.Exists(path)) return new Refusal("file", path, "a file that exists: NAME.purlin or NAME.jsonl, or - for standard input");
+        if (Directory.Exists(path) || !File.Exists(path)) return new Refusal("file", path,
+            "a file that exists: NAME.purlin or NAME.jsonl, or - for standard input");
         FileStream file;
         try
         {
@@ -52,7 +53,9 @@ internal sealed class InspectionFile : IDisposable
         using (file) return file.Length > Limits.JournalBytes ? TooLong(path) : Lines(path, ReadAll(file));
     }
 
-    /// <summary>A pipe is read to its end before anything is made of it: an archive is read from its directory, which stands last.</summary>
+    /// <summary>
+    /// A pipe is read to its end before anything is made of it: an archive is read from its directory, which stands last.
+    /// </summary>
     private static Checked<InspectionFile> Streamed(Stream pipe, string path)
     {
         MemoryStream held = new();
@@ -63,7 +66,8 @@ internal sealed class InspectionFile : IDisposable
             while ((read = pipe.Read(block)) > 0)
             {
                 held.Write(block, 0, read);
-                if (held.Length > MostPiped) return new Refusal("file", $"{path}, more than {MostPiped} bytes on a pipe", "a file; write it to disk first");
+                if (held.Length > MostPiped) return new Refusal("file", $"{path}, more than {MostPiped} bytes on a pipe",
+                    "a file; write it to disk first");
             }
         }
         held.Position = 0;
@@ -94,7 +98,8 @@ internal sealed class InspectionFile : IDisposable
 
     public void Dispose() => archive?.Dispose();
 
-    private static Refusal TooLong(string path) => new("file", $"{path} of more than {Limits.JournalBytes} bytes", "the lines of one inspection");
+    private static Refusal TooLong(string path) => new("file", $"{path} of more than {Limits.JournalBytes} bytes",
+        "the lines of one inspection");
 
     private static byte[] ReadAll(FileStream file)
     {
@@ -121,7 +126,8 @@ internal sealed class InspectionFile : IDisposable
         if (block.Entries.Count == 0)
         {
             const int Shown = 5;
-            return Checked<InspectionFile>.Refused([new Refusal("file", $"{path} holds no readable line", "journal lines, one JSON object a line"), .. block.Held.Take(Shown).SelectMany(held => held.Why)]);
+            return Checked<InspectionFile>.Refused([new Refusal("file", $"{path} holds no readable line",
+                "journal lines, one JSON object a line"), .. block.Held.Take(Shown).SelectMany(held => held.Why)]);
         }
         if (block.Entries.Select(entry => entry.Inspection).Distinct().Count() > 1) return new Refusal("file", $"{path} holds lines of several inspections", "lines of one inspection");
         if (LineLimits.Refuse("file", block) is { } beyond) return beyond;

@@ -27,7 +27,8 @@ internal static class JudgeCommand
         {
             if (file.Torn is { } torn) terminal.Refuse(torn);
             var work = file.Work(book, clock);
-            if (json) terminal.Out.WriteLine(JudgementJson.Write(work.Judged, work.Inspection, file.Held).ToJsonString(ReckonCommand.Printed));
+            if (json) terminal.Out.WriteLine(JudgementJson.Write(work.Judged, work.Inspection,
+                file.Held).ToJsonString(ReckonCommand.Printed));
             else Print(terminal, work.Judged, file.Held);
             return ExitStatus.Done;
         }
@@ -61,15 +62,19 @@ internal static class JudgeCommand
         foreach (var obstacle in judged.Obstacles) terminal.Out.WriteLine($"  {obstacle.Words}");
     }
 
-    /// <summary>What is short of being reckoned: one reading missing, readings that do not go together, and whatever was not understood.</summary>
+    /// <summary>
+    /// What is short of being reckoned: one reading missing, readings that do not go together, and whatever was not understood.
+    /// </summary>
     private static void PrintReadings(Terminal terminal, JudgedInspection judged, IReadOnlyList<HeldLine> held)
     {
         if (judged.Asks.Count > 0) terminal.Out.WriteLine(terminal.Bold($"one reading away ({judged.Asks.Count})"));
         foreach (var ask in judged.Asks) terminal.Out.WriteLine($"  {ask.Words}");
         List<string> again = [.. OddWords.Of(judged, held)];
-        if (judged.Refused.Count + again.Count > 0) terminal.Out.WriteLine(terminal.Bold($"to look at again ({judged.Refused.Count + again.Count})"));
+        if (judged.Refused.Count + again.Count > 0) terminal.Out.WriteLine(terminal
+            .Bold($"to look at again ({judged.Refused.Count + again.Count})"));
         foreach (var words in again) terminal.Out.WriteLine($"  {words}");
-        foreach (var refused in judged.Refused.Select(refused => $"{refused.Reckoning}: {string.Join("; ", refused.Reasons)}").Distinct(StringComparer.Ordinal)) terminal.Out.WriteLine($"  {refused}");
+        foreach (var refused in judged.Refused.Select(refused => $"{refused.Reckoning}: {string.Join("; ", refused.Reasons)}")
+            .Distinct(StringComparer.Ordinal)) terminal.Out.WriteLine($"  {refused}");
     }
 
     private static void PrintVisit(Terminal terminal, JudgedInspection judged)

@@ -5,7 +5,8 @@ using System.Text.Json.Serialization.Metadata;
 namespace Purlin.Journal;
 
 /// <summary>
-/// Reads a body that was not written quite as the schema has it: takes what is plainly meant (<c>"2"</c> for 2, <c>yes</c> for true, another case),
+/// Reads a body that was not written quite as the schema has it: takes what is plainly meant (<c>"2"</c> for 2, <c>yes</c> for true,
+/// another case),
 /// leaves out a member that may be missing and cannot be read, and says so. Evidence is lost only when what must be there cannot be read.
 /// </summary>
 internal static class BodyMending
@@ -27,7 +28,8 @@ internal static class BodyMending
         if (body.ValueKind != JsonValueKind.Object || BodyCheck.Values(body) is not null) return read;
         if (read.IsAccepted && !MemberMending.HasStray(body, kind.Json)) return read;
         var mending = new MemberMending();
-        if (mending.Object(body, kind.Json, "") is not { } mended) return mending.Refusals.Count > 0 ? Checked<EntryBody>.Refused(mending.Refusals) : read;
+        if (mending.Object(body, kind.Json, "") is not { } mended) return mending.Refusals.Count > 0
+            ? Checked<EntryBody>.Refused(mending.Refusals) : read;
         var again = Retried(type, mended, kind.Json, mending);
         // What the strict reading takes is never made worse.
         if (!again.IsAccepted && read.IsAccepted) return read;
@@ -35,7 +37,9 @@ internal static class BodyMending
         return again;
     }
 
-    /// <summary>Words of a closed list are tried in lower case with spaces; a member that may be missing is left out when they are still refused.</summary>
+    /// <summary>
+    /// Words of a closed list are tried in lower case with spaces; a member that may be missing is left out when they are still refused.
+    /// </summary>
     private static Checked<EntryBody> Retried(string type, JsonObject body, JsonTypeInfo form, MemberMending mending)
     {
         for (var tries = 0; ; tries++)
@@ -49,7 +53,8 @@ internal static class BodyMending
     private static bool Mend(JsonObject body, Refusal refusal, JsonTypeInfo form, MemberMending mending)
     {
         var name = refusal.Input;
-        if (form.Properties.FirstOrDefault(property => property.Name == name) is not { } property || body[name] is not { } given) return false;
+        if (form.Properties.FirstOrDefault(property => property.Name == name) is not { } property
+            || body[name] is not { } given) return false;
         if (given is JsonValue value && value.TryGetValue<string>(out var text) && MemberMending.Plain(text) is var plain && plain != text)
         {
             body[name] = plain;

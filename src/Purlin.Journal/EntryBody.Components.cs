@@ -22,7 +22,8 @@ public abstract partial record EntryBody
         /// <summary>What tells it from its like: <c>upstairs unit</c>.</summary>
         public string? Name { get; init; }
 
-        internal static EntryKind ItsKind { get; } = EntryKind.Of<ComponentAdded>("component.added", Gathered.Components, Gathered.StrayFacts);
+        internal static EntryKind ItsKind { get; } = EntryKind.Of<ComponentAdded>("component.added", Gathered.Components,
+            Gathered.StrayFacts);
 
         internal override EntryKind OfKind => ItsKind;
 
@@ -121,7 +122,8 @@ public abstract partial record EntryBody
         /// <summary>See <see cref="Journal.Basis"/>.</summary>
         public required string Basis { get; init; }
 
-        internal static EntryKind ItsKind { get; } = EntryKind.Of<FactStated>("fact.stated", Gathered.Components, Gathered.Parts, Gathered.StrayFacts);
+        internal static EntryKind ItsKind { get; } = EntryKind.Of<FactStated>("fact.stated", Gathered.Components, Gathered.Parts,
+            Gathered.StrayFacts);
 
         internal override EntryKind OfKind => ItsKind;
 

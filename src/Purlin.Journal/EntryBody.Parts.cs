@@ -22,7 +22,8 @@ public abstract partial record EntryBody
         /// <summary>On which side of that, see <see cref="PartSide"/>.</summary>
         public string? Side { get; init; }
 
-        internal static EntryKind ItsKind { get; } = EntryKind.Of<PartAdded>("part.added", Gathered.Parts, Gathered.Places, Gathered.StrayFacts);
+        internal static EntryKind ItsKind { get; } = EntryKind.Of<PartAdded>("part.added", Gathered.Parts, Gathered.Places,
+            Gathered.StrayFacts);
 
         internal override EntryKind OfKind => ItsKind;
 

@@ -20,21 +20,26 @@ internal sealed class MemberMending
     public List<Refusal> Refusals { get; } = [];
 
     /// <summary>Words as a closed list has them: lower case, single spaces.</summary>
-    public static string Plain(string text) => string.Join(' ', text.ToLowerInvariant().Split([' ', '_', '-', '\t'], StringSplitOptions.RemoveEmptyEntries));
+    public static string Plain(string text) => string.Join(' ', text.ToLowerInvariant().Split([' ', '_', '-', '\t'],
+        StringSplitOptions.RemoveEmptyEntries));
 
     /// <summary>Whether a body has a member that its type does not have, however deep.</summary>
     public static bool HasStray(JsonElement body, JsonTypeInfo form) => form.Kind switch
     {
-        JsonTypeInfoKind.Object when body.ValueKind == JsonValueKind.Object => body.EnumerateObject().Any(member => Of(form, member.Name) is not { } known || HasStray(member.Value, FormOf(known))),
-        JsonTypeInfoKind.Enumerable when body.ValueKind == JsonValueKind.Array => body.EnumerateArray().Any(item => HasStray(item, form.Options.GetTypeInfo(form.ElementType!))),
+        JsonTypeInfoKind.Object when body.ValueKind == JsonValueKind.Object => body.EnumerateObject().Any(member =>
+            Of(form, member.Name) is not { } known || HasStray(member.Value, FormOf(known))),
+        JsonTypeInfoKind.Enumerable when body.ValueKind == JsonValueKind.Array => body.EnumerateArray().Any(item =>
+            HasStray(item, form.Options.GetTypeInfo(form.ElementType!))),
         _ => false,
     };
 
     /// <summary>Whether a body without the member cannot be read.</summary>
-    public static bool MustBeThere(JsonPropertyInfo property) => property.IsRequired || property.AssociatedParameter is { HasDefaultValue: false, IsMemberInitializer: false };
+    public static bool MustBeThere(JsonPropertyInfo property) => property.IsRequired
+        || property.AssociatedParameter is { HasDefaultValue: false, IsMemberInitializer: false };
 
     /// <summary>Says of a member how it was taken.</summary>
-    public void Tell(string member, string given, string? taken, IReadOnlyList<string> nearest) => Misread.Add(new Misread(member, BodyJson.Short(given), taken, nearest));
+    public void Tell(string member, string given, string? taken, IReadOnlyList<string> nearest) => Misread.Add(new Misread(member,
+        BodyJson.Short(given), taken, nearest));
 
     /// <summary>An object in the form of its type; none when something that must be there cannot be read.</summary>
     public JsonObject? Object(JsonElement given, JsonTypeInfo form, string path)
@@ -91,7 +96,8 @@ internal sealed class MemberMending
         if (form.Kind == JsonTypeInfoKind.Object) return Object(given, form.Type == type ? form : form.Options.GetTypeInfo(type), path);
         if (form.Kind == JsonTypeInfoKind.Enumerable) return List(given, form.Options.GetTypeInfo(form.ElementType!), path);
         if (form.Kind == JsonTypeInfoKind.Dictionary || type == typeof(JsonElement)) return JsonNode.Parse(given.GetRawText());
-        var text = given.ValueKind switch { JsonValueKind.String => given.GetString()!, JsonValueKind.Object or JsonValueKind.Array or JsonValueKind.Null => null, _ => given.GetRawText() };
+        var text = given.ValueKind switch { JsonValueKind.String =>
+            given.GetString()!, JsonValueKind.Object or JsonValueKind.Array or JsonValueKind.Null => null, _ => given.GetRawText() };
         if (text is null) return null;
         if (type == typeof(FactValue)) return JsonNode.Parse(given.GetRawText());
         if (type == typeof(string)) return text;
@@ -99,7 +105,8 @@ internal sealed class MemberMending
         if (type == typeof(EntryName)) return EntryName.TryParse(text.Trim(), out var name) ? name.ToString() : null;
         if (type == typeof(DateOnly)) return Day(text, path);
         if (!IsNumber(type)) return JsonNode.Parse(given.GetRawText());
-        if (!double.TryParse(text.Trim(), NumberStyles.Float, CultureInfo.InvariantCulture, out var number) || !double.IsFinite(number)) return null;
+        if (!double.TryParse(text.Trim(), NumberStyles.Float, CultureInfo.InvariantCulture, out var number)
+            || !double.IsFinite(number)) return null;
         if (type == typeof(double)) return number;
         return number == Math.Floor(number) && Math.Abs(number) < long.MaxValue ? (long)number : null;
     }
@@ -108,10 +115,12 @@ internal sealed class MemberMending
     private JsonObject? Amounts(JsonElement given, JsonTypeInfo form, string path)
     {
         if (given.ValueKind == JsonValueKind.Object) return Object(given, form, path);
-        var text = given.ValueKind switch { JsonValueKind.String => given.GetString()!.Trim(), JsonValueKind.Number => given.GetRawText(), _ => "" };
+        var text = given.ValueKind switch { JsonValueKind.String => given.GetString()!.Trim(), JsonValueKind.Number =>
+            given.GetRawText(), _ => "" };
         var end = 0;
         while (end < text.Length && (char.IsAsciiDigit(text[end]) || text[end] is '.' or '-' or '+')) end++;
-        return double.TryParse(text.AsSpan(0, end), NumberStyles.Float, CultureInfo.InvariantCulture, out var number) && double.IsFinite(number)
+        return double.TryParse(text.AsSpan(0, end), NumberStyles.Float, CultureInfo.InvariantCulture, out var number)
+            && double.IsFinite(number)
             ? new JsonObject { ["value"] = number, ["unit"] = text[end..].Trim() } : null;
     }
 
@@ -140,15 +149,21 @@ internal sealed class MemberMending
     {
         const string Form = "yyyy-MM-dd";
         var trimmed = text.Trim();
-        if (DateOnly.TryParseExact(trimmed, Form, CultureInfo.InvariantCulture, DateTimeStyles.None, out _)) return JsonValue.Create(trimmed);
-        if (!DateOnly.TryParseExact(trimmed, ["M/d/yyyy", "MM/dd/yyyy", "yyyy/M/d", "MMMM d, yyyy", "MMM d, yyyy"], CultureInfo.InvariantCulture, DateTimeStyles.None, out var day)
-            && !(trimmed.Length > Form.Length && DateOnly.TryParseExact(trimmed[..Form.Length], Form, CultureInfo.InvariantCulture, DateTimeStyles.None, out day))) return null;
+        if (DateOnly.TryParseExact(trimmed, Form, CultureInfo.InvariantCulture, DateTimeStyles.None, out _)) return JsonValue
+            .Create(trimmed);
+        if (!DateOnly.TryParseExact(trimmed, ["M/d/yyyy", "MM/dd/yyyy", "yyyy/M/d", "MMMM d, yyyy", "MMM d, yyyy"],
+            CultureInfo.InvariantCulture, DateTimeStyles.None, out var day)
+            && !(trimmed.Length > Form.Length && DateOnly.TryParseExact(trimmed[..Form.Length], Form, CultureInfo.InvariantCulture,
+                DateTimeStyles.None, out day))) return null;
         var taken = day.ToString(Form, CultureInfo.InvariantCulture);
         Tell(path, text, taken, []);
         return JsonValue.Create(taken);
     }
 
-    /// <summary>What stands where nothing was written, though something must: a number needs no unit, and how a thing is known is not guessed for the better.</summary>
+    /// <summary>
+    /// What stands where nothing was written, though something must: a number needs no unit, and how a thing is known is not guessed for
+    /// the better.
+    /// </summary>
     private static JsonValue? Instead(JsonPropertyInfo property) => (property.DeclaringType.Name, property.Name) switch
     {
         (nameof(Amount), "unit") => JsonValue.Create(""),
@@ -160,7 +175,8 @@ internal sealed class MemberMending
     /// <summary>The member that a name with another case, a line or a slip in it plainly means.</summary>
     private static string? Meant(JsonTypeInfo form, string given, JsonObject made)
     {
-        var free = form.Properties.Where(property => IsRead(property) && !made.ContainsKey(property.Name)).Select(property => property.Name).ToList();
+        var free = form.Properties.Where(property => IsRead(property) && !made.ContainsKey(property.Name)).Select(property =>
+            property.Name).ToList();
         if (free.Find(name => Folded(name) == Folded(given)) is { } same) return same;
         const int Shortest = 5;
         return given.Length >= Shortest && Nearest.Ranked(given, free) is [(var word, 1), ..] ? word : null;
@@ -168,7 +184,8 @@ internal sealed class MemberMending
 
     private static string Folded(string name) => string.Concat(name.Where(char.IsLetterOrDigit)).ToLowerInvariant();
 
-    private static JsonPropertyInfo? Of(JsonTypeInfo form, string name) => form.Properties.FirstOrDefault(property => property.Name == name && IsRead(property));
+    private static JsonPropertyInfo? Of(JsonTypeInfo form, string name) => form.Properties.FirstOrDefault(property => property.Name == name
+        && IsRead(property));
 
     private static bool IsRead(JsonPropertyInfo property) => property.Set is not null || property.AssociatedParameter is not null;
 

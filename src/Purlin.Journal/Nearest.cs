@@ -25,7 +25,9 @@ public static class Nearest
         return best;
     }
 
-    /// <summary>Known words with the number of letters wrong, the nearest first; words too far off to be meant are not among them.</summary>
+    /// <summary>
+    /// Known words with the number of letters wrong, the nearest first; words too far off to be meant are not among them.
+    /// </summary>
     public static IReadOnlyList<(string Word, int Wrong)> Ranked(string given, IEnumerable<string> known)
     {
         ArgumentNullException.ThrowIfNull(given);
@@ -34,7 +36,8 @@ public static class Nearest
         var most = Math.Max(given.Length, LettersForOneSlip) / LettersForOneSlip;
         return
         [
-            .. known.Where(word => Math.Abs(word.Length - given.Length) <= most).Select(word => (word, Wrong: Between(given, word))).Where(pair => pair.Wrong <= most)
+            .. known.Where(word => Math.Abs(word.Length - given.Length) <= most).Select(word => (word, Wrong: Between(given,
+                word))).Where(pair => pair.Wrong <= most)
                 .OrderBy(pair => pair.Wrong).ThenBy(pair => pair.word, StringComparer.Ordinal),
         ];
     }

@@ -36,8 +36,8 @@ public static class JudgementJson
             ["limitations"] = List(judged.Limitations, Limitation),
             ["workings"] = List(judged.Workings, working => Working(working, judged.Words)),
             ["refused"] = List(judged.Refused, refused => new JsonObject { ["reckoning"] = refused.Reckoning, ["reasons"] = Texts(refused.Reasons), ["evidence"] = Names(refused.Evidence), ["place"] = refused.Place?.ToString() }),
-            ["look_again"] = List(judged.Again, Again),
-            ["held"] = List(held ?? [], line => new JsonObject { ["line"] = line.Name?.ToString(), ["sha256"] = line.Hash, ["reasons"] = Texts(line.Why.Select(why => why.In(judged.Words))) }),
+            ["look_again"] = List(judged.Again, AgainJson.Write),
+            ["held"] = List(held ?? [], line => AgainJson.Write(line, judged.Words)),
             ["asks"] = List(judged.Asks, ask => new JsonObject { ["reckoning"] = ask.Reckoning, ["words"] = ask.Words, ["reading"] = ask.Reading, ["fact"] = ask.Fact, ["component"] = ask.Component?.ToString(), ["place"] = ask.Place?.ToString() }),
             ["photos"] = List(judged.Photos, photo => new JsonObject { ["id"] = photo.Id.ToString(), ["use"] = photo.Use, ["finding"] = photo.Finding?.ToString(), ["caption"] = photo.Caption }),
             ["notes"] = List(judged.Notes, Note),
@@ -47,20 +47,6 @@ public static class JudgementJson
             ["obstacles"] = List(judged.Obstacles, Obstacle),
         };
     }
-
-    private static JsonObject Again(LookAgain again) => new()
-    {
-        ["id"] = again.Id,
-        ["entry"] = again.Entry.ToString(),
-        ["member"] = again.Member,
-        ["given"] = again.Given,
-        ["taken"] = again.Taken,
-        ["nearest"] = Texts(again.Nearest),
-        ["words"] = again.Words,
-        ["place"] = again.Place?.ToString(),
-        ["bars_issue"] = again.Bars,
-        ["settled"] = again.Settled,
-    };
 
     private static JsonObject Note(SpokenNote note) => new()
     {

@@ -2,7 +2,10 @@ using Purlin.Journal;
 
 namespace Purlin.Judgement;
 
-/// <summary>Something on record that was not understood, or only taken for what was most likely meant: it stays on record, and a person is asked to look.</summary>
+/// <summary>
+/// Something on record that was not understood, or only taken for what was most likely meant: it stays on record, and a person is asked to
+/// look.
+/// </summary>
 public sealed record LookAgain
 {
     /// <summary>Stable: the entry and what of it. Tied off by hand under this name, it is left as it is.</summary>

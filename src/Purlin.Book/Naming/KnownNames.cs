@@ -6,7 +6,8 @@ using Purlin.Reckoning.Quantities;
 namespace Purlin.Book.Naming;
 
 /// <summary>
-/// Finds among the names of a book what somebody meant who wrote them otherwise. What is plain is taken; for the rest the nearest names are told.
+/// Finds among the names of a book what somebody meant who wrote them otherwise. What is plain is taken; for the rest the nearest names are
+/// told.
 /// One is made for each book and kept with it; several threads may ask.
 /// </summary>
 public sealed class KnownNames
@@ -17,9 +18,9 @@ public sealed class KnownNames
     private readonly ILookup<Named, Synonym> synonyms;
     private readonly KnownFacts facts;
     private readonly ValueWords words;
-    private readonly Lazy<Vocabulary> places, components, readings, conditions, units, limitations;
-    private readonly ConcurrentDictionary<string, Vocabulary> factNames = new(StringComparer.Ordinal);
-    private readonly ConcurrentDictionary<(string Kind, string Fact), (Vocabulary Words, IReadOnlyList<string> Parts)> values = new();
+    private readonly Lazy<NameList> places, components, readings, conditions, units, limitations;
+    private readonly ConcurrentDictionary<string, NameList> factNames = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<(string Kind, string Fact), (NameList Words, IReadOnlyList<string> Parts)> values = new();
 
     private KnownNames(RuleBook book)
     {
@@ -27,12 +28,13 @@ public sealed class KnownNames
         synonyms = book.Synonyms.ToLookup(line => line.Of);
         facts = new KnownFacts(book);
         words = new ValueWords(synonyms);
-        places = new(() => new Vocabulary(PlaceKind.All, Said(Named.Place)));
-        components = new(() => new Vocabulary(facts.Components, Said(Named.Component)));
-        readings = new(() => new Vocabulary(book.ReadingKinds.Keys.Order(StringComparer.Ordinal), Said(Named.Reading)));
-        conditions = new(() => new Vocabulary(book.Conditions.Keys.Order(StringComparer.Ordinal), Said(Named.Condition).Concat(book.Conditions.Values.OrderBy(line => line.Id, StringComparer.Ordinal).Select(line => (line.Name, line.Id)))));
-        units = new(() => new Vocabulary(synonyms[Named.Unit].Select(line => line.Means), Said(Named.Unit)));
-        limitations = new(() => new Vocabulary(book.Limitations.Keys.Order(StringComparer.Ordinal), []));
+        places = new(() => new NameList(PlaceKind.All, Said(Named.Place)));
+        components = new(() => new NameList(facts.Components, Said(Named.Component)));
+        readings = new(() => new NameList(book.ReadingKinds.Keys.Order(StringComparer.Ordinal), Said(Named.Reading)));
+        conditions = new(() => new NameList(book.Conditions.Keys.Order(StringComparer.Ordinal), Said(Named.Condition)
+            .Concat(book.Conditions.Values.OrderBy(line => line.Id, StringComparer.Ordinal).Select(line => (line.Name, line.Id)))));
+        units = new(() => new NameList(synonyms[Named.Unit].Select(line => line.Means), Said(Named.Unit)));
+        limitations = new(() => new NameList(book.Limitations.Keys.Order(StringComparer.Ordinal), []));
     }
 
     /// <summary>The names of a book.</summary>
@@ -74,22 +76,26 @@ public sealed class KnownNames
         var (known, parts) = values.GetOrAdd((kind, fact), key => WordsOf(key.Kind, key.Fact));
         if (known.Names.Count == 0) return Meant.AsWritten(given);
         var meant = known.Find(given);
-        return meant.Found is Found.AsWritten or Found.Same || !parts.Any(part => given.Contains(part, StringComparison.OrdinalIgnoreCase)) ? meant : Meant.AsWritten(given);
+        return meant.Found is Found.AsWritten or Found.Same || !parts.Any(part => given.Contains(part, StringComparison.OrdinalIgnoreCase))
+            ? meant : Meant.AsWritten(given);
     }
 
-    private Vocabulary NamesOf(string kind) => factNames.GetOrAdd(kind, one => new Vocabulary(facts.Of(one), SaidOf(Named.Fact, one, "")));
+    private NameList NamesOf(string kind) => factNames.GetOrAdd(kind, one => new NameList(facts.Of(one), SaidOf(Named.Fact, one, "")));
 
-    private (Vocabulary, IReadOnlyList<string>) WordsOf(string kind, string fact)
+    private (NameList, IReadOnlyList<string>) WordsOf(string kind, string fact)
     {
         List<string> meant = [.. synonyms[Named.Value].Where(line => IsFor(line, kind, fact)).Select(line => line.Means)];
-        return (new Vocabulary(facts.WordsOf(kind, fact).Concat(meant), SaidOf(Named.Value, kind, fact), words.Reduce),
-            [.. book.Fits.Where(fit => fit.Component == kind && fit.Fact == fact).SelectMany(fit => fit.Words).Distinct(StringComparer.Ordinal)]);
+        return (new NameList(facts.WordsOf(kind, fact).Concat(meant), SaidOf(Named.Value, kind, fact), words.Reduce),
+            [.. book.Fits.Where(fit => fit.Component == kind && fit.Fact == fact).SelectMany(fit =>
+                fit.Words).Distinct(StringComparer.Ordinal)]);
     }
 
-    private IEnumerable<(string Said, string Means)> Said(Named of) => synonyms[of].SelectMany(line => line.Said.Select(said => (said, line.Means)));
+    private IEnumerable<(string Said, string Means)> Said(Named of) => synonyms[of].SelectMany(line => line.Said.Select(said =>
+        (said, line.Means)));
 
     private IEnumerable<(string Said, string Means)> SaidOf(Named of, string kind, string fact) =>
         synonyms[of].Where(line => IsFor(line, kind, fact)).SelectMany(line => line.Said.Select(said => (said, line.Means)));
 
-    private static bool IsFor(Synonym line, string kind, string fact) => line.Fact == fact && (line.Components.Count == 0 || line.Components.Contains(kind));
+    private static bool IsFor(Synonym line, string kind, string fact) => line.Fact == fact && (line.Components.Count == 0
+        || line.Components.Contains(kind));
 }

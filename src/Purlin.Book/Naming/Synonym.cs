@@ -1,6 +1,9 @@
 namespace Purlin.Book.Naming;
 
-/// <summary>A name of the book, and what inspectors write for it: <c>panelboard</c> is also a breaker box. What only differs in case, lines or number needs no synonym.</summary>
+/// <summary>
+/// A name of the book, and what inspectors write for it: <c>panelboard</c> is also a breaker box. What only differs in case, lines or
+/// number needs no synonym.
+/// </summary>
 public sealed record Synonym
 {
     /// <summary>What is named.</summary>

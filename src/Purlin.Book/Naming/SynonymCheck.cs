@@ -10,10 +10,13 @@ internal static class SynonymCheck
     {
         HashSet<string> components =
         [
-            .. draft.Conditions.Values.Select(line => line.Rule.Component), .. draft.Sheets.Keys, .. draft.Core.Values.SelectMany(line => line.Rule.Components),
-            .. draft.Feeds.Values.SelectMany(line => line.Rule.Components), .. draft.Usual.Values.SelectMany(line => line.Rule.Things).Select(thing => thing.Component),
+            .. draft.Conditions.Values.Select(line => line.Rule.Component), .. draft.Sheets.Keys, .. draft.Core.Values.SelectMany(line =>
+                line.Rule.Components),
+            .. draft.Feeds.Values.SelectMany(line => line.Rule.Components), .. draft.Usual.Values.SelectMany(line =>
+                line.Rule.Things).Select(thing => thing.Component),
         ];
-        HashSet<string> facts = [.. draft.Sheets.Values.SelectMany(line => line.Rule.Facts).Select(fact => fact.Fact), .. draft.FactRules.Values.Select(line => line.Rule.Fact)];
+        HashSet<string> facts = [.. draft.Sheets.Values.SelectMany(line => line.Rule.Facts).Select(fact =>
+            fact.Fact), .. draft.FactRules.Values.Select(line => line.Rule.Fact)];
         Dictionary<(Named, string, string, string), string> met = [];
         foreach (var (line, path) in draft.Synonyms)
         {
@@ -27,13 +30,16 @@ internal static class SynonymCheck
                 Named.Fact => facts,
                 _ => null,
             };
-            if (known is not null && !known.Contains(line.Means)) draft.Refuse(where, line.Means, Nearest.InWords(line.Means, known, line.Of.Word()));
-            if ((line.Of == Named.Value) != (line.Fact.Length > 0)) draft.Refuse(where, line.Fact, line.Of == Named.Value ? "fact" : "none");
+            if (known is not null && !known.Contains(line.Means)) draft.Refuse(where, line.Means, Nearest.InWords(line.Means, known,
+                line.Of.Word()));
+            if ((line.Of == Named.Value) != (line.Fact.Length > 0)) draft.Refuse(where, line.Fact, line.Of == Named.Value
+                ? "fact" : "none");
             foreach (var kind in line.Components) BookCheck.OneOf(where, kind, [.. components, "house"], draft.Refuse);
             foreach (var said in line.Said)
                 foreach (var kind in line.Components.DefaultIfEmpty(""))
-                    if (!met.TryAdd((line.Of, line.Fact, kind, Vocabulary.Fold(said)), line.Means) && met[(line.Of, line.Fact, kind, Vocabulary.Fold(said))] != line.Means)
-                        draft.Refuse(where, said, $"{line.Means}, {met[(line.Of, line.Fact, kind, Vocabulary.Fold(said))]}: one");
+                    if (!met.TryAdd((line.Of, line.Fact, kind, NameList.Fold(said)), line.Means) && met[(line.Of, line.Fact, kind,
+                        NameList.Fold(said))] != line.Means)
+                        draft.Refuse(where, said, $"{line.Means}, {met[(line.Of, line.Fact, kind, NameList.Fold(said))]}: one");
         }
     }
 }

@@ -1,11 +1,14 @@
 namespace Purlin.Book.Naming;
 
-/// <summary>Takes the words of a value down to those that tell something: "gray polybutylene pipe" is polybutylene, whatever its color.</summary>
+/// <summary>
+/// Takes the words of a value down to those that tell something: "gray polybutylene pipe" is polybutylene, whatever its color.
+/// </summary>
 internal sealed class ValueWords(ILookup<Named, Synonym> synonyms)
 {
-    private readonly HashSet<string> fillers = [.. synonyms[Named.Filler].SelectMany(line => line.Said).Select(Vocabulary.Fold)];
+    private readonly HashSet<string> fillers = [.. synonyms[Named.Filler].SelectMany(line => line.Said).Select(NameList.Fold)];
     private readonly Dictionary<string, string> same = synonyms[Named.Word].SelectMany(line => line.Said.Select(said => (said, line.Means)))
-        .DistinctBy(pair => Vocabulary.Fold(pair.said)).ToDictionary(pair => Vocabulary.Fold(pair.said), pair => Vocabulary.Fold(pair.Means), StringComparer.Ordinal);
+        .DistinctBy(pair => NameList.Fold(pair.said)).ToDictionary(pair => NameList.Fold(pair.said), pair => NameList.Fold(pair.Means),
+            StringComparer.Ordinal);
 
     /// <summary>The words that tell something, in alphabetical order; all of them where none would be left.</summary>
     public string Reduce(string folded)

@@ -69,7 +69,8 @@ internal sealed class Folded
     }
 
     private IReadOnlyList<MisreadEntry> Misread() =>
-        [.. order.Where(line => line.Stands).SelectMany(line => line.Entry.Misread.Select(what => new MisreadEntry(line.Name, line.Body.Type, what)))];
+        [.. order.Where(line => line.Stands).SelectMany(line => line.Entry.Misread.Select(what => new MisreadEntry(line.Name,
+            line.Body.Type, what)))];
 
     private IReadOnlyList<Unsettled> Unsettled() => [.. state.Divergences(), .. state.Tree.Cut, .. standing.Disputes, .. doubts];
 

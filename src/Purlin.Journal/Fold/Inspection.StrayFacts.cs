@@ -2,7 +2,9 @@ namespace Purlin.Journal.Fold;
 
 public sealed partial record Inspection
 {
-    /// <summary>Facts of something that is no component, no part of the house and not the house: they stand on record and belong to nothing.</summary>
+    /// <summary>
+    /// Facts of something that is no component, no part of the house and not the house: they stand on record and belong to nothing.
+    /// </summary>
     public IReadOnlyList<StrayFact> StrayFacts { get; init; } = [];
 }
 
@@ -14,7 +16,8 @@ internal sealed partial class Gathered
         StrayFacts =
         [
             .. from slot in state.Slots.OfType("fact.stated")
-               where slot.Key.Of is { } of && !state.Is<EntryBody.ComponentAdded>(of) && !state.Is<EntryBody.PartAdded>(of) && !state.Is<EntryBody.InspectionOpened>(of)
+               where slot.Key.Of is { } of && !state.Is<EntryBody.ComponentAdded>(of) && !state.Is<EntryBody.PartAdded>(of)
+                   && !state.Is<EntryBody.InspectionOpened>(of)
                let line = slot.Standing[0]
                select new StrayFact(line.Name, slot.Key.Of!.Value, slot.Key.Which, FactOf((EntryBody.FactStated)line.Body)),
         ],

@@ -32,7 +32,8 @@ internal sealed class PropertyNames(KnownNames names, Telling telling)
         {
             if (given is null) return null;
             var meant = names.Value(House, fact, given);
-            if (telling.Name(opening.Id, fact, telling.Say("again.what.value", ("fact", fact)), given, meant, bars: true) is { } again1) again.Add(again1);
+            if (telling.Name(opening.Id, fact, telling.Say("again.what.value", ("fact", fact)), given, meant,
+                bars: true) is { } again1) again.Add(again1);
             return meant.Name;
         }
 
@@ -42,7 +43,8 @@ internal sealed class PropertyNames(KnownNames names, Telling telling)
             if (area.Unit.Length == 0) return area with { Unit = AreaUnit };
             var unit = names.Unit(area.Unit);
             if (unit.IsUnderstood && Units.Compatible(unit.Name, AreaUnit)) return area with { Unit = unit.Name };
-            again.Add(telling.Odd(opening.Id, "floorArea", area.ToString(), telling.Say("again.unit", ("what", AreaName), ("given", area.ToString()), ("unit", AreaUnit)), bars: false));
+            again.Add(telling.Odd(opening.Id, "floorArea", area.ToString(), telling.Say("again.unit", ("what", AreaName), ("given",
+                area.ToString()), ("unit", AreaUnit)), bars: false));
             return area;
         }
     }

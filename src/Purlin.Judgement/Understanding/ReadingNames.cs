@@ -13,9 +13,12 @@ internal sealed class ReadingNames(RuleBook book, KnownNames names, Telling tell
     {
         var body = reading.Body;
         var kind = names.Reading(body.Kind);
-        if (telling.Name(reading.Id, "kind", telling.Say("again.what.reading"), body.Kind, kind, bars: true) is { } told) again.Add(told with { Place = body.Place, Given = $"{body.Kind} {body.Amount}" });
-        var amount = kind.IsUnderstood && book.ReadingKinds.TryGetValue(kind.Name, out var known) ? Amount(reading, known, again) : body.Amount;
-        return kind.Name == body.Kind && amount == body.Amount ? reading : reading with { Body = body with { Kind = kind.Name, Amount = amount } };
+        if (telling.Name(reading.Id, "kind", telling.Say("again.what.reading"), body.Kind, kind, bars: true) is { } told) again
+            .Add(told with { Place = body.Place, Given = $"{body.Kind} {body.Amount}" });
+        var amount = kind.IsUnderstood && book.ReadingKinds.TryGetValue(kind.Name, out var known) ? Amount(reading, known,
+            again) : body.Amount;
+        return kind.Name == body.Kind && amount == body.Amount ? reading : reading with { Body = body with { Kind = kind.Name,
+            Amount = amount } };
     }
 
     private Amount Amount(Reading reading, ReadingKind kind, List<LookAgain> again)
@@ -38,8 +41,10 @@ internal sealed class ReadingNames(RuleBook book, KnownNames names, Telling tell
 
         Amount Tell(string key, Amount amount)
         {
-            var said = telling.Say(key, ("what", kind.Kind), ("given", amount.ToString()), ("unit", kind.Unit), ("least", kind.Least, kind.Unit), ("most", kind.Most, kind.Unit));
-            again.Add(telling.Odd(reading.Id, key == "again.beyond" ? "amount" : "unit", amount.ToString(), said, bars: key is "again.unit" or "again.no-unit") with
+            var said = telling.Say(key, ("what", kind.Kind), ("given", amount.ToString()), ("unit", kind.Unit), ("least", kind.Least,
+                kind.Unit), ("most", kind.Most, kind.Unit));
+            again.Add(telling.Odd(reading.Id, key == "again.beyond" ? "amount" : "unit", amount.ToString(), said,
+                bars: key is "again.unit" or "again.no-unit") with
             {
                 Place = reading.Body.Place, Taken = key == "again.unit.taken" ? $"{amount} {kind.Unit}" : null,
             });

@@ -6,8 +6,10 @@ using Purlin.Journal.Fold;
 namespace Purlin.Judgement.Understanding;
 
 /// <summary>
-/// Puts what is on record into the names of the book before it is judged, so that one thing is not judged under two names and nothing is passed over
-/// because of a letter. What did not change is the same object as before, list by list and thing by thing. For one inspection and one thread.
+/// Puts what is on record into the names of the book before it is judged, so that one thing is not judged under two names and nothing is
+/// passed over
+/// because of a letter. What did not change is the same object as before, list by list and thing by thing. For one inspection and one
+/// thread.
 /// </summary>
 internal sealed class Renaming
 {
@@ -31,7 +33,8 @@ internal sealed class Renaming
         List<LookAgain> again = [];
         inspection = inspection with
         {
-            Opening = inspection.Opening is { } opening ? openings.Each([opening], new PropertyNames(names, telling).Opening, again)[0] : null,
+            Opening = inspection.Opening is { } opening ? openings.Each([opening], new PropertyNames(names, telling).Opening,
+                again)[0] : null,
             Places = places.Each(inspection.Places, things.Place, again),
             Components = components.Each(inspection.Components, things.Component, again),
             Readings = readings.Each(inspection.Readings, measured.Reading, again),
@@ -50,8 +53,10 @@ internal sealed class Renaming
     }
 
     private static EntryName? PlaceOf(Inspection inspection, EntryName entry) =>
-        inspection.Observations.FirstOrDefault(known => known.Id == entry)?.Body.Place ?? inspection.Readings.FirstOrDefault(known => known.Id == entry)?.Body.Place
-        ?? inspection.Components.FirstOrDefault(known => known.Id == entry)?.Place ?? inspection.Absences.FirstOrDefault(known => known.Id == entry)?.Place;
+        inspection.Observations.FirstOrDefault(known => known.Id == entry)?.Body.Place ?? inspection.Readings.FirstOrDefault(known =>
+            known.Id == entry)?.Body.Place
+        ?? inspection.Components.FirstOrDefault(known => known.Id == entry)?.Place ?? inspection.Absences.FirstOrDefault(known =>
+            known.Id == entry)?.Place;
 
     private void Forget()
     {

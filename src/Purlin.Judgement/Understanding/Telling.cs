@@ -24,14 +24,21 @@ internal sealed class Telling(Tongue words)
         Found.Unknown => new LookAgain
         {
             Entry = entry, Member = member, Given = given, Nearest = meant.Nearest, Bars = bars,
-            Words = meant.Allowed.Count > 0 ? $"{words.Say("again.unknown", ("what", what), ("given", given))} {words.Say("again.allowed", ("names", SaidValue.Of(meant.Allowed)))}"
-                : Nearest(words.Say("again.unknown", ("what", what), ("given", given)), meant.Nearest),
+            Words = Unknown(what, given, meant),
         },
         _ => null,
     };
 
+    private string Unknown(string what, string given, Meant meant)
+    {
+        var said = words.Say("again.unknown", ("what", what), ("given", given));
+        if (meant.Allowed.Count == 0) return Nearest(said, meant.Nearest);
+        return $"{said} {words.Say("again.allowed", ("names", SaidValue.Of(meant.Allowed)))}";
+    }
+
     /// <summary>Something that cannot be used as it stands.</summary>
-    public LookAgain Odd(EntryName entry, string member, string given, string said, bool bars) => new() { Entry = entry, Member = member, Given = given, Words = said, Bars = bars };
+    public LookAgain Odd(EntryName entry, string member, string given, string said, bool bars) => new() { Entry = entry, Member = member,
+        Given = given, Words = said, Bars = bars };
 
     /// <summary>A sentence of the book's language.</summary>
     public string Say(string key, params ReadOnlySpan<Filled> with) => words.Say(key, with);
@@ -44,9 +51,11 @@ internal sealed class Telling(Tongue words)
         return new LookAgain
         {
             Entry = misread.Entry, Member = member, Given = given, Taken = taken, Nearest = nearest, 
-            Words = Nearest(words.Say(key, ("type", misread.Type), ("member", member), ("given", given), ("taken", taken ?? "")), taken is null ? nearest : []),
+            Words = Nearest(words.Say(key, ("type", misread.Type), ("member", member), ("given", given), ("taken", taken
+                ?? "")), taken is null ? nearest : []),
         };
     }
 
-    private string Nearest(string said, IReadOnlyList<string> nearest) => nearest.Count == 0 ? said : $"{said} {words.Say("again.nearest", ("names", SaidValue.Of(nearest)))}";
+    private string Nearest(string said, IReadOnlyList<string> nearest) => nearest.Count == 0
+        ? said : $"{said} {words.Say("again.nearest", ("names", SaidValue.Of(nearest)))}";
 }

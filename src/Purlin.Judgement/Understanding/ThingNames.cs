@@ -7,7 +7,7 @@ namespace Purlin.Judgement.Understanding;
 /// <summary>Places, components with their facts, what was looked for and what is not there, in the names of the book.</summary>
 internal sealed class ThingNames(KnownNames names, Telling telling)
 {
-    private readonly FactWords facts = new(names, telling);
+    private readonly StatedWords facts = new(names, telling);
 
     public Place Place(Place place, List<LookAgain> again)
     {
@@ -21,7 +21,8 @@ internal sealed class ThingNames(KnownNames names, Telling telling)
         var meant = component.Kind == "house" ? Meant.AsWritten("house") : names.Component(component.Kind);
         Tell(component.Id, "kind", telling.Say("again.what.component"), component.Kind, meant, again, component.Place);
         var read = meant.IsUnderstood ? Facts(meant.Name, component, again) : component.Facts;
-        return meant.Name == component.Kind && ReferenceEquals(read, component.Facts) ? component : component with { Kind = meant.Name, Facts = read };
+        return meant.Name == component.Kind && ReferenceEquals(read, component.Facts) ? component : component with { Kind = meant.Name,
+            Facts = read };
     }
 
     public Observation Observation(Observation observation, List<LookAgain> again)
@@ -29,7 +30,8 @@ internal sealed class ThingNames(KnownNames names, Telling telling)
         var body = observation.Body;
         if (body.Condition is not { } condition) return observation;
         var meant = names.Condition(condition);
-        if (telling.Name(observation.Id, "condition", telling.Say("again.what.condition"), condition, meant, bars: body.Outcome != Outcome.Seen || body.Words is null) is { } told)
+        if (telling.Name(observation.Id, "condition", telling.Say("again.what.condition"), condition, meant,
+            bars: body.Outcome != Outcome.Seen || body.Words is null) is { } told)
             again.Add(told with { Place = body.Place });
         return meant.Name == condition ? observation : observation with { Body = body with { Condition = meant.Name } };
     }
@@ -47,11 +49,13 @@ internal sealed class ThingNames(KnownNames names, Telling telling)
         Dictionary<string, Slot<Fact>> read = new(component.Facts.Count, StringComparer.Ordinal);
         var same = true;
         // What is named as the book names it keeps its name, whatever else means the same.
-        foreach (var (given, slot) in component.Facts.OrderBy(fact => names.Fact(kind, fact.Key).Found).ThenBy(fact => fact.Key, StringComparer.Ordinal))
+        foreach (var (given, slot) in component.Facts.OrderBy(fact => names.Fact(kind, fact.Key).Found).ThenBy(fact =>
+            fact.Key, StringComparer.Ordinal))
         {
             var by = slot.Standing[0].By;
             var meant = names.Fact(kind, given);
-            if (telling.Name(by, given, telling.Say("again.what.fact", ("component", kind)), given, meant, bars: false) is { } told) again.Add(told with { Place = component.Place });
+            if (telling.Name(by, given, telling.Say("again.what.fact", ("component", kind)), given, meant, bars: false) is { } told) again
+                .Add(told with { Place = component.Place });
             var name = meant.Name;
             if (name != given && component.Facts.ContainsKey(name)) name = given;
             var about = again.Count;
@@ -65,13 +69,15 @@ internal sealed class ThingNames(KnownNames names, Telling telling)
 
     private Slot<Fact> Slot(string kind, string name, Slot<Fact> slot, List<LookAgain> again)
     {
-        List<Stated<Fact>> standing = [.. slot.Standing.Select(stated => facts.Read(kind, name, stated.Value, stated.By, again) is var fact && ReferenceEquals(fact, stated.Value) ? stated : stated with { Value = fact })];
+        List<Stated<Fact>> standing = [.. slot.Standing.Select(stated => facts.Read(kind, name, stated.Value, stated.By, again) is var fact
+            && ReferenceEquals(fact, stated.Value) ? stated : stated with { Value = fact })];
         return standing.SequenceEqual(slot.Standing, ReferenceEqualityComparer.Instance) ? slot : slot with { Standing = standing };
     }
 
     /// <summary>What is near to nothing may be a thing of the inspector's own; what is near to something was meant to be that.</summary>
     private void Tell(EntryName entry, string member, string what, string given, Meant meant, List<LookAgain> again, EntryName? place)
     {
-        if (telling.Name(entry, member, what, given, meant, bars: meant.Nearest.Count > 0) is { } told) again.Add(told with { Place = place });
+        if (telling.Name(entry, member, what, given, meant, bars: meant.Nearest.Count > 0) is { } told) again
+            .Add(told with { Place = place });
     }
 }

@@ -69,7 +69,7 @@ internal sealed class SchemaOfBook
         ["readings"] = Text("A file of kinds of reading, feeds, facts, sheets and maps of words", schema => schema.Of(BookJson.Default.ReadingFile)),
         ["settings"] = Text("The settings that standards may have", schema => schema.Of(BookJson.Default.SettingFile)),
         ["sources"] = Text("A file of sources", schema => Members(schema.Of(BookJson.Default.SourceLine))),
-        ["synonyms"] = Text("A file of what inspectors write for the names of the book", schema => schema.ListOf("synonyms", BookJson.Default.Synonym)),
+        ["synonyms"] = Text("A file of what inspectors write", schema => schema.ListOf("synonyms", BookJson.Default.Synonym)),
         ["list"] = Text("A list of words", schema => schema.Of(BookJson.Default.StringArray)),
         ["visit"] = Text("The duties around the visit", schema => schema.Of(BookJson.Default.VisitFile)),
         ["words"] = Text("Sentences by their keys", _ => Members(new JsonObject { ["type"] = "string" })),
@@ -207,6 +207,5 @@ internal sealed class SchemaOfBook
         Regex.Replace(string.Concat(element.Nodes().Select(node => node is XElement { Name.LocalName: "see" } see ? ((string?)see.Attribute("cref"))?.Split('.', ':')[^1] : node is XElement inner ? inner.Value : $"{node}")), @"\s+", " ", RegexOptions.None, TimeSpan.FromSeconds(1)).Trim();
 
     private static string Name(Type type) => type.FullName!.Replace('+', '.');
-
     private static JsonTypeInfo Element(JsonTypeInfo type) => type.Options.GetTypeInfo(type.ElementType!);
 }

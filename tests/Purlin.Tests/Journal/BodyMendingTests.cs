@@ -22,16 +22,20 @@ public sealed class BodyMendingTests
     [Fact]
     public void What_is_left_out_is_told_with_what_stood_there()
     {
-        var entry = Read("reading.taken", """{"kind":"x","amount":{"value":1,"unit":"psi"},"component":"the one outside","weather":"dry"}""").OrThrow();
-        Assert.Equal([("component", "\"the one outside\"", null), ("weather", "\"dry\"", null)], entry.Misread.Select(one => (one.Member, one.Given, one.Taken)).Order());
+        var entry = Read("reading.taken",
+            """{"kind":"x","amount":{"value":1,"unit":"psi"},"component":"the one outside","weather":"dry"}""").OrThrow();
+        Assert.Equal([("component", "\"the one outside\"", null), ("weather", "\"dry\"", null)], entry.Misread.Select(one =>
+            (one.Member, one.Given, one.Taken)).Order());
     }
 
     [Fact]
     public void The_house_is_opened_though_a_fact_of_it_cannot_be_read()
     {
-        var entry = Read("inspection.opened", """{"property":{"address":"1 Invented Lane","yearBuilt":"1984","storeys":"two","chimney":"yes"},"date":"5/4/2026","standards":"washington"}""").OrThrow();
+        var entry = Read("inspection.opened",
+            """{"property":{"address":"1 Invented Lane","yearBuilt":"1984","storeys":"two","chimney":"yes"},"date":"5/4/2026","standards":"washington"}""").OrThrow();
         var opened = Assert.IsType<EntryBody.InspectionOpened>(entry.Body);
-        Assert.Equal((1984, null, true, new DateOnly(2026, 5, 4)), (opened.Property.YearBuilt, opened.Property.Storeys, opened.Property.Chimney, opened.Date));
+        Assert.Equal((1984, null, true, new DateOnly(2026, 5, 4)), (opened.Property.YearBuilt, opened.Property.Storeys,
+            opened.Property.Chimney, opened.Date));
         Assert.Equal(["washington"], opened.Standards);
         Assert.Contains(entry.Misread, one => one.Member == "property.storeys");
     }
@@ -52,7 +56,8 @@ public sealed class BodyMendingTests
 
     /// <summary>A member whose name has a slip in it is taken for the one that was meant, or told.</summary>
     [Fact]
-    public void No_misspelt_member_is_lost_without_a_word() => Gen.Select(Gen.Int[0, EntrySamples.Visit.Count - 1], Gen.Int[0, 20], Gen.Int[0, 20]).Sample(one =>
+    public void No_misspelt_member_is_lost_without_a_word() => Gen.Select(Gen.Int[0, EntrySamples.Visit.Count - 1], Gen.Int[0, 20],
+        Gen.Int[0, 20]).Sample(one =>
     {
         var sample = EntrySamples.Visit[one.Item1];
         var body = JsonNode.Parse(BodyJson.Write(sample))!.AsObject();

@@ -5,15 +5,20 @@ using Purlin.Judgement;
 
 namespace Purlin.Tests.Judgement;
 
-/// <summary>What is plainly meant is taken, what is not is told; nothing that was given is lost without a word. Other names of things: common practice.</summary>
+/// <summary>
+/// What is plainly meant is taken, what is not is told; nothing that was given is lost without a word. Other names of things: common
+/// practice.
+/// </summary>
 public sealed class UnderstandingTests
 {
     private static readonly RuleBook Book = RuleBook.BuiltIn;
     private static readonly string[] ReadingKinds = [.. Book.ReadingKinds.Keys.Order(StringComparer.Ordinal)];
     private static readonly string[] Conditions = [.. Book.Conditions.Keys.Order(StringComparer.Ordinal)];
     private static readonly string[] Kinds = [.. Book.Sheets.Keys.Where(kind => kind != "house").Order(StringComparer.Ordinal)];
-    private static readonly (string Kind, string Fact)[] Facts = [.. Book.Sheets.Values.Where(sheet => sheet.Component != "house").SelectMany(sheet => sheet.Facts.Select(fact => (sheet.Component, fact.Fact))).Order()];
-    private static readonly Gen<(int What, int Which, int At, int How)> Slip = Gen.Select(Gen.Int[0, 4], Gen.Int[0, 5000], Gen.Int[0, 40], Gen.Int[0, 3]);
+    private static readonly (string Kind, string Fact)[] Facts = [.. Book.Sheets.Values.Where(sheet =>
+        sheet.Component != "house").SelectMany(sheet => sheet.Facts.Select(fact => (sheet.Component, fact.Fact))).Order()];
+    private static readonly Gen<(int What, int Which, int At, int How)> Slip = Gen.Select(Gen.Int[0, 4], Gen.Int[0, 5000], Gen.Int[0, 40],
+        Gen.Int[0, 3]);
 
     private readonly SmallHouse house = new();
 
@@ -68,7 +73,8 @@ public sealed class UnderstandingTests
         house.Read("static water pressure", 105, "psi", side);
         house.Read(kind, value, unit, side);
         Assert.Contains(Judged.Findings, finding => finding.Condition == "supply-piping.pressure-high");
-        Assert.Contains(Judged.Again, again => again.Words.Contains($"{value}", StringComparison.Ordinal) || again.Given.Contains(kind, StringComparison.Ordinal));
+        Assert.Contains(Judged.Again, again => again.Words.Contains($"{value}", StringComparison.Ordinal) || again.Given.Contains(kind,
+            StringComparison.Ordinal));
     }
 
     [Fact]
@@ -101,10 +107,13 @@ public sealed class UnderstandingTests
     [Fact]
     public void No_misspelt_name_is_lost_without_a_word() => Slip.Sample(one =>
     {
-        var meant = one.What switch { 0 => ReadingKinds[one.Which % ReadingKinds.Length], 1 => Conditions[one.Which % Conditions.Length], 2 => Kinds[one.Which % Kinds.Length], 3 => Facts[one.Which % Facts.Length].Fact, _ => PlaceKind.All[one.Which % PlaceKind.All.Count] };
+        var meant = one.What switch { 0 => ReadingKinds[one.Which % ReadingKinds.Length], 1 => Conditions[one.Which % Conditions.Length],
+            2 => Kinds[one.Which % Kinds.Length], 3 => Facts[one.Which % Facts.Length].Fact, _ =>
+                PlaceKind.All[one.Which % PlaceKind.All.Count] };
         var given = Misspelt(meant, one.At, one.How);
         var judged = Judge(one.What, given, one.Which);
-        return judged.Again.Any(again => again.Given.Contains(given, StringComparison.Ordinal)) || IsKnown(one.What, given) || Told(judged) == Told(Judge(one.What, meant, one.Which));
+        return judged.Again.Any(again => again.Given.Contains(given, StringComparison.Ordinal)) || IsKnown(one.What, given)
+            || Told(judged) == Told(Judge(one.What, meant, one.Which));
     }, iter: 400);
 
     private static JudgedInspection Judge(int what, string name, int which)
@@ -136,10 +145,14 @@ public sealed class UnderstandingTests
     private static string Misspelt(string word, int at, int how)
     {
         var here = at % word.Length;
-        return how switch { 0 => word.Remove(here, 1), 1 => word.Insert(here, "q"), 2 => word[..here] + 'z' + word[(here + 1)..], _ => word[..here] + word[here] + word[here..] };
+        return how switch { 0 => word.Remove(here, 1), 1 => word.Insert(here, "q"), 2 => word[..here] + 'z' + word[(here + 1)..], _ =>
+            word[..here] + word[here] + word[here..] };
     }
 
-    private static bool IsKnown(int what, string name) => what switch { 0 => ReadingKinds.Contains(name), 1 => Conditions.Contains(name), 2 => Book.ComponentKinds().Contains(name), 3 => Facts.Any(fact => fact.Fact == name), _ => PlaceKind.All.Contains(name) };
+    private static bool IsKnown(int what, string name) => what switch { 0 => ReadingKinds.Contains(name), 1 => Conditions.Contains(name),
+        2 => Book.ComponentKinds().Contains(name), 3 => Facts.Any(fact => fact.Fact == name), _ => PlaceKind.All.Contains(name) };
 
-    private static string Told(JudgedInspection judged) => string.Join('\n', judged.Findings.Select(finding => $"{finding.Id} {finding.Title} {finding.Observed}").Concat(judged.LooseEnds.Select(end => $"{end.Id} {end.Tied}")).Concat(judged.Asks.Select(ask => ask.Words)));
+    private static string Told(JudgedInspection judged) => string.Join('\n', judged.Findings.Select(finding =>
+        $"{finding.Id} {finding.Title} {finding.Observed}").Concat(judged.LooseEnds.Select(end =>
+            $"{end.Id} {end.Tied}")).Concat(judged.Asks.Select(ask => ask.Words)));
 }

@@ -7,8 +7,10 @@ using Purlin.Reckoning.Quantities;
 
 namespace Purlin.Judgement.Understanding;
 
-/// <summary>Reads the value of a fact as the book asks for it: a number that was written in words, yes for true, a material by another name.</summary>
-internal sealed partial class FactWords(KnownNames names, Telling telling)
+/// <summary>
+/// Reads the value of a fact as the book asks for it: a number that was written in words, yes for true, a material by another name.
+/// </summary>
+internal sealed partial class StatedWords(KnownNames names, Telling telling)
 {
     private static readonly string[] Yes = ["yes", "true", "y", "present", "1"];
     private static readonly string[] No = ["no", "false", "n", "none", "absent", "0"];
@@ -42,13 +44,16 @@ internal sealed partial class FactWords(KnownNames names, Telling telling)
         var (number, unit) = fact.Value.Number is { } given ? (given, fact.Unit ?? "") : Parsed(name, fact);
         if (double.IsNaN(number))
         {
-            again.Add(telling.Odd(by, name, fact.Value.Text, telling.Say("again.number", ("fact", name), ("given", fact.Value.Text)), bars: false));
+            again.Add(telling.Odd(by, name, fact.Value.Text, telling.Say("again.number", ("fact", name), ("given", fact.Value.Text)),
+                bars: false));
             return fact;
         }
         var meant = names.Unit(unit);
-        if (unit.Length > 0 && asked.Length > 0 && !(meant.IsUnderstood && (meant.Name == asked || Units.Compatible(meant.Name, asked) || Units.TryConvert(number, meant.Name, asked, out _))))
+        if (unit.Length > 0 && asked.Length > 0 && !(meant.IsUnderstood && (meant.Name == asked || Units.Compatible(meant.Name, asked)
+            || Units.TryConvert(number, meant.Name, asked, out _))))
         {
-            again.Add(telling.Odd(by, name, $"{number:0.####} {unit}", telling.Say("again.unit", ("what", name), ("given", $"{number:0.####} {unit}"), ("unit", asked)), bars: false));
+            again.Add(telling.Odd(by, name, $"{number:0.####} {unit}", telling.Say("again.unit", ("what", name), ("given",
+                $"{number:0.####} {unit}"), ("unit", asked)), bars: false));
             return fact;
         }
         var plain = meant.IsUnderstood && unit.Length > 0 ? meant.Name : unit.Length > 0 ? unit : null;
@@ -59,7 +64,8 @@ internal sealed partial class FactWords(KnownNames names, Telling telling)
     private static (double Number, string Unit) Parsed(string name, Fact fact)
     {
         var text = fact.Value.Text.Trim();
-        if (name == "year" && YearPattern().Match(text) is { Success: true } year) return (double.Parse(year.Groups[1].ValueSpan, CultureInfo.InvariantCulture), "");
+        if (name == "year" && YearPattern().Match(text) is { Success: true } year) return (double.Parse(year.Groups[1].ValueSpan,
+            CultureInfo.InvariantCulture), "");
         if (NumberPattern().Match(text) is not { Success: true } match) return (double.NaN, "");
         var figures = match.Groups[1].Value.Replace(",", "", StringComparison.Ordinal);
         return double.TryParse(figures, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) && double.IsFinite(number)

@@ -3,7 +3,7 @@ using Purlin.Journal;
 namespace Purlin.Book.Naming;
 
 /// <summary>The names of one kind that the book knows, and how what people write is found among them.</summary>
-internal sealed class Vocabulary
+internal sealed class NameList
 {
     // Below five letters one slip makes another word of almost any.
     private const int Shortest = 5;
@@ -19,7 +19,7 @@ internal sealed class Vocabulary
     /// <param name="names">Names as the book has them; of two that differ in nothing but their form the first is taken.</param>
     /// <param name="synonyms">What is written, and the name that it means.</param>
     /// <param name="reduced">Takes from words what tells nothing; none where every word counts.</param>
-    public Vocabulary(IEnumerable<string> names, IEnumerable<(string Said, string Means)> synonyms, Func<string, string>? reduced = null)
+    public NameList(IEnumerable<string> names, IEnumerable<(string Said, string Means)> synonyms, Func<string, string>? reduced = null)
     {
         List<string> all = [.. names];
         known = new HashSet<string>(all, StringComparer.Ordinal);
@@ -42,19 +42,24 @@ internal sealed class Vocabulary
         if (known.Contains(given)) return Meant.AsWritten(given);
         var form = Fold(given);
         if (folded.TryGetValue(form, out var same) || folded.TryGetValue(reduce(form), out same)) return new Meant(same, Found.Same, []);
-        var near = Nearest.Ranked(form, folded.Keys).Select(pair => (Name: folded[pair.Word], pair.Wrong)).DistinctBy(pair => pair.Name).ToList();
+        var near = Nearest.Ranked(form, folded.Keys).Select(pair => (Name: folded[pair.Word], pair.Wrong)).DistinctBy(pair =>
+            pair.Name).ToList();
         IReadOnlyList<string> names = [.. near.Take(MostNearest).Select(pair => pair.Name)];
-        return near is [var first, ..] && IsSlip(form, first.Wrong) && (near.Count == 1 || near[1].Wrong > first.Wrong + 1) ? new Meant(first.Name, Found.Slip, names) : new Meant(given, Found.Unknown, names) { Allowed = names.Count == 0 && known.Count <= MostAllowed ? [.. known.Order(StringComparer.Ordinal)] : [] };
+        return near is [var first, ..] && IsSlip(form, first.Wrong) && (near.Count == 1 || near[1].Wrong > first.Wrong + 1)
+            ? new Meant(first.Name, Found.Slip, names) : new Meant(given, Found.Unknown, names) { Allowed = names.Count == 0
+                && known.Count <= MostAllowed ? [.. known.Order(StringComparer.Ordinal)] : [] };
     }
 
     /// <summary>A figure is never a slip: R-22 is not R-32, nor a 2x6 a 2x8.</summary>
-    private static bool IsSlip(string form, int wrong) => form.Length >= Shortest && wrong <= (form.Length >= Long ? 2 : 1) && !form.Any(char.IsDigit);
+    private static bool IsSlip(string form, int wrong) => form.Length >= Shortest && wrong <= (form.Length >= Long ? 2 : 1)
+        && !form.Any(char.IsDigit);
 
     /// <summary>Lower case, one space for all that is no letter or digit, no plural.</summary>
     public static string Fold(string text)
     {
         Span<char> plain = stackalloc char[Math.Min(text.Length, 256)];
-        for (var at = 0; at < plain.Length; at++) plain[at] = char.IsLetterOrDigit(text[at]) || text[at] is '%' or '/' ? char.ToLowerInvariant(text[at]) : ' ';
+        for (var at = 0; at < plain.Length; at++) plain[at] = char.IsLetterOrDigit(text[at]) || text[at] is '%' or '/'
+            ? char.ToLowerInvariant(text[at]) : ' ';
         return string.Join(' ', plain.ToString().Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(One));
     }
 
