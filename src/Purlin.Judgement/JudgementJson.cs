@@ -40,25 +40,13 @@ public static class JudgementJson
             ["held"] = List(held ?? [], line => AgainJson.Write(line, judged.Words)),
             ["asks"] = List(judged.Asks, ask => new JsonObject { ["reckoning"] = ask.Reckoning, ["words"] = ask.Words, ["reading"] = ask.Reading, ["fact"] = ask.Fact, ["component"] = ask.Component?.ToString(), ["place"] = ask.Place?.ToString() }),
             ["photos"] = List(judged.Photos, photo => new JsonObject { ["id"] = photo.Id.ToString(), ["use"] = photo.Use, ["finding"] = photo.Finding?.ToString(), ["caption"] = photo.Caption }),
-            ["notes"] = List(judged.Notes, Note),
+            ["notes"] = List(judged.Notes, NoteJson.Write),
             ["alerts"] = List(judged.Alerts, alert => new JsonObject { ["title"] = alert.Title, ["reason"] = alert.Reason, ["look"] = alert.Look, ["sources"] = Texts(alert.Sources) }),
             ["offers"] = List(judged.Offers, offer => new JsonObject { ["rule"] = offer.Rule, ["what"] = offer.What, ["cause"] = offer.Cause, ["next"] = offer.Next, ["because"] = Names(offer.Because) }),
             ["wording_conflicts"] = List(judged.WordingConflicts, conflict => new JsonObject { ["key"] = conflict.Key, ["was"] = conflict.Was, ["book"] = conflict.Book, ["own"] = conflict.Own, ["words"] = conflict.Words }),
             ["obstacles"] = List(judged.Obstacles, Obstacle),
         };
     }
-
-    private static JsonObject Note(SpokenNote note) => new()
-    {
-        ["id"] = note.Id.ToString(),
-        ["sound"] = note.IsSound,
-        ["text"] = note.Text,
-        ["fate"] = note.Fate,
-        ["finding"] = note.Finding?.ToString(),
-        ["under"] = note.Under?.ToString(),
-        ["reason"] = note.Reason,
-        ["place"] = note.Place?.ToString(),
-    };
 
     private static JsonObject Finding(Finding finding, Dictionary<EntryName, string> places) => new()
     {
