@@ -9,7 +9,6 @@ namespace Purlin.Journal;
 internal sealed class MemberMending
 {
     private const string Nothing = "nothing";
-    private const string NoAddress = "address not recorded";
     private static readonly string[] Yes = ["true", "yes", "y", "1"];
     private static readonly string[] No = ["false", "no", "n", "0"];
 
@@ -51,7 +50,7 @@ internal sealed class MemberMending
         foreach (var property in form.Properties)
         {
             if (!MustBeThere(property) || made.ContainsKey(property.Name)) continue;
-            if (Instead(property) is { } instead)
+            if (MemberForms.Instead(property) is { } instead)
             {
                 made[property.Name] = instead;
                 if (property.Name != "unit") Tell(Below(path, property.Name), Nothing, (string?)instead, []);
@@ -59,7 +58,7 @@ internal sealed class MemberMending
             }
             whole = false;
             var there = given.TryGetProperty(property.Name, out var value) ? value.GetRawText() : Nothing;
-            Refusals.Add(new Refusal(Below(path, property.Name), Said.Verbatim(BodyJson.Short(there)), Wanted(property.PropertyType)));
+            Refusals.Add(new Refusal(Below(path, property.Name), Said.Verbatim(BodyJson.Short(there)), MemberForms.Wanted(property.PropertyType)));
         }
         return whole ? made : null;
     }
@@ -104,7 +103,7 @@ internal sealed class MemberMending
         if (type == typeof(bool)) return Yes.Contains(Plain(text)) ? true : No.Contains(Plain(text)) ? false : null;
         if (type == typeof(EntryName)) return EntryName.TryParse(text.Trim(), out var name) ? name.ToString() : null;
         if (type == typeof(DateOnly)) return Day(text, path);
-        if (!IsNumber(type)) return JsonNode.Parse(given.GetRawText());
+        if (!MemberForms.IsNumber(type)) return JsonNode.Parse(given.GetRawText());
         if (!double.TryParse(text.Trim(), NumberStyles.Float, CultureInfo.InvariantCulture, out var number)
             || !double.IsFinite(number)) return null;
         if (type == typeof(double)) return number;
@@ -160,18 +159,6 @@ internal sealed class MemberMending
         return JsonValue.Create(taken);
     }
 
-    /// <summary>
-    /// What stands where nothing was written, though something must: a number needs no unit, and how a thing is known is not guessed for
-    /// the better.
-    /// </summary>
-    private static JsonValue? Instead(JsonPropertyInfo property) => (property.DeclaringType.Name, property.Name) switch
-    {
-        (nameof(Amount), "unit") => JsonValue.Create(""),
-        (nameof(Property), "address") => JsonValue.Create(NoAddress),
-        (_, "basis") => JsonValue.Create(Basis.Presumed),
-        _ => null,
-    };
-
     /// <summary>The member that a name with another case, a line or a slip in it plainly means.</summary>
     private static string? Meant(JsonTypeInfo form, string given, JsonObject made)
     {
@@ -190,20 +177,6 @@ internal sealed class MemberMending
     private static bool IsRead(JsonPropertyInfo property) => property.Set is not null || property.AssociatedParameter is not null;
 
     private static JsonTypeInfo FormOf(JsonPropertyInfo property) => property.Options.GetTypeInfo(property.PropertyType);
-
-    private static bool IsNumber(Type type) => type == typeof(int) || type == typeof(long) || type == typeof(double);
-
-    private static Said Wanted(Type type) => (Nullable.GetUnderlyingType(type) ?? type) switch
-    {
-        var one when one == typeof(EntryName) => "wanted.entry",
-        var one when one == typeof(Amount) => "wanted.amount",
-        var one when one == typeof(FactValue) => "wanted.fact",
-        var one when one == typeof(DateOnly) => "wanted.day",
-        var one when one == typeof(bool) => "wanted.flag",
-        var one when IsNumber(one) => "wanted.number",
-        var one when one == typeof(string) => "wanted.words",
-        _ => "wanted.schema",
-    };
 
     private static string Below(string path, string name) => path.Length == 0 ? name : $"{path}.{name}";
 }
