@@ -63,7 +63,7 @@ public sealed class EndToEnd(Browser browser) : IAsyncLifetime
         await phone.UntilAsync(inspection, "photo.taken", 1);
 
         await Page.Locator(".thumb .act", new() { HasText = "measure" }).TapAsync();
-        await Page.Locator("[data-reading='hot water temperature']").TapAsync();
+        await Page.Locator(".slip .pick button", new() { HasText = "Hot water temperature" }).TapAsync();
         foreach (var figure in (string[])["1", "4", "8"]) await Page.Locator(".pad-keys button", new() { HasText = figure }).First.TapAsync();
         await Page.Locator(".pad .done").TapAsync();
         await phone.UntilAsync(inspection, "reading.taken", 1);

@@ -35,9 +35,9 @@ public sealed class OwnWords(Browser browser) : IAsyncLifetime
         await Page.GetByRole(AriaRole.Link, new() { Name = "Say it my way" }).TapAsync();
         await Page.Locator($".sentence[data-key='{Key}']").TapAsync();
         await Assertions.Expect(Page.Locator(".says.book")).ToContainTextAsync(RuleBook.BuiltIn.Conditions[Condition].Do);
-        await Page.GetByLabel("I say").FillAsync("The heater is safe to use.");
+        await Page.GetByLabel("I say", new() { Exact = true }).FillAsync("The heater is safe to use.");
         await Assertions.Expect(Page.Locator(".saying .note")).ToContainTextAsync("promise");
-        await Page.GetByLabel("I say").FillAsync(Mine);
+        await Page.GetByLabel("I say", new() { Exact = true }).FillAsync(Mine);
         await Page.MeetsAsync("the sentence");
         await Page.GetByRole(AriaRole.Button, new() { Name = "Keep my words" }).TapAsync();
         await phone.UntilAsync(seed.Insp, "wording.said", 1);
@@ -67,7 +67,7 @@ public sealed class OwnWords(Browser browser) : IAsyncLifetime
         await phone.OpenReadyAsync("/wording");
         await Page.GetByLabel("Words in it").FillAsync("relief valve discharge pipe");
         await Page.Locator($".sentence[data-key='{Key}']").TapAsync();
-        await Page.GetByLabel("I say").FillAsync(Mine);
+        await Page.GetByLabel("I say", new() { Exact = true }).FillAsync(Mine);
         await Page.GetByRole(AriaRole.Button, new() { Name = "Keep my words" }).TapAsync();
         await phone.UntilAsync(OwnWording.Journal, "wording.said", 1);
         await Assertions.Expect(Page.Locator("[data-group='plumbing'] .sentence.mine")).ToContainTextAsync(Mine);
@@ -260,7 +260,7 @@ public sealed class OwnWords(Browser browser) : IAsyncLifetime
     private async Task SayAsync(string key, string now)
     {
         await Page.Locator($".sentence[data-key='{key}']").TapAsync();
-        await Page.GetByLabel("I say").FillAsync(now);
+        await Page.GetByLabel("I say", new() { Exact = true }).FillAsync(now);
         await Page.GetByRole(AriaRole.Button, new() { Name = "Keep my words" }).TapAsync();
         await Assertions.Expect(Page.Locator($".sentence.mine[data-key='{key}']")).ToContainTextAsync(now);
     }

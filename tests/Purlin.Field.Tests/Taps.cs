@@ -44,7 +44,7 @@ public sealed class Taps(Browser browser) : IAsyncLifetime
         await ActAsync("condition seen, with a photo", 3, "photo.taken", [".look:not(.done) .out.seen", ".thumb .shutter"]);
         Assert.NotNull(await LastAsync("photo.taken", "for"));
         await ActAsync("nameplate, read later", 1, "photo.placed", [".thumb .act >> text=plate"]);
-        Assert.Equal("Nameplate", await LastAsync("photo.placed", "caption"));
+        Assert.Equal("nameplate", await LastAsync("photo.placed", "use"));
         await ActAsync("sound note, started and stopped", 2, "sound.taken", [".thumb .act >> text=say", ".thumb .act[aria-pressed=true]"]);
         await ActAsync("undo", 1, "entry.withdrawn", [".undo button"]);
         await WayAsync("next place, neighbour", 1, [".head .next"], "Site");

@@ -79,15 +79,24 @@ public sealed class ZeroLoss(Browser browser) : IAsyncLifetime
 
     private async Task<T> OnProfileAsync<T>(string profile, Func<Phone, Task<T>> work)
     {
-        await using var context = await browser.Playwright.Chromium.LaunchPersistentContextAsync(profile, new()
+        var context = await browser.Playwright.Chromium.LaunchPersistentContextAsync(profile, new()
         {
             ExecutablePath = Browser.Program,
             Args = [.. Browser.Arguments],
             ServiceWorkers = ServiceWorkerPolicy.Block,
         });
-        var phone = new Phone(context, host.Address);
-        await phone.OpenBareAsync();
-        return await work(phone);
+        try
+        {
+            var phone = new Phone(context, host.Address);
+            await phone.OpenBareAsync();
+            return await work(phone);
+        }
+        finally
+        {
+            // Closing one that was killed says that it is closed already.
+            try { await context.CloseAsync(); }
+            catch (PlaywrightException) { Assert.Empty(Processes.Of(profile)); }
+        }
     }
 
     [Fact]

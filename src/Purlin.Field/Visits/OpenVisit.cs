@@ -86,16 +86,20 @@ public sealed class OpenVisit
     /// </summary>
     public async Task<IReadOnlyList<EntryName>> WriteAsync(string words, params IReadOnlyList<EntryBody> bodies)
     {
+        var screen = at;
         var kept = await phone.WriteAsync(Id, words, [.. bodies.Select(Inspection.Replacing)]);
-        return await TakeAsync(kept, words);
+        return await TakeAsync(kept, words, screen);
     }
 
     /// <summary>Takes over what the device kept by itself: a photograph, a sound.</summary>
-    public async Task<IReadOnlyList<EntryName>> TakeAsync(Kept kept, string words)
+    public Task<IReadOnlyList<EntryName>> TakeAsync(Kept kept, string words) => TakeAsync(kept, words, at);
+
+    private async Task<IReadOnlyList<EntryName>> TakeAsync(Kept kept, string words, string screen)
     {
         Refused = kept.Ok ? "" : kept.Words ?? "This was not kept. Everything before it is kept.";
         IReadOnlyList<EntryName> names = [.. kept.Names.Select(EntryName.Parse)];
-        if (kept.Ok && names.Count > 0) Last = new Act(names, words);
+        // What a field kept as one left it is no act of the screen one has come to meanwhile.
+        if (kept.Ok && names.Count > 0 && screen == at) Last = new Act(names, words);
         await ReadOnAsync();
         return names;
     }
@@ -137,10 +141,12 @@ public sealed class OpenVisit
     {
         try
         {
-            // What is done behind one's back is not the last act of the screen one has come to.
-            var last = Last;
+            // What is done behind one's back is not the last act, neither of this screen nor of one that was come to meanwhile.
+            var (screen, last) = (at, Last);
             await keep();
+            if (screen != at) return;
             Last = last;
+            Changed?.Invoke();
         }
         catch (Exception failed)
         {

@@ -39,6 +39,16 @@ public sealed class Phone(IBrowserContext context, string address) : IAsyncDispo
         return Page;
     }
 
+    /// <summary>Goes to a screen of the program that runs already, as its own links do; starts it when it does not run.</summary>
+    public async Task<IPage> GoAsync(string path)
+    {
+        if (Page is null || Page.IsClosed || !await Page.EvaluateAsync<bool>("() => document.documentElement.dataset.ready === 'yes'")) return await OpenReadyAsync(path);
+        await Page.EvaluateAsync("path => Blazor.navigateTo(path)", path);
+        // A screen notes where the person is once it is drawn.
+        await UntilTrueAsync("async path => (await (await import('/device/drafts.js')).lastWhere())?.url === path", path);
+        return Page;
+    }
+
     public Task ReadyAsync() => Page.WaitForSelectorAsync("html[data-ready=yes]", new() { State = WaitForSelectorState.Attached, Timeout = 2 * Patience });
 
     /// <summary>A page of the same origin with none of the program on it, for working on the device module alone.</summary>

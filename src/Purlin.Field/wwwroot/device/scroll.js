@@ -2,7 +2,8 @@
 
 import { lastWhere } from './drafts.js';
 
-const PATIENCE_MS = 10_000;
+// A slow phone may take this long to read and judge a large visit; a touch ends it at once.
+const PATIENCE_MS = 60_000;
 
 let isOver = false;
 for (const event of ['pointerdown', 'wheel', 'keydown']) addEventListener(event, rest, { passive: true });
@@ -18,8 +19,9 @@ export async function scrollBack(url) {
   /** Tries, and gives up once the person has touched the page. */
   const again = () => {
     if (isOver) return;
-    if (document.documentElement.scrollHeight >= where.scroll + innerHeight || performance.now() > until) {
-      scrollTo(0, where.scroll);
+    const isLongEnough = document.documentElement.scrollHeight >= where.scroll + innerHeight;
+    if (isLongEnough || performance.now() > until) {
+      if (isLongEnough) scrollTo(0, where.scroll);
       rest();
     } else {
       setTimeout(again, 100);
