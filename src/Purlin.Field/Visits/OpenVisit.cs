@@ -130,6 +130,9 @@ public sealed class OpenVisit
         ? new EntryBody.EntryRestored { Entry = withdrawn.Entry }
         : new EntryBody.EntryWithdrawn { Entry = name };
 
+    /// <summary>Reads what the device wrote by itself, for a step that goes on from it: an edition that has come from the office.</summary>
+    public Task CatchUpAsync() => ReadOnAsync();
+
     /// <summary>Lets an entry that was taken back stand again.</summary>
     public Task<IReadOnlyList<EntryName>> RestoreAsync(EntryName entry) =>
         WriteAsync("Restored", new EntryBody.EntryRestored { Entry = entry });

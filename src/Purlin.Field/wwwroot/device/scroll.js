@@ -11,21 +11,22 @@ for (const event of ['pointerdown', 'wheel', 'keydown']) addEventListener(event,
 /** The person has moved on: nothing is put back any more. */
 export function rest() { isOver = true; }
 
-/** Puts the page where it was when the program ended. The screen grows as it is read, so it is tried until it is as long as it was. @param {string} url */
+/**
+ * Puts the page where it was when the program ended. The screen grows as it is read and judged, above the place too, so it is put right
+ * at each growth until the person touches it.
+ * @param {string} url
+ */
 export async function scrollBack(url) {
   const where = await lastWhere();
   if (isOver || where?.url !== url || where.scroll <= 0) { rest(); return; }
   const until = performance.now() + PATIENCE_MS;
-  /** Tries, and gives up once the person has touched the page. */
+  let height = 0;
   const again = () => {
-    if (isOver) return;
-    const isLongEnough = document.documentElement.scrollHeight >= where.scroll + innerHeight;
-    if (isLongEnough || performance.now() > until) {
-      if (isLongEnough) scrollTo(0, where.scroll);
-      rest();
-    } else {
-      setTimeout(again, 100);
-    }
+    if (isOver || performance.now() > until) { rest(); return; }
+    const now = document.documentElement.scrollHeight;
+    if (now !== height && now >= where.scroll + innerHeight) scrollTo(0, where.scroll);
+    height = now;
+    setTimeout(again, 100);
   };
   again();
 }
