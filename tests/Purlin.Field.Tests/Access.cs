@@ -1,5 +1,3 @@
-using Deque.AxeCore.Commons;
-using Deque.AxeCore.Playwright;
 using Purlin.Field.Tests.App;
 
 namespace Purlin.Field.Tests;
@@ -82,38 +80,11 @@ public sealed class Access(Browser browser) : IAsyncLifetime
         foreach (var (name, url, wait) in Screens)
         {
             await OpenAsync(url, wait);
-            faults.AddRange(await SeriousAsync(name, "day", Rules));
-            faults.AddRange(await SeriousAsync(name, "dark", Contrast));
-            faults.AddRange(await SeriousAsync(name, "sun", Contrast));
-            await DressAsync("day", "no");
-            faults.AddRange((await SmallAsync(44, 64)).Select(small => $"{name}: {small}"));
-            await DressAsync("day", "yes");
-            faults.AddRange((await SmallAsync(44, 96)).Select(small => $"{name}, gloved: {small}"));
-            if (!await phone.Page.EvaluateAsync<bool>("() => document.documentElement.scrollWidth <= innerWidth")) faults.Add($"{name} scrolls sideways");
-            await DressAsync("day", "no");
+            faults.AddRange(await phone.Page.FaultsAsync(name));
         }
 
         Assert.Empty(faults);
     }
-
-    private Task DressAsync(string theme, string glove) =>
-        phone.Page.EvaluateAsync("([theme, glove]) => { document.documentElement.dataset.theme = theme; document.documentElement.dataset.glove = glove; }", new[] { theme, glove });
-
-    private static readonly AxeRunOptions Rules = new() { Iframes = false, RunOnly = new() { Type = "tag", Values = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"] }, Rules = new() { ["color-contrast-enhanced"] = new() { Enabled = true } } };
-
-    // What a light changes is its colors; all other rules were tried in the first.
-    private static readonly AxeRunOptions Contrast = new() { Iframes = false, RunOnly = new() { Type = "rule", Values = ["color-contrast", "color-contrast-enhanced", "link-in-text-block"] } };
-
-    private async Task<IEnumerable<string>> SeriousAsync(string name, string theme, AxeRunOptions rules)
-    {
-        await DressAsync(theme, "no");
-        // The report stands in a frame without any rights, so no checker can run inside it; its page has tests of its own.
-        var result = await phone.Page.RunAxe(NoFrames, rules);
-        Assert.True(result.Passes.Length > (rules == Rules ? 5 : 0), $"{name}, {theme}: the checker hardly ran");
-        return result.Violations.Where(fault => fault.Impact is "serious" or "critical").SelectMany(fault => fault.Nodes.Select(node => $"{name}, {theme}: {fault.Id}: {node.Html[..Math.Min(160, node.Html.Length)]}"));
-    }
-
-    private static readonly AxeRunContext NoFrames = new() { Exclude = [new AxeSelector("iframe")] };
 
     private async Task OpenAsync(string url, string wait)
     {
@@ -121,20 +92,6 @@ public sealed class Access(Browser browser) : IAsyncLifetime
         else await phone.GoAsync(url);
         await phone.Page.Locator(wait).First.WaitForAsync();
     }
-
-    // Parhi, Karlson, Bederson, MobileHCI 2006: below 9.2 mm errors grow; 44 px is the floor for what is seldom used, 64 for capture, 96 with gloves.
-    private Task<string[]> SmallAsync(int floor, int capture) => phone.Page.EvaluateAsync<string[]>("""
-        ([floor, capture]) => {
-          const small = [];
-          for (const one of document.querySelectorAll('a[href], button, input, textarea, summary, [role=button]')) {
-            const box = one.getBoundingClientRect();
-            if (box.width === 0 || box.height === 0 || getComputedStyle(one).visibility === 'hidden' || one.closest('#blazor-error-ui, iframe')) continue;
-            const least = one.matches('.out, .reasons button, .rest, .thumb .act, .shutter, .cap-bar button') ? capture : floor;
-            if (box.height < least - 0.5 || box.width < Math.min(least, 68) - 0.5) small.push(`${Math.round(box.width)} x ${Math.round(box.height)} ${one.outerHTML.slice(0, 120)}`);
-          }
-          return small;
-        }
-        """, new[] { floor, capture });
 
     [Fact]
     public async Task What_is_frequent_lies_in_the_lower_part_under_the_thumb()
