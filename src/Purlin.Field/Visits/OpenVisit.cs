@@ -114,24 +114,13 @@ public sealed class OpenVisit
     /// <summary>Takes back an act: each of its entries is withdrawn, nothing is deleted.</summary>
     public async Task UndoAsync(Act act)
     {
-        var kept = await phone.WriteAsync(Id, "The undo", [.. act.Entries.Reverse().Select(Undoing)]);
+        var kept = await phone.WriteAsync(Id, "The undo", act.Undoing(Entries));
         var names = kept.Names;
-        if (kept.Ok && act.InOwnBook.Count > 0) kept = await phone.WriteAsync(OwnWording.Journal, "The undo", act.InOwnBook.Reverse().Select(name => Turned(act, name)));
+        if (kept.Ok && act.InOwnBook.Count > 0) kept = await phone.WriteAsync(OwnWording.Journal, "The undo", act.TurningInOwnBook());
         Refused = kept.Ok ? "" : kept.Words ?? "";
         if (kept.Ok) Last = new Act([.. names.Select(EntryName.Parse)], act.Words) { IsUndo = !act.IsUndo, InOwnBook = act.InOwnBook };
         await ReadOnAsync();
     }
-
-    // In the own book the same entries are taken back and put back in turn.
-    private static EntryBody Turned(Act act, EntryName name) => act.IsUndo ? new EntryBody.EntryRestored { Entry = name } : new EntryBody.EntryWithdrawn { Entry = name };
-
-    // What undoes a withdrawal is a restoring, so that a change of mind brings back what stood before.
-    private EntryBody Undoing(EntryName name) => Entries.FirstOrDefault(entry => entry.Name == name)?.Body is EntryBody.EntryWithdrawn withdrawn
-        ? new EntryBody.EntryRestored { Entry = withdrawn.Entry }
-        : new EntryBody.EntryWithdrawn { Entry = name };
-
-    /// <summary>Reads what the device wrote by itself, for a step that goes on from it: an edition that has come from the office.</summary>
-    public Task CatchUpAsync() => ReadOnAsync();
 
     /// <summary>Lets an entry that was taken back stand again.</summary>
     public Task<IReadOnlyList<EntryName>> RestoreAsync(EntryName entry) =>
@@ -182,7 +171,8 @@ public sealed class OpenVisit
         Changed?.Invoke();
     }
 
-    private async Task ReadOnAsync()
+    /// <summary>Reads what the device wrote since, and judges it soon. A step calls it that goes on from what the device wrote by itself: an edition that has come from the office.</summary>
+    public async Task ReadOnAsync()
     {
         var mine = lines;
         var fresh = await mine.ReadOnAsync();
