@@ -34,7 +34,6 @@ public sealed class Access(Browser browser) : IAsyncLifetime
         ["/new"] = "text=Draw the house",
         ["/visit/{Inspection}"] = ".places a",
         ["/visit/{Inspection}/place/{Name}"] = ".place-drawing",
-        ["/visit/{Inspection}/list/{Name}"] = ".look",
         ["/visit/{Inspection}/walk"] = ".part",
         ["/visit/{Inspection}/issue"] = ".part",
         ["/visit/{Inspection}/acts"] = ".acts li",
@@ -100,7 +99,7 @@ public sealed class Access(Browser browser) : IAsyncLifetime
         {
             await phone.Page.SetViewportSizeAsync(width, height);
             await phone.OpenReadyAsync(seed.PlaceUrl(seed.Kitchen));
-            await phone.Page.Locator(".look").First.WaitForAsync();
+            await phone.Page.Locator(".thing").First.WaitForAsync();
             foreach (var button in await phone.Page.Locator(".thumb button, .sayline input").AllAsync())
             {
                 var box = (await button.BoundingBoxAsync())!;
@@ -114,7 +113,7 @@ public sealed class Access(Browser browser) : IAsyncLifetime
     {
         await phone.Page.EmulateMediaAsync(new() { ReducedMotion = ReducedMotion.Reduce });
         await phone.OpenReadyAsync(seed.PlaceUrl(seed.Kitchen));
-        await phone.Page.Locator(".chips .add").TapAsync();
+        await phone.Page.Locator(".thumb .act").First.TapAsync();
         await phone.Page.Locator(".slip").WaitForAsync();
         Assert.Equal(0, await phone.Page.EvaluateAsync<int>("() => document.getAnimations().length"));
     }

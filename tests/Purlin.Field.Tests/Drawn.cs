@@ -17,7 +17,7 @@ public sealed class Drawn(Browser browser) : IAsyncLifetime
         phone = await browser.PhoneAsync(host.Address, 390, 844);
         await phone.OpenBareAsync();
         seed = await phone.SeedAsync();
-        await phone.OpenReadyAsync(seed.DrawnUrl(seed.Bathroom));
+        await phone.OpenReadyAsync(seed.PlaceUrl(seed.Bathroom));
         await Page.Locator(".place-drawing svg [data-place]").First.WaitForAsync();
     }
 

@@ -62,12 +62,13 @@ public sealed class EndToEnd(Browser browser) : IAsyncLifetime
         await Page.Locator(".thumb .shutter").TapAsync();
         await phone.UntilAsync(inspection, "photo.taken", 1);
 
-        await Page.Locator(".thumb .act", new() { HasText = "measure" }).TapAsync();
+        await Page.Locator(".sheet-acts button", new() { HasText = "Measure" }).TapAsync();
         await Page.Locator(".slip .pick button", new() { HasText = "Hot water temperature" }).TapAsync();
         foreach (var figure in (string[])["1", "4", "8"]) await Page.Locator(".pad-keys button", new() { HasText = figure }).First.TapAsync();
         await Page.Locator(".pad .done").TapAsync();
         await phone.UntilAsync(inspection, "reading.taken", 1);
 
+        await Page.Locator(".sheet-head button").First.TapAsync();
         await Page.Locator(".head .back").TapAsync();
         await Page.Locator(".places a", new() { HasText = "Crawl space" }).TapAsync();
         await Page.GetByText("+ Something else could not be looked at").TapAsync();

@@ -22,14 +22,15 @@ public sealed class Facts(Browser browser) : IAsyncLifetime
         seed = await phone.SeedAsync();
         await phone.OpenReadyAsync(seed.PlaceUrl(seed.Mechanical));
 
-        await TapAsync(".chips .add", ".slip .pick button >> text=Gas piping", ".add-fact");
+        await AddAsync("gas piping");
         // After each answer the next question stands ready: no tap between them.
         await TapAsync("[data-answer='black steel']", "[data-answer='3/4 in']", ".fact-entry .pad-keys button >> text=6", ".fact-entry .pad-keys button >> text=0", ".fact-entry .pad .done");
         await phone.UntilAsync(seed.Insp, "fact.stated", 3);
         Assert.Equal(["material black steel ", "pipe size 3/4 in ", "longest run 60 ft"], await StatedAsync());
 
-        await TapAsync(".chips button >> text=Water heater", ".add-fact", "[data-fact='fuel']", "[data-answer='natural gas']");
+        await TapAsync(".sheet-head button", ".thing[data-thing='water heater']", ".add-fact", "[data-fact='fuel']", "[data-answer='natural gas']");
         await phone.UntilAsync(seed.Insp, "fact.stated", 4);
+        await TapAsync(".sheet-head button");
         // The pipe's sum now lacks one number alone.
         await Assertions.Expect(phone.Page.Locator(".ask[data-asks='gas-pipe']")).ToContainTextAsync("Record the input of the water heater: then the gas pipe size can be judged.");
         await TapAsync(".ask[data-asks='gas-pipe'] button");
@@ -37,6 +38,7 @@ public sealed class Facts(Browser browser) : IAsyncLifetime
         foreach (var figure in "199000") await TapAsync($".fact-entry .pad-keys button >> text={figure}");
         await TapAsync(".fact-entry .pad .done");
         await phone.UntilAsync(seed.Insp, "fact.stated", 5);
+        await TapAsync(".sheet-head button");
         Assert.Equal("input 199000 Btu/h", (await StatedAsync())[^1]);
         await Assertions.Expect(phone.Page.Locator(".ask[data-asks='gas-pipe']")).ToHaveCountAsync(0);
 
@@ -53,7 +55,7 @@ public sealed class Facts(Browser browser) : IAsyncLifetime
         await phone.OpenBareAsync();
         seed = await phone.SeedAsync();
         await phone.OpenReadyAsync(seed.PlaceUrl(seed.Site));
-        await TapAsync(".chips button >> text=House", ".add-fact", "[data-answer='4 marine']");
+        await TapAsync(".thing[data-thing='house']", ".add-fact", "[data-answer='4 marine']");
         await phone.UntilAsync(seed.Insp, "fact.stated", 1);
         Assert.Equal(["climate zone 4 marine "], await StatedAsync());
         Assert.Empty(phone.PageErrors);
@@ -66,7 +68,7 @@ public sealed class Facts(Browser browser) : IAsyncLifetime
         await phone.OpenBareAsync();
         seed = await phone.SeedAsync();
         await phone.OpenReadyAsync(seed.PlaceUrl(seed.Site));
-        await TapAsync(".chips .add", ".slip .pick button >> text=Grading", "[data-reading='ground level']");
+        await TapAsync(".thing[data-thing='grading']", "[data-reading='ground level']");
         // Level at the wall, then 2, 4 ... 10 ft out: the ground rises by 5 in, so it falls toward the house (IRC R401.3).
         foreach (var level in "012345") await TapAsync($".slip .pad-keys button >> text={level}", ".slip .pad .done");
         await phone.UntilAsync(seed.Insp, "reading.taken", 6);
@@ -75,6 +77,12 @@ public sealed class Facts(Browser browser) : IAsyncLifetime
         await phone.OpenReadyAsync(seed.Url("/matters"));
         await Assertions.Expect(phone.Page.GetByText("Ground slopes toward the house").First).ToBeVisibleAsync();
         Assert.Empty(phone.PageErrors);
+    }
+
+    private async Task AddAsync(string kind)
+    {
+        await phone.Page.Locator(".more-things input").FillAsync(kind);
+        await TapAsync($".token[data-kind='{kind}']", ".add-fact");
     }
 
     private async Task TapAsync(params string[] selectors)

@@ -28,14 +28,15 @@ public sealed class Notes(Browser browser) : IAsyncLifetime
         await phone.OpenBareAsync();
         var seed = await phone.SeedAsync();
         await phone.OpenReadyAsync(seed.PlaceUrl(seed.Mechanical));
-        await Page.Locator(".chips button").Filter(new() { HasText = "Water heater" }).First.TapAsync();
+        await Page.Locator(".thing[data-thing='water heater']").TapAsync();
         await Page.Locator(".sayline input").FillAsync("smell of gas");
-        await Page.Locator(".sayline button[type=submit]").TapAsync();
+        await Page.Locator(".proposals .as-said").TapAsync();
         await phone.UntilAsync(seed.Insp, "note.written", 1);
         var note = (await phone.LinesAsync(seed.Insp))[^1].GetProperty("body");
         Assert.Equal(seed.WaterHeater, note.GetProperty("about").GetString());
         Assert.Equal(17, note.GetProperty("part").GetString()!.Length);
         await Assertions.Expect(Page.Locator(".notes .note")).ToContainTextAsync("smell of gas");
+        await Page.Locator(".sheet-head button").First.TapAsync();
         await Assertions.Expect(Page.Locator(".notes .note")).ToContainTextAsync("Water heater");
 
         await phone.OpenReadyAsync(seed.Url("/issue"));

@@ -93,9 +93,10 @@ public sealed class Offline(Browser browser) : IAsyncLifetime
         await phone.OpenBareAsync();
         var seed = await phone.SeedAsync();
         var page = await phone.OpenReadyAsync(seed.PlaceUrl(seed.Kitchen));
-        await page.GetByRole(AriaRole.Button, new() { Name = "not there" }).First.TapAsync();
+        await page.Locator(".thing").First.TapAsync();
+        await page.Locator(".sign").First.TapAsync();
         await page.Locator(".undo button").TapAsync();
-        await Assertions.Expect(page.Locator(".look.done")).ToHaveCountAsync(0);
+        await Assertions.Expect(page.Locator(".sign-answered")).ToHaveCountAsync(0);
         await phone.OpenReadyAsync(seed.Url("/acts"));
         await page.GetByRole(AriaRole.Button, new() { Name = "Restore" }).First.TapAsync();
         await phone.UntilAsync(seed.Insp, "entry.restored", 1);

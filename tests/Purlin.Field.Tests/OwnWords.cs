@@ -117,8 +117,7 @@ public sealed class OwnWords(Browser browser) : IAsyncLifetime
         await phone.UntilAsync(seed.Insp, "condition.written", 1);
         var attic = (await phone.LinesAsync(seed.Insp)).First(line => line.GetProperty("type").GetString() == "place.added" && Text(line.GetProperty("body"), "kind") == "attic");
         await phone.OpenReadyAsync(seed.PlaceUrl($"{Text(attic, "dev")}.{attic.GetProperty("seq").GetInt32()}"));
-        await Page.GetByRole(AriaRole.Button, new() { Name = "Something else seen here" }).TapAsync();
-        await Page.GetByLabel("What do you see?").FillAsync("droppings");
+        await Page.Locator(".sayline input").FillAsync("droppings");
         await Page.Locator("[data-recognised='own.bats-in-the-attic']").TapAsync();
         await phone.UntilAsync(seed.Insp, "observation.made", 3);
         await phone.OpenReadyAsync(seed.Url("/matter/own,bats-in-the-attic"));

@@ -24,16 +24,25 @@ public sealed class Saying(Browser browser) : IAsyncLifetime
         var seed = await phone.SeedAsync();
         await phone.OpenReadyAsync(seed.PlaceUrl(seed.Mechanical));
         await SayAsync("double tapped brea");
-        await Page.Locator(".own [data-recognised='panelboard.breaker-doubled']").TapAsync();
+        var meant = Page.Locator(".proposals [data-recognised='panelboard.breaker-doubled']");
+        await Assertions.Expect(meant).ToContainTextAsync("panelboard, new here");
+        Assert.InRange(await Page.Locator(".proposals [data-recognised]").CountAsync(), 1, 5);
+        await meant.TapAsync();
         await phone.UntilAsync(seed.Insp, "observation.made", 1);
+        // Its thing is in hand now, so more is said of that.
+        await Assertions.Expect(Page.Locator(".sheet h2")).ToHaveTextAsync("Panelboard");
         await SayAsync("bees hum behind the plaster");
-        await Page.Locator(".own button[type=submit]").TapAsync();
-        await phone.UntilAsync(seed.Insp, "observation.made", 2);
+        await Page.Locator(".proposals .as-said").TapAsync();
+        await phone.UntilAsync(seed.Insp, "note.written", 1);
+        await Assertions.Expect(Page.Locator(".sayline input")).ToHaveValueAsync("");
 
-        var said = (await phone.LinesAsync(seed.Insp)).Where(line => line.GetProperty("type").GetString() == "observation.made").Select(line => line.GetProperty("body")).ToArray();
-        Assert.Equal(("panelboard.breaker-doubled", "seen", seed.Mechanical), (said[0].GetProperty("condition").GetString(), said[0].GetProperty("outcome").GetString(), said[0].GetProperty("place").GetString()));
-        Assert.Equal("bees hum behind the plaster", said[1].GetProperty("words").GetString());
-        Assert.False(said[1].TryGetProperty("condition", out var none) && none.ValueKind == System.Text.Json.JsonValueKind.String);
+        var lines = await phone.LinesAsync(seed.Insp);
+        var panel = lines.Last(line => line.GetProperty("type").GetString() == "component.added");
+        var name = $"{panel.GetProperty("dev").GetString()}.{panel.GetProperty("seq").GetInt32()}";
+        var seen = lines.Single(line => line.GetProperty("type").GetString() == "observation.made").GetProperty("body");
+        Assert.Equal(("panelboard.breaker-doubled", "seen", seed.Mechanical, name), (seen.GetProperty("condition").GetString(), seen.GetProperty("outcome").GetString(), seen.GetProperty("place").GetString(), seen.GetProperty("component").GetString()));
+        var note = lines.Single(line => line.GetProperty("type").GetString() == "note.written").GetProperty("body");
+        Assert.Equal(("bees hum behind the plaster", name), (note.GetProperty("text").GetString(), note.GetProperty("about").GetString()));
         Assert.Empty(phone.PageErrors);
     }
 
@@ -43,9 +52,5 @@ public sealed class Saying(Browser browser) : IAsyncLifetime
         await host.DisposeAsync();
     }
 
-    private async Task SayAsync(string words)
-    {
-        await Page.GetByText("Something else seen here").TapAsync();
-        await Page.GetByLabel("What do you see?").FillAsync(words);
-    }
+    private Task SayAsync(string words) => Page.Locator(".sayline input").FillAsync(words);
 }

@@ -38,7 +38,8 @@ public sealed class Syncing(Browser browser) : IAsyncLifetime
         var page = await phone.OpenReadyAsync(seed.PlaceUrl(seed.Kitchen));
         await page.Locator(".thumb .shutter").TapAsync();
         await phone.UntilAsync(seed.Insp, "photo.taken", 1);
-        await page.Locator(".look .out.seen").First.TapAsync();
+        await page.Locator(".thing").First.TapAsync();
+        await page.Locator(".sign").First.TapAsync();
         await phone.UntilAsync(seed.Insp, "observation.made", 1);
         Assert.Equal("Only on this phone", await StandingAsync(phone, seed.Insp));
 

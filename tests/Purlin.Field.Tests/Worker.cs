@@ -28,7 +28,8 @@ public sealed partial class Worker(Browser browser) : IAsyncLifetime
         await Assertions.Expect(page.Locator(".visit")).ToContainTextAsync("14 Alder Bend");
 
         await phone.OpenReadyAsync(seed.PlaceUrl(seed.Kitchen));
-        await page.GetByRole(AriaRole.Button, new() { Name = "not there" }).First.TapAsync();
+        await page.Locator(".thing").First.TapAsync();
+        await page.Locator(".rest-sound").TapAsync();
         await phone.UntilAsync(seed.Insp, "observation.made", 1);
         await page.Locator(".thumb .shutter").TapAsync();
         await phone.UntilAsync(seed.Insp, "photo.taken", 1);

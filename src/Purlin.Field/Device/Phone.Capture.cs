@@ -7,9 +7,6 @@ namespace Purlin.Field.Device;
 /// <summary>Camera, microphone and pictures.</summary>
 public sealed partial class Phone
 {
-    /// <summary>Shows the viewfinder inside an element; gives why there is none, or nothing.</summary>
-    public Task<string> ShowViewfinderAsync(ElementReference frame) => AskAsync<string>("showViewfinder", frame);
-
     /// <summary>Opens the camera over the whole screen.</summary>
     public Task LargeViewfinderAsync(string inspection, EntryName place, string words) => TellAsync("largeViewfinder", inspection, place.ToString(), words);
 

@@ -23,6 +23,9 @@ public sealed partial class Phone
     /// <summary>Brings a part into sight when it is not.</summary>
     public Task ShowAsync(ElementReference element) => TellAsync("show", element);
 
+    /// <summary>Brings the page to its top.</summary>
+    public Task ToTopAsync() => TellAsync("toTop");
+
     /// <summary>Half-typed words of a field; empty when there are none.</summary>
     public Task<string> DraftAsync(string key) => AskAsync<string>("draft", key);
 

@@ -12,6 +12,9 @@ public static class PlaceThings
 {
     private const string UsualMark = "usual:";
 
+    // What holds for the whole house (rain, climate zone) is recorded on its ground.
+    private const string House = "house";
+
     // What stands in two of five such places is drawn faint at once; rarer things are found by their name.
     private const double IsUsual = 0.4;
 
@@ -29,7 +32,7 @@ public static class PlaceThings
             .OfType<Condition>().Select(condition => condition.Component).ToHashSet(StringComparer.Ordinal);
         var usual = book.Usual.GetValueOrDefault(place.Kind);
         List<string> order = [.. usual?.Things.Select(thing => thing.Component).Distinct(StringComparer.Ordinal) ?? []];
-        var here = inspection.Components.Where(component => component.Place == place.Id).ToList();
+        var here = inspection.Components.Where(component => component.Place == place.Id || (component.Kind == House && place.Kind == PlaceKind.Site)).ToList();
         var kinds = here.Select(component => component.Kind).ToHashSet(StringComparer.Ordinal);
         var property = inspection.Opening?.Body.Property;
         var recorded = here.Select(component => new PlaceThing(component.Id.ToString(), component.Kind, component.Name ?? component.Kind, StateOf(inspection, book, place, component.Kind, component.Id))

@@ -15,9 +15,6 @@ public sealed class Hand(NavigationManager navigation, OpenVisit visit)
 
     public string Of(EntryName place) => $"/visit/{visit.Id}/place/{Address(place)}";
 
-    /// <summary>A place as one long list.</summary>
-    public string AsList(EntryName place) => $"/visit/{visit.Id}/list/{Address(place)}";
-
     public void To(string url) => navigation.NavigateTo(url);
 
     public string NameOf(EntryName? place) => visit.Inspection.Places.FirstOrDefault(one => one.Id == place)?.Name ?? "Whole house";

@@ -133,11 +133,8 @@ public sealed class Phone(IBrowserContext context, string address) : IAsyncDispo
 /// <summary>What was seeded.</summary>
 public sealed record Seed(string Insp, string Site, string Kitchen, string Bathroom, string CrawlSpace, string Mechanical, string WaterHeater)
 {
-    /// <summary>A place as one long list.</summary>
-    public string PlaceUrl(string place) => $"/visit/{Insp}/list/{place.Replace('.', '-')}";
-
-    /// <summary>A place as its drawing.</summary>
-    public string DrawnUrl(string place) => $"/visit/{Insp}/place/{place.Replace('.', '-')}";
+    /// <summary>A place.</summary>
+    public string PlaceUrl(string place) => $"/visit/{Insp}/place/{place.Replace('.', '-')}";
 
     public string Url(string page = "") => $"/visit/{Insp}{page}";
 }

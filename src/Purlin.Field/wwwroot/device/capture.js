@@ -75,9 +75,6 @@ export function closeCapture() {
   if (!root) return;
   root.hidden = true;
   root.replaceChildren();
-  // The one viewfinder goes back to the place it was taken from.
-  const frame = /** @type {HTMLElement|null} */ (document.querySelector('.finder-frame'));
-  if (frame) void camera.show(frame);
 }
 
 export function isOpen() { return root !== undefined && !root.hidden; }

@@ -10,14 +10,14 @@ import { keepPhoto, keepSound } from './photo.js';
 import { address, original, picture } from './derive.js';
 import { inPlainWords } from './words.js';
 import { signal } from './signal.js';
-import { openCapture, closeCapture, isOpen } from './capture.js';
+import { openCapture, closeCapture } from './capture.js';
 import { OpenedArchive, clearArchive, exportArchive, handOver } from './archive.js';
 import { rest } from './scroll.js';
 
 export { programReady } from './start.js';
 export { askToKeep } from './store.js';
 export { draft, clearDraft, clearDrafts } from './drafts.js';
-export { scrollBack, show } from './scroll.js';
+export { scrollBack, show, toTop } from './scroll.js';
 
 /** @typedef {{invokeMethodAsync: (name: string, ...values: unknown[]) => Promise<unknown>}} Screens */
 /** @typedef {{ok:boolean, names?:string[], sha?:string, words?:string}} Kept */
@@ -162,13 +162,6 @@ export async function bring(insp) {
 
 /** @param {boolean} isAlone */
 export async function keepToPhone(isAlone) { await store.putMeta('alone', isAlone ? true : null); }
-
-/** @param {HTMLElement} frame */
-export async function showViewfinder(frame) {
-  if (isOpen()) return '';
-  await camera.show(frame);
-  return camera.whyNot();
-}
 
 /** Takes and keeps one picture. @param {string} insp @param {string|null} place @param {string|null} component @param {string|null} evidence */
 export function takePhoto(insp, place, component, evidence) {

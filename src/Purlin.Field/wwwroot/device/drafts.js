@@ -68,7 +68,7 @@ export function noteWhere(change) {
 /** A screen was opened: another address begins at its top with nothing chosen. @param {string} url @param {string} name */
 export function noteAddress(url, name) {
   const insp = /^\/visit\/([^/]+)/.exec(url)?.[1];
-  const place = /\/(?:place|list)\/([a-z0-9~]+-\d+)$/.exec(url)?.[1].replace('-', '.');
+  const place = /\/place\/([a-z0-9~]+-\d+)$/.exec(url)?.[1].replace('-', '.');
   noteWhere(url === where.url ? { insp, place, name } : { url, insp, place, name, scroll: 0, component: undefined });
 }
 

@@ -34,9 +34,12 @@ export async function scrollBack(url) {
 /** Brings a part below the bars that stay at the top, when it is out of sight. @param {Element|null} element */
 export function show(element) {
   if (!element?.isConnected) return;
-  const top = [...document.querySelectorAll('.head, .finder')].filter(bar => ['sticky', 'fixed'].includes(getComputedStyle(bar).position))
+  const top = [...document.querySelectorAll('.head')].filter(bar => ['sticky', 'fixed'].includes(getComputedStyle(bar).position))
     .reduce((lowest, bar) => Math.max(lowest, bar.getBoundingClientRect().bottom), 0);
   const foot = document.querySelector('.foot')?.getBoundingClientRect().top ?? innerHeight;
   const { top: from, height } = element.getBoundingClientRect();
   if (from < top || from + Math.min(height, 120) > foot) scrollBy({ top: from - top - 8, behavior: 'instant' });
 }
+
+/** Brings the page to its top, after what changed on it was drawn. */
+export function toTop() { requestAnimationFrame(() => scrollTo({ top: 0, behavior: 'instant' })); }
