@@ -1,20 +1,22 @@
 using Purlin.Field.House;
 using Purlin.Journal;
 using Purlin.Journal.Fold;
+using Purlin.Journal.Told;
 
 namespace Purlin.Field.Visits;
 
-/// <summary>The house as its facts would draw it, before an inspection is opened.</summary>
+/// <summary>The house as it is told, drawn before an inspection is opened: by the same entries that will be written, so that it is the same drawing.</summary>
 public static class Preview
 {
-    public static string Of(Property facts)
+    private const string Nowhere = "preview";
+
+    public static string Of(ToldHouse told) => Section.Picture(Fold(told));
+
+    private static Inspection Fold(ToldHouse told)
     {
-        var opened = new EntryBody.InspectionOpened { Property = facts, Date = new DateOnly(2000, 1, 1) };
-        return Section.Picture(new Inspection
-        {
-            Id = "preview",
-            Opening = new(new EntryName("preview", 1), opened),
-            Places = [.. StartingPlaces.For(facts).Select((place, index) => new Place { Id = new EntryName("preview", index + 2), Kind = place.Kind, Name = place.Name, Storey = place.Storey, Order = place.Order ?? index })],
-        });
+        ArgumentNullException.ThrowIfNull(told);
+        Pen pen = new(Nowhere, Nowhere);
+        EntryBody opened = new EntryBody.InspectionOpened { Property = told.Facts, Date = new DateOnly(2000, 1, 1) };
+        return Folding.Fold([.. told.Entries(at => new EntryName(Nowhere, at), 1).Prepend(opened).Select(body => pen.Write(body, DateTimeOffset.UnixEpoch))]);
     }
 }

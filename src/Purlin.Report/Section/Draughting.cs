@@ -41,6 +41,9 @@ internal sealed class Draughting(SectionPlan plan, IReadOnlyDictionary<EntryName
         marks.Add(new Mark.Stroke(trace, line, ink));
     }
 
+    /// <summary>A mark made elsewhere: letters among letters, all else among lines.</summary>
+    public void Mark(Mark mark) => (mark is Mark.Lettering ? letters : marks).Add(mark);
+
     public void Letter(Mark.Lettering lettering) => letters.Add(lettering);
 
     public void Pin(Mark.Balloon balloon, IEnumerable<Mark> leading)

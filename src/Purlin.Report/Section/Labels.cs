@@ -11,14 +11,19 @@ internal static class Labels
     public static IReadOnlyList<string> For(string name, double size, double width, Phrase words, int most = 2)
     {
         var brief = Shorten(name, words);
+        // What stands in its own part of the drawing needs not be told apart there: "Roof, addition" is a roof.
+        var first = Shorten(name.Split(',')[0], words);
         // A number alone on a second line reads worse than a short form on one.
-        (string Text, int Most)[] tries = char.IsAsciiDigit(name.LastOrDefault()) ? [(name, 1), (brief, 1), (name, most), (brief, most)] : [(name, most), (brief, most)];
+        (string Text, int Most)[] tries =
+        [
+            .. char.IsAsciiDigit(name.LastOrDefault()) ? ((string, int)[])[(name, 1), (brief, 1), (name, most), (brief, most)] : ((string, int)[])[(name, most), (brief, most)], (first, most),
+        ];
         foreach (var (text, lines) in tries)
         {
             var broken = Typesetting.Lines(text, size, Cut.Bold, width);
             if (broken.Count <= lines && text.Split(' ').All(word => Typesetting.Width(word, size, Cut.Bold) <= width)) return broken;
         }
-        var cut = Typesetting.Lines(brief, size, Cut.Bold, width).Take(most).ToList();
+        var cut = Typesetting.Lines(first, size, Cut.Bold, width).Take(most).ToList();
         if (cut.Count > 0) cut[^1] = Typesetting.Fit(cut[^1] + "…", size, Cut.Bold, width);
         return cut;
     }

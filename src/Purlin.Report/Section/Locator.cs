@@ -17,8 +17,7 @@ internal static class Locator
         if (filled.Length == 0) return null;
         var marks = ImmutableArray.CreateBuilder<Mark>();
         foreach (var cell in filled.Where(cell => !plan.Tiles.Contains(cell) && !plan.Roofs.Contains(cell))) marks.Add(new Mark.Area(Trace.Around(cell.Box), Ink.Text));
-        var roof = RoofPart.Outline(plan.RoofBox, plan.Shape.RoofForm);
-        var outline = Trace.Through([.. roof]);
+        var outline = Trace.Join(plan.Bodies.Where(body => !body.IsRoofed).Select(body => Trace.Through([.. body.RoofLine])));
         if (filled.Any(plan.Roofs.Contains)) marks.Add(new Mark.Stroke(outline, LineClass.Heavy, Ink.Text));
         marks.Add(new Mark.Stroke(outline, LineClass.Beyond, Ink.Line));
         foreach (var box in Outlines(plan)) marks.Add(new Mark.Stroke(Trace.Around(box), LineClass.Beyond, Ink.Line));
@@ -30,9 +29,12 @@ internal static class Locator
 
     private static IEnumerable<Box> Outlines(SectionPlan plan)
     {
-        yield return plan.House;
-        foreach (var storey in plan.Storeys) yield return storey.Box;
-        yield return plan.Below;
+        foreach (var body in plan.Bodies)
+        {
+            yield return body.House;
+            foreach (var storey in body.Storeys) yield return storey.Box;
+            yield return body.Below;
+        }
         if (plan.Garage is { } garage) yield return garage.Box;
         if (plan.Deck is { } deck) yield return deck.Box with { Y = deck.Box.Bottom - 14, Height = 14 };
     }

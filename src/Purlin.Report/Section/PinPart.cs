@@ -111,28 +111,29 @@ internal static class PinPart
     {
         var index = used[cell.Place.Id] = used.GetValueOrDefault(cell.Place.Id) + 1;
         var share = index switch { 1 => 0.5, 2 => 0.25, 3 => 0.75, 4 => 0.12, 5 => 0.88, _ => 0.37 + index % 3 * 0.13 };
-        if (sheet.Plan.Roofs.Contains(cell)) return OnSlope(sheet.Plan, 0.56 + share * 0.4);
+        if (sheet.Plan.Roofs.Contains(cell)) return OnSlope(sheet.Plan.BodyOf(cell), 0.56 + share * 0.4);
         var strip = Strip(sheet.Plan, cell);
         return new Spot(strip.X + strip.Width * share, strip.Y + strip.Height * (index % 2 == 1 ? 0.35 : 0.65));
     }
 
-    private static Spot OnSlope(SectionPlan plan, double share)
+    private static Spot OnSlope(Body body, double share)
     {
-        var outline = RoofPart.Outline(plan.RoofBox, plan.Shape.RoofForm);
-        var x = plan.RoofBox.X + plan.RoofBox.Width * share;
+        var outline = body.RoofLine;
+        var x = body.RoofBox.X + body.RoofBox.Width * share;
         for (var index = 0; index + 1 < outline.Count; index++)
         {
             Spot from = outline[index], to = outline[index + 1];
             if (x >= from.X && x <= to.X) return new Spot(x, from.Y + (x - from.X) / (to.X - from.X) * (to.Y - from.Y) + 3);
         }
-        return new Spot(x, plan.RoofBox.Bottom);
+        return new Spot(x, body.RoofBox.Bottom);
     }
 
     /// <summary>Where in a place its pins stand, clear of its name.</summary>
     private static Box Strip(SectionPlan plan, Cell cell)
     {
         var tall = 2 * Callout.Radius;
-        if (plan.Roofs.Contains(cell)) return new Box(plan.House.X + plan.House.Width * 0.7 + 24, plan.RoofBox.Y + plan.RoofBox.Height * 0.05, plan.Measures.Width - plan.Measures.Right - plan.House.X - plan.House.Width * 0.7 - 24, tall * 1.9);
+        if (plan.Roofs.Contains(cell) && plan.Bodies.Count == 1) return new Box(plan.House.X + plan.House.Width * 0.7 + 24, plan.Main.RoofBox.Y + plan.Main.RoofBox.Height * 0.05, plan.Measures.Width - plan.Measures.Right - plan.House.X - plan.House.Width * 0.7 - 24, tall * 1.9);
+        if (plan.Roofs.Contains(cell)) return new Box(cell.Box.X + cell.Box.Width * 0.55, cell.Box.Y, cell.Box.Width * 0.5, tall);
         if (plan.Attics.Contains(cell)) return new Box(cell.Box.X + cell.Box.Width * 0.14, cell.Box.Bottom - tall - 2, cell.Box.Width * 0.72, tall);
         if (plan.Sites.Contains(cell)) return new Box(cell.Box.X + 6, cell.Box.Bottom - tall - 4, cell.Box.Width * 0.38, tall);
         if (plan.Tiles.Contains(cell)) return new Box(cell.Box.X + 1, cell.Box.Y + 10, cell.Box.Width - 2, tall * 1.75);
@@ -142,7 +143,7 @@ internal static class PinPart
     /// <summary>The line of a place on which its knot hangs.</summary>
     private static Spot OnLine(SectionPlan plan, Cell cell) => cell switch
     {
-        _ when plan.Roofs.Contains(cell) => OnSlope(plan, 0.2),
+        _ when plan.Roofs.Contains(cell) => OnSlope(plan.BodyOf(cell), 0.2),
         _ when plan.Deck == cell => new Spot(cell.Box.X + 2, plan.Ground + 1),
         _ when plan.Sites.Contains(cell) => new Spot(cell.Box.Right - 16, plan.Ground),
         _ when plan.Tiles.Contains(cell) => new Spot(cell.Box.Right - 9, cell.Box.Bottom - plan.Measures.Letter - 8),

@@ -11,20 +11,32 @@ internal sealed record PlacesInCut
 
     private PlacesInCut(Inspection inspection)
     {
-        Place[] ordered = [.. inspection.Places.OrderBy(place => place.Order)];
-        byName = ordered.ToDictionary(place => place.Id);
+        Place[] everywhere = [.. inspection.Places.OrderBy(place => place.Order)];
+        byName = everywhere.ToDictionary(place => place.Id);
+        var apart = inspection.Parts.Where(part => part.Side == "apart").Select(part => part.Id).ToHashSet();
+        Place[] ordered = [.. everywhere.Where(place => place.Part is not { } part || !apart.Contains(part))];
+        var pools = inspection.Components.Where(component => component.Kind == "pool").Select(component => component.Place).OfType<EntryName>().ToHashSet();
         Sites = [.. Of(ordered, PlaceKind.Site)];
         Sides = [.. Of(ordered, PlaceKind.Side)];
         Roofs = [.. Of(ordered, PlaceKind.Roof)];
         Attics = [.. Of(ordered, PlaceKind.Attic)];
         Garages = [.. Of(ordered, PlaceKind.Garage)];
         Decks = [.. Of(ordered, PlaceKind.Deck)];
-        Elsewhere = [.. Of(ordered, PlaceKind.Outbuilding)];
-        Below = [.. ordered.Where(place => place.Kind is PlaceKind.Basement or PlaceKind.CrawlSpace || IsRoom(place) && StoreyOf(place) < 0)];
-        Rooms = [.. ordered.Where(place => IsRoom(place) && StoreyOf(place) >= 0)];
+        // Of several grounds the one that holds a pool is the pool; the only one is the lot, with a pool or without.
+        Pools = Sites.Count < 2 ? [] : [.. Sites.Skip(1).Where(place => pools.Contains(place.Id) || place.Name.Contains("pool", StringComparison.OrdinalIgnoreCase))];
+        Grounds = [.. Sites.Except(Pools)];
+        Elsewhere = [.. Of(ordered, PlaceKind.Outbuilding), .. everywhere.Except(ordered)];
+        Below = [.. ordered.Where(place => place.Kind is PlaceKind.Basement or PlaceKind.CrawlSpace || IsRoom(place) && LevelOf(place) <= -1)];
+        Rooms = [.. ordered.Where(place => IsRoom(place) && LevelOf(place) > -1)];
     }
 
     public IReadOnlyList<Place> Sites { get; }
+
+    /// <summary>The lot, without its pools.</summary>
+    public IReadOnlyList<Place> Grounds { get; }
+
+    /// <summary>Basins open to the sky.</summary>
+    public IReadOnlyList<Place> Pools { get; }
 
     public IReadOnlyList<Place> Sides { get; }
 
@@ -44,12 +56,12 @@ internal sealed record PlacesInCut
 
     public static PlacesInCut Of(Inspection inspection) => new(inspection);
 
-    /// <summary>Its own storey, else that of the place it is in, else the ground floor; kept within what can be drawn.</summary>
-    public int StoreyOf(Place place)
+    /// <summary>Height of its own floor, else that of the place it is in, else the ground floor; in halves of a storey, kept within what can be drawn.</summary>
+    public double LevelOf(Place place)
     {
         var at = place;
-        for (var depth = 0; depth < 8 && at.Storey is null && at.Parent is { } parent && byName.TryGetValue(parent, out var above); depth++) at = above;
-        return Math.Clamp(at.Storey ?? 0, -1, 5);
+        for (var depth = 0; depth < 8 && at.Level is null && at.Storey is null && at.Parent is { } parent && byName.TryGetValue(parent, out var above); depth++) at = above;
+        return Math.Round(Math.Clamp(at.Level ?? at.Storey ?? 0, -1, 5) * 2) / 2;
     }
 
     private static bool IsRoom(Place place) => !outside.Contains(place.Kind);

@@ -4,64 +4,119 @@ using Purlin.Report.Drawing;
 
 namespace Purlin.Report.Section;
 
-/// <summary>Lays the places of a house out in its cut, from the roof down.</summary>
+/// <summary>Lays the places of a house out in its cut: its stacks side by side on one datum, what stands outside beside and under them.</summary>
 internal static class SectionLayout
 {
-    private const double Overhang = 11;
+    private const double LeastRoofZone = 50;
 
     public static SectionPlan Of(Inspection inspection, SectionMeasures measures)
     {
         var sorted = PlacesInCut.Of(inspection);
         var shape = HouseShape.Of(inspection);
-        var deck = sorted.Decks.Count > 0 ? measures.DeckWing : 0;
-        var garage = sorted.Garages.Count > 0 ? measures.GarageWing : 0;
-        var left = measures.Left + Math.Max(deck, Overhang);
-        var width = measures.Width - measures.Right - Math.Max(garage, Overhang) - left;
-
-        var roof = RoofBox(shape, sorted, measures, left, width);
-        var top = roof.Bottom;
-        List<StoreyBand> storeys = [];
-        for (var number = shape.Storeys - 1; number >= 0; number--)
-        {
-            var band = Band(number, sorted.Rooms.Where(room => sorted.StoreyOf(room) == number).ToList(), new Box(left, top, width, 0), measures);
-            storeys.Add(band);
-            top = band.Box.Bottom + measures.FloorThickness;
-        }
-        Box house = new(left, roof.Bottom, width, top - roof.Bottom);
-        var below = Below(shape, sorted, house, measures);
-        var ground = shape.Foundation switch { "slab" => top + 4, "basement" => top + 6, _ => top + 12 };
-        Box earth = new(measures.Left, Math.Max(below.Box.Bottom, ground) + 12, measures.Width - measures.Left - measures.Right, measures.Target + 4);
+        var stacks = Stacks.Of(inspection, sorted);
+        var wings = Wings.Of(sorted, measures, stacks);
+        var widths = StackWidths.Of(stacks, wings.Room, measures);
+        var heights = LevelHeights.Of(stacks, widths, measures);
+        var bodies = BodiesOf(stacks, widths, heights, wings.Left, measures);
+        var left = bodies[0].House.X;
+        var house = bodies[^1].House.Right - left;
+        var ground = bodies.Where(body => body.Stack.Lowest >= 0).Select(body => body.House.Bottom + (body.Shape.Foundation switch { "slab" => 4, "basement" => 6, _ => 12 }))
+            .DefaultIfEmpty(heights.Floor(0) + bodies[0].House.Y - heights.Floor(bodies[0].Stack.Highest + 1) + measures.FloorThickness).Max();
+        Box earth = new(measures.Left, Math.Max(bodies.Max(body => body.Below.Bottom), ground) + 12, measures.Width - measures.Left - measures.Right, measures.Target + 4);
+        var spans = SpansOf(bodies);
+        var under = earth.Bottom + 14 + (spans.Count > 0 ? 20 : 0);
         return new SectionPlan
         {
             Measures = measures,
             Shape = shape,
-            House = house,
-            RoofBox = roof,
-            Roofs = Columns(sorted.Roofs, RoofZone(roof, sorted)),
-            Attics = Columns(sorted.Attics, AtticZone(roof, measures)),
-            Storeys = storeys,
-            Below = below.Box,
-            BelowRows = below.Rows,
+            Bodies = bodies,
             Ground = ground,
             Earth = earth,
-            Sites = Columns(sorted.Sites, earth),
-            Garage = garage > 0 ? new Cell(sorted.Garages[0], GarageBox(house, shape, measures, ground)) : null,
-            Deck = deck > 0 ? new Cell(sorted.Decks[0], new Box(left - deck, house.Bottom - 56, deck - 2, Math.Max(ground + 2 - house.Bottom, 2) + 56)) : null,
-            Tiles = Tiles(sorted, measures, width, earth.Bottom + 14, out var height),
+            Sites = Columns(sorted.Grounds, earth),
+            Spans = spans,
+            Garage = wings.Garage is { } garage ? new Cell(garage, GarageBox(bodies[^1].House, shape, measures, ground)) : null,
+            Deck = wings.Deck is { } deck ? new Cell(deck, new Box(left - measures.DeckWing, Math.Min(bodies[0].House.Bottom, ground) - 56, measures.DeckWing - 2, Math.Max(ground + 2 - bodies[0].House.Bottom, 2) + 56)) : null,
+            Pool = wings.Pool is { } pool ? new Cell(pool, new Box(measures.Width - measures.Right - measures.PoolWing + 6, ground - 22, measures.PoolWing - 6, measures.Target + 12)) : null,
+            Tiles = Tiles(sorted, wings, bodies, measures, house, under, out var height),
             Height = height,
         };
     }
 
-    private static Box RoofBox(HouseShape shape, PlacesInCut sorted, SectionMeasures measures, double left, double width)
+    private static IReadOnlyList<Body> BodiesOf(IReadOnlyList<Stack> stacks, IReadOnlyList<double> widths, LevelHeights heights, double left, SectionMeasures measures)
     {
-        var natural = width / 2 * Math.Max(shape.Pitch, 3) / 12;
-        var least = sorted.Attics.Count > 0 ? measures.RoofLeast : measures.Target + 18;
-        var rise = shape.RoofForm == "flat" ? least - 6 : Math.Clamp(natural, least, measures.RoofMost);
-        return new Box(left, shape.Chimney ? 22 : 14, width, rise);
+        List<Body> bodies = [];
+        for (var at = 0; at < stacks.Count; at++)
+        {
+            var stack = stacks[at];
+            Box house = new(left, heights.Ceiling(stack.Highest), widths[at], heights.Floor(stack.Lowest) + measures.FloorThickness - heights.Ceiling(stack.Highest));
+            bodies.Add(Body(stack, house, heights, measures) with { FallsRight = stack.Part?.Side != "left" && at > 0, HasLeft = at > 0, HasRight = at < stacks.Count - 1 });
+            left += widths[at];
+        }
+        Join(bodies);
+        // All of it comes down until the highest ridge stands below the upper edge of the sheet.
+        var down = -bodies.Min(body => Math.Min(body.RoofBox.Y - (body.Shape.Chimney ? 22 : 14), body.RoofBox.Bottom - LeastRoofZone));
+        return [.. bodies.Select(body => Moved(body, down, measures))];
     }
 
-    private static Box RoofZone(Box roof, PlacesInCut sorted) =>
-        new(roof.X, roof.Y - 6, roof.Width, sorted.Attics.Count > 0 ? Math.Max(46, roof.Height * 0.5) : roof.Height + 2);
+    private static Body Body(Stack stack, Box house, LevelHeights heights, SectionMeasures measures)
+    {
+        var top = stack.Levels[^1];
+        var eaves = top.IsUnderRoof ? heights.Floor(top.At) - ((heights.Floor(top.At) - heights.Ceiling(top.At)) * 0.25) : house.Y;
+        var natural = house.Width / 2 * Math.Max(stack.Shape.Pitch, 3) / 12;
+        var least = stack.Attics.Count > 0 ? measures.RoofLeast : stack.Part is null or { Kind: PartKind.Main } && stack.Roofs.Count > 0 ? Math.Min(measures.Target + 18, Math.Max(34, natural)) : 24;
+        // Rooms under the slope take two thirds of the width: the slope passes over their corners.
+        var under = top.IsUnderRoof ? (eaves - house.Y) / 0.36 : 0;
+        var rise = stack.Shape.RoofForm == "flat" ? Math.Max(least - 6, 18) : Math.Max(under, Math.Clamp(natural, least, Math.Max(least, measures.RoofMost)));
+        return new Body
+        {
+            Stack = stack,
+            House = house,
+            RoofBox = new Box(house.X, eaves - rise, house.Width, rise),
+            Roofs = [],
+            Attics = [],
+            Storeys = [.. stack.Levels.Reverse().Select(level => Band(level, house, heights, measures))],
+            Below = new Box(house.X, house.Bottom, house.Width, 13),
+            BelowRows = [],
+        };
+    }
+
+    /// <summary>One roof over bodies that share it, as high as the highest of theirs asks.</summary>
+    private static void Join(List<Body> bodies)
+    {
+        for (var at = bodies.Count - 1; at > 0; at--)
+        {
+            if (!bodies[at].Stack.SharesRoof) continue;
+            Box mine = bodies[at].RoofBox, before = bodies[at - 1].RoofBox;
+            var rise = Math.Max(mine.Height, before.Height);
+            bodies[at - 1] = bodies[at - 1] with { RoofBox = new Box(before.X, before.Bottom - rise, mine.Right - before.X, rise) };
+        }
+    }
+
+    private static Body Moved(Body body, double down, SectionMeasures measures)
+    {
+        Box Lower(Box box) => box with { Y = box.Y + down };
+        IReadOnlyList<Cell> Row(IReadOnlyList<Cell> row) => [.. row.Select(cell => cell with { Box = Lower(cell.Box) })];
+        var (house, roof) = (Lower(body.House), Lower(body.RoofBox));
+        var below = Below(body.Stack, house, measures);
+        var top = body.Storeys[0];
+        // Over rooms under the slope only the peak is attic.
+        Box peak = body.Stack.Levels[^1].IsUnderRoof ? new Box(roof.X, roof.Y, roof.Width, Math.Max(measures.Target + 8, Lower(top.Box).Y - roof.Y)) : roof;
+        return body with
+        {
+            House = house,
+            RoofBox = roof,
+            Storeys = [.. body.Storeys.Select(band => band with { Box = Lower(band.Box), Rows = [.. band.Rows.Select(Row)] })],
+            Below = below.Box,
+            BelowRows = below.Rows,
+            Roofs = body.IsRoofed ? [] : Columns(body.Stack.Roofs, RoofZone(roof, body.Stack)),
+            Attics = Columns(body.Stack.Attics, AtticZone(body.IsRoofed ? roof : peak, measures)),
+        };
+    }
+
+    // A low roof is touched in the air above it, since its rooms are touched below.
+    private static Box RoofZone(Box roof, Stack stack) => stack.Attics.Count > 0
+        ? new(roof.X, roof.Y - 6, roof.Width, Math.Max(46, roof.Height * 0.5))
+        : new(roof.X, Math.Min(roof.Y - 6, roof.Bottom - LeastRoofZone), roof.Width, Math.Max(roof.Height + 6, LeastRoofZone));
 
     private static Box AtticZone(Box roof, SectionMeasures measures)
     {
@@ -71,66 +126,27 @@ internal static class SectionLayout
 
     private static Box GarageBox(Box house, HouseShape shape, SectionMeasures measures, double ground)
     {
-        var tall = Math.Min(measures.Row + 18, house.Height - 2);
+        var tall = Math.Min(measures.Row + 18, Math.Max(measures.Target + 20, ground - house.Y - 2));
         var gap = shape.Garage == "detached" ? 9 : 0;
         return new Box(house.Right + gap, ground - tall, measures.GarageWing - 10 - gap, tall);
     }
 
-    private static StoreyBand Band(int number, List<Place> rooms, Box at, SectionMeasures measures)
+    private static StoreyBand Band(StackLevel level, Box house, LevelHeights heights, SectionMeasures measures)
     {
-        var rows = Rows(rooms, at, measures.Row, measures);
-        return new StoreyBand(number, at with { Height = Math.Max(1, rows.Count) * measures.Row }, rows);
+        var top = heights.Ceiling(level.At);
+        Box box = new(house.X, top, house.Width, heights.Floor(level.At) - top);
+        var inset = level.IsUnderRoof ? StackWidths.Knee(house.Width) : 0;
+        return new StoreyBand(level.At, box, Rows.In(level.Rooms, box with { X = box.X + inset, Width = box.Width - (2 * inset) }, measures));
     }
 
-    private static (Box Box, IReadOnlyList<IReadOnlyList<Cell>> Rows) Below(HouseShape shape, PlacesInCut sorted, Box house, SectionMeasures measures)
+    private static (Box Box, IReadOnlyList<IReadOnlyList<Cell>> Rows) Below(Stack stack, Box house, SectionMeasures measures)
     {
-        var under = sorted.Below;
-        var height = under.Any(place => place.Kind != PlaceKind.CrawlSpace) || shape.Foundation == "basement" ? measures.Row
-            : under.Count > 0 || shape.Foundation is "crawl space" or "piers" ? measures.Crawl : 0;
+        var under = stack.Below;
+        var height = under.Any(place => place.Kind != PlaceKind.CrawlSpace) || stack.Shape.Foundation == "basement" ? measures.Row
+            : under.Count > 0 || stack.Shape.Foundation is "crawl space" or "piers" ? measures.Crawl : 0;
         if (height == 0) return (new Box(house.X, house.Bottom, house.Width, 13), []);
-        var rows = Rows(under, house with { Y = house.Bottom }, height, measures);
-        return (new Box(house.X, house.Bottom, house.Width, height * Math.Max(1, rows.Count)), rows);
-    }
-
-    private static List<IReadOnlyList<Cell>> Rows(IReadOnlyList<Place> rooms, Box at, double tall, SectionMeasures measures)
-    {
-        if (rooms.Count == 0) return [];
-        for (var count = 1; ; count++)
-        {
-            var rows = Share(rooms, count, rooms.Sum(RoomWidth));
-            if (count < rooms.Count && rows.Any(row => row.Count * measures.Squeeze > at.Width)) continue;
-            return [.. rows.Select((row, index) => Cells(row, at with { Y = at.Y + index * tall, Height = tall }, measures.LeastCell))];
-        }
-    }
-
-    private static List<List<Place>> Share(IReadOnlyList<Place> rooms, int count, double whole)
-    {
-        List<List<Place>> rows = [];
-        var done = 0.0;
-        foreach (var room in rooms)
-        {
-            var row = Math.Min(count - 1, (int)((done + RoomWidth(room) / 2) / whole * count));
-            while (rows.Count <= row) rows.Add([]);
-            rows[row].Add(room);
-            done += RoomWidth(room);
-        }
-        rows.RemoveAll(row => row.Count == 0);
-        return rows;
-    }
-
-    // Every room gets the least width; what is left is shared by kind.
-    private static List<Cell> Cells(List<Place> row, Box at, double least)
-    {
-        double whole = row.Sum(RoomWidth), rest = Math.Max(0, at.Width - row.Count * least);
-        var x = at.X;
-        List<Cell> cells = [];
-        foreach (var room in row)
-        {
-            var width = at.Width / row.Count < least ? at.Width / row.Count : least + RoomWidth(room) / whole * rest;
-            cells.Add(new Cell(room, new Box(x, at.Y, width, at.Height)));
-            x += width;
-        }
-        return cells;
+        Box box = new(house.X, house.Bottom, house.Width, Rows.Tall(Rows.Count(under, house.Width, measures), height, measures));
+        return (box, Rows.In(under, box, measures));
     }
 
     private static List<Cell> Columns(IReadOnlyList<Place> places, Box box)
@@ -141,12 +157,13 @@ internal static class SectionLayout
 
     private static int ColumnsIn(double width) => Math.Max(1, (int)(width / 58));
 
-    private static List<Cell> Tiles(PlacesInCut sorted, SectionMeasures measures, double house, double y, out double height)
+    private static List<Cell> Tiles(PlacesInCut sorted, Wings wings, IReadOnlyList<Body> bodies, SectionMeasures measures, double house, double y, out double height)
     {
+        var drawn = bodies.SelectMany(body => body.Roofs.Concat(body.Attics)).Select(cell => cell.Place).ToHashSet();
         IReadOnlyList<Place> places =
         [
-            .. sorted.Sides, .. sorted.Garages.Skip(1), .. sorted.Decks.Skip(1), .. sorted.Elsewhere,
-            .. sorted.Roofs.Skip(ColumnsIn(house)), .. sorted.Attics.Skip(ColumnsIn(house)), .. sorted.Sites.Skip(ColumnsIn(measures.Width - measures.Left - measures.Right)),
+            .. sorted.Sides, .. wings.Beside, .. sorted.Elsewhere, .. sorted.Roofs.Concat(sorted.Attics).Where(place => !drawn.Contains(place)),
+            .. sorted.Grounds.Skip(ColumnsIn(measures.Width - measures.Left - measures.Right)),
         ];
         height = y;
         if (places.Count == 0) return [];
@@ -156,10 +173,16 @@ internal static class SectionLayout
         return [.. places.Select((place, index) => new Cell(place, strip.Column(index % across, across, 8) with { Y = y + index / across * (measures.Tile + 8) }))];
     }
 
-    private static double RoomWidth(Place place) => place.Kind switch
+    /// <summary>One span a part, with its year where it is known.</summary>
+    private static IReadOnlyList<Span> SpansOf(IReadOnlyList<Body> bodies)
     {
-        PlaceKind.Room or PlaceKind.Kitchen => 1.45,
-        PlaceKind.Bedroom or PlaceKind.Basement or PlaceKind.CrawlSpace => 1.3,
-        _ => 1,
-    };
+        var parts = bodies.GroupBy(body => body.Stack.Part?.Id).ToList();
+        return parts.Count < 2 ? [] : [.. parts.Select(group => SpanOf(group.Min(body => body.House.X), group.Max(body => body.House.Right), group.First().Stack.Part))];
+    }
+
+    private static Span SpanOf(double from, double to, Journal.Fold.Part? part)
+    {
+        var year = part?.Year?.Value.Text ?? "";
+        return new Span(from, to, [.. new[] { $"{part?.Name} {year}".Trim(), year, part?.Name ?? "" }.Where(words => words.Length > 0)]);
+    }
 }

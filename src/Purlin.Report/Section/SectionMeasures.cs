@@ -39,6 +39,8 @@ internal sealed record SectionMeasures
 
     public double GarageWing { get; init; } = 66;
 
+    public double PoolWing { get; init; } = 56;
+
     public double Letter { get; init; } = 11.5;
 
     /// <summary>Narrowest room: a thumb's target and a little air.</summary>

@@ -45,6 +45,8 @@ internal static class SidePart
         Box picture = new(tile.Box.X + 2, tile.Box.Y + 2, tile.Box.Width - 4, tile.Box.Height - size - 10);
         sheet.Line(Trace.Between(tile.Box.X, picture.Bottom, tile.Box.Right, picture.Bottom), LineClass.Cut, ink);
         if (tile.Place.Kind == PlaceKind.Side) Elevation(sheet, tile, picture, ink);
+        else if (tile.Place.Kind == PlaceKind.Site) Pool(sheet, picture, ink);
+        else if (tile.Place.Kind == PlaceKind.Deck) Deck(sheet, picture, ink);
         else Shed(sheet, picture, ink);
         var faces = tile.Place.Kind == PlaceKind.Side ? Faces(tile.Place.Name, sheet.Plan.Shape.Facing) : null;
         var name = sheet.Words.Place(tile.Place.Name);
@@ -55,6 +57,33 @@ internal static class SidePart
             Ink = ink == Ink.Line ? Ink.Text : Ink.Quiet,
             Cut = ink == Ink.Line ? Fonts.Cut.Bold : Fonts.Cut.Regular,
         });
+    }
+
+    private static void Pool(Draughting sheet, Box picture, Ink ink)
+    {
+        double left = picture.X + 8, right = picture.Right - 8, top = picture.Bottom;
+        var basin = Trace.At(left, top - 26).By(left, top - 36, right, top - 36, right, top - 26).By(right, top - 8, left, top - 8, left, top - 26);
+        List<Trace> waves = [];
+        for (var row = 0; row < 2; row++)
+        {
+            var wave = Trace.At(left + 12, top - 26 + (row * 6));
+            for (var x = left + 12; x < right - 20; x += 10) wave = wave.By(x + 3, top - 29 + (row * 6), x + 7, top - 23 + (row * 6), x + 10, top - 26 + (row * 6));
+            waves.Add(wave);
+        }
+        sheet.Fill(basin, Ink.Paper);
+        sheet.Line(basin, LineClass.Cut, ink);
+        sheet.Line(Trace.Join(waves), LineClass.Fine, Draughting.Lighter(ink));
+    }
+
+    private static void Deck(Draughting sheet, Box picture, Ink ink)
+    {
+        double left = picture.X + 6, right = picture.Right - 6, floor = picture.Bottom - 14, rail = floor - 18;
+        List<Trace> balusters = [];
+        for (var x = left + 5; x < right - 2; x += 5) balusters.Add(Trace.Between(x, rail + 2, x, floor));
+        sheet.Line(Trace.Join(balusters), LineClass.Fine, Draughting.Lighter(ink));
+        sheet.Line(Trace.Around(new Box(left, rail, right - left, 2.5)), LineClass.Beyond, ink);
+        foreach (var x in (double[])[left + 3, right - 7]) sheet.Solid(Trace.Around(new Box(x, floor + 4, 4, 10)), ink, LineClass.Beyond);
+        sheet.Solid(Trace.Around(new Box(left - 2, floor, right - left + 4, 4)), ink);
     }
 
     private static void Elevation(Draughting sheet, Cell tile, Box picture, Ink ink)

@@ -5,10 +5,16 @@ namespace Purlin.Report.Section;
 /// <summary>The storeys: walls and floors cut thick, rooms side by side with their furnishings seen beyond.</summary>
 internal static class StoreyPart
 {
+    private const double LeastFurnished = 52;
+
     public static void Draw(Draughting sheet)
     {
-        foreach (var storey in sheet.Plan.Storeys) Draw(sheet, storey);
-        Walls(sheet);
+        foreach (var body in sheet.Plan.Bodies)
+        {
+            foreach (var storey in body.Storeys) Draw(sheet, body, storey);
+            if (body.Stack.Levels[^1].IsUnderRoof) Knees(sheet, body);
+        }
+        foreach (var body in sheet.Plan.Bodies) Walls(sheet, body);
     }
 
     /// <summary>Rooms of one row: their furnishings, the walls between them, their names.</summary>
@@ -17,7 +23,8 @@ internal static class StoreyPart
         foreach (var cell in row)
         {
             var ink = sheet.InkOf(cell);
-            Furnishing.Draw(sheet, cell.Place.Kind, new Box(cell.Box.X + 4, cell.Box.Y + 30, cell.Box.Width - 8, cell.Box.Height - 31), Draughting.Lighter(ink));
+            // A room that stands behind another has room for its name alone.
+            if (cell.Box.Height >= LeastFurnished) Furnishing.Draw(sheet, cell.Place.Kind, new Box(cell.Box.X + 4, cell.Box.Y + 30, cell.Box.Width - 8, cell.Box.Height - 31), Draughting.Lighter(ink));
             // A small drawing names only what it can name whole.
             var inset = sheet.Plan.Measures.IsSmall ? 3 : 11;
             if (sheet.Plan.Measures.IsSmall && !Labels.Fits(cell.Place.Name, sheet.Plan.Measures.Letter, cell.Box.Width - inset, sheet.Words)) continue;
@@ -31,7 +38,7 @@ internal static class StoreyPart
         }
     }
 
-    private static void Draw(Draughting sheet, StoreyBand storey)
+    private static void Draw(Draughting sheet, Body body, StoreyBand storey)
     {
         foreach (var row in storey.Rows) Row(sheet, row);
         for (var index = 1; index < storey.Rows.Count; index++)
@@ -41,30 +48,46 @@ internal static class StoreyPart
             sheet.Line(Trace.Between(storey.Box.X, y, storey.Box.Right, y), LineClass.Shift, sheet.InkOf(storey.Rows[index - 1].Concat(storey.Rows[index])));
         }
         var ink = sheet.InkOf(storey.Rows.SelectMany(row => row));
-        Floor(sheet, new Box(storey.Box.X, storey.Box.Bottom, storey.Box.Width, sheet.Plan.Measures.FloorThickness), ink);
-        sheet.Letter(new Mark.Lettering(Labels.Storey(storey.Number, sheet.Words), new Spot(sheet.Plan.Measures.Wide() ? sheet.Plan.Measures.Left - 14 : 11, storey.Box.Centre.Y), 10) { Ink = Ink.Quiet, Upright = true, Halo = true });
+        Floor(sheet, body, new Box(storey.Box.X, storey.Box.Bottom, storey.Box.Width, sheet.Plan.Measures.FloorThickness), ink);
+        // Where floors lie half a storey off one another, first and second tell nobody anything.
+        if (sheet.Plan.Bodies[0] == body && sheet.Plan.Bodies.All(one => one.Stack.Levels.All(level => level.At == Math.Floor(level.At)))) sheet.Letter(new Mark.Lettering(Labels.Storey((int)storey.At, sheet.Words), new Spot(sheet.Plan.Measures.Wide() ? sheet.Plan.Measures.Left - 14 : 11, storey.Box.Centre.Y), 10) { Ink = Ink.Quiet, Upright = true, Halo = true });
     }
 
-    private static void Floor(Draughting sheet, Box floor, Ink ink)
+    private static void Floor(Draughting sheet, Body body, Box floor, Ink ink)
     {
         sheet.Solid(Trace.Around(floor), ink);
-        if (ink != Ink.Line || floor.Bottom >= sheet.Plan.Floor && sheet.Plan.Shape.Foundation == "slab") return;
+        if (ink != Ink.Line || floor.Bottom >= body.House.Bottom && body.Shape.Foundation == "slab") return;
         List<Trace> joists = [];
         for (var x = floor.X + 14; x < floor.Right - 8; x += 16) joists.Add(Hatching.WoodEnd(new Box(x, floor.Y + 1, 3.4, floor.Height - 2)));
         sheet.Line(Trace.Join(joists), LineClass.Fine, Ink.Hatch);
     }
 
-    private static void Walls(Draughting sheet)
+    // Short walls close the rooms under the slope; behind them it is attic.
+    private static void Knees(Draughting sheet, Body body)
     {
-        var house = sheet.Plan.House;
+        var storey = body.Storeys[0];
+        var ink = sheet.InkOf(storey.Rows.SelectMany(row => row));
+        var inset = StackWidths.Knee(body.House.Width);
+        foreach (var x in (double[])[storey.Box.X + inset, storey.Box.Right - inset - 3])
+            sheet.Solid(Trace.Around(new Box(x, storey.Box.Y, 3, storey.Box.Height)), ink, LineClass.Beyond);
+        sheet.Solid(Trace.Around(new Box(storey.Box.X + inset, storey.Box.Y - 4, storey.Box.Width - (2 * inset), 4)), ink, LineClass.Beyond);
+    }
+
+    private static void Walls(Draughting sheet, Body body)
+    {
+        var house = body.House;
         var wall = sheet.Plan.Measures.Wall;
-        var ink = sheet.InkOf(sheet.Plan.Tiles);
-        if (ink == Ink.Faint) ink = sheet.InkOf(sheet.Plan.Storeys.SelectMany(storey => storey.Rows).Select(row => row[0]));
+        var ink = sheet.InkOf(sheet.Plan.Tiles.Where(tile => tile.Place.Kind == Journal.PlaceKind.Side));
+        if (ink == Ink.Faint) ink = sheet.InkOf(body.Storeys.SelectMany(storey => storey.Rows).Select(row => row[0]));
         foreach (var x in (double[])[house.X, house.Right - wall])
         {
-            Box box = new(x, house.Y, wall, house.Height);
+            // Under a roof that comes down over its rooms the walls stand no higher than the eaves; in the earth they are of concrete.
+            var top = Math.Max(house.Y, body.Stack.Levels[^1].IsUnderRoof ? body.RoofBox.Bottom : house.Y);
+            var foot = body.Stack.Lowest < 0 ? Math.Clamp(sheet.Plan.Ground, top, house.Bottom) : house.Bottom;
+            Box box = new(x, top, wall, foot - top);
             sheet.Solid(Trace.Around(box), ink);
             if (ink == Ink.Line) sheet.Line(Hatching.Lines(box.Corners, 45, 4), LineClass.Fine, Ink.Hatch);
+            if (foot < house.Bottom) GroundPart.Concrete(sheet, new Box(x, foot, wall + 2, house.Bottom - foot), ink);
         }
     }
 

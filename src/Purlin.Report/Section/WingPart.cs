@@ -9,6 +9,7 @@ internal static class WingPart
     {
         if (sheet.Plan.Garage is { } garage) Garage(sheet, garage);
         if (sheet.Plan.Deck is { } deck) Deck(sheet, deck);
+        if (sheet.Plan.Pool is { } pool) Pool(sheet, pool);
     }
 
     private static void Garage(Draughting sheet, Cell garage)
@@ -51,11 +52,29 @@ internal static class WingPart
         }
     }
 
+    // A basin open to the sky, broken off at the edge of the sheet.
+    private static void Pool(Draughting sheet, Cell pool)
+    {
+        var ink = sheet.InkOf(pool);
+        double ground = sheet.Plan.Ground, left = pool.Box.X + 4, right = pool.Box.Right + 8, bottom = pool.Box.Bottom - 4;
+        sheet.Line(Trace.Through(new Spot(right, bottom), new Spot(left + 10, bottom - 3), new Spot(left, bottom - 12), new Spot(left, ground), new Spot(pool.Box.X - 2, ground)), LineClass.Heavy, ink);
+        List<Trace> waves = [];
+        for (var row = 0; row < 2; row++)
+        {
+            var y = ground + 7 + (row * 8);
+            var wave = Trace.At(left + 2, y);
+            for (var x = left + 2; x < right - 8; x += 10) wave = wave.By(x + 3, y - 3, x + 7, y + 3, x + 10, y);
+            waves.Add(wave);
+        }
+        sheet.Line(Trace.Join(waves), LineClass.Fine, Draughting.Lighter(ink));
+        Labels.Put(sheet, pool.Place.Name, ink == Ink.Line, new Spot(pool.Box.Centre.X, ground - 7), pool.Box.Width, sheet.Plan.Measures.Letter);
+    }
+
     private static void Deck(Draughting sheet, Cell deck)
     {
         var ink = sheet.InkOf(deck);
         var box = deck.Box;
-        double floor = sheet.Plan.Floor, rail = floor - 25, ground = sheet.Plan.Ground;
+        double floor = Math.Min(sheet.Plan.Bodies[0].House.Bottom, sheet.Plan.Ground), rail = floor - 25, ground = sheet.Plan.Ground;
         List<Trace> balusters = [];
         for (var x = box.X + 6; x < box.Right - 2; x += 5) balusters.Add(Trace.Between(x, rail + 2.5, x, floor - 1));
         sheet.Line(Trace.Join(balusters), LineClass.Fine, Draughting.Lighter(ink));
