@@ -1,6 +1,7 @@
 using Microsoft.AspNetCore.Components.WebAssembly.Hosting;
 using Microsoft.Extensions.DependencyInjection;
 using Purlin.Field.Device;
+using Purlin.Field.Issue;
 using Purlin.Field.MyWording;
 using Purlin.Field.Shell;
 using Purlin.Field.Visits;
@@ -14,4 +15,5 @@ builder.Services.AddScoped<Hand>();
 builder.Services.AddScoped<OwnBook>();
 builder.Services.AddScoped<VisitOpening>();
 builder.Services.AddScoped<ArchiveDoor>();
+builder.Services.AddScoped<PhoneSeal>();
 await builder.Build().RunAsync();

@@ -69,6 +69,15 @@ public sealed partial class Phone
     /// <summary>Brings a paper of an edition here, where it then stays; gives why not, or nothing.</summary>
     public Task<string> BringPaperAsync(string inspection, int number, string kind, string sha) => AskAsync<string>("bringPaper", inspection, number, kind, sha);
 
+    /// <summary>The fingerprint of this phone's own key, with which it signs where no office does.</summary>
+    public Task<string> PhoneKeyAsync() => AskAsync<string>("phoneKey");
+
+    /// <summary>Keeps a paper of an edition that was made here; gives its hash.</summary>
+    public Task<string> KeepPaperAsync(string inspection, byte[] paper, string type) => AskAsync<string>("keepPaper", inspection, paper, type);
+
+    /// <summary>Signs for all lines of an inspection that are here now.</summary>
+    public Task SignForAsync(string inspection) => TellAsync("signFor", inspection);
+
     /// <summary>Hands a paper that is here to the person: <c>shared</c>, <c>saved</c> or <c>left</c>.</summary>
     public Task<string> HandPaperAsync(string sha, string name, string type) => AskAsync<string>("handPaper", sha, name, type);
 }

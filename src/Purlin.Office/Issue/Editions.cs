@@ -34,11 +34,12 @@ public sealed class Editions(OfficeOptions office, Desk desk, OfficeSettings set
             var (obstacles, missing) = await InTheWay(standing, cancel);
             if (obstacles.Count == 0 && missing.Count == 0) missing = await Damaged(standing, cancel);
             if (obstacles.Count > 0 || missing.Count > 0) return new Sealed.Refused(obstacles, missing);
-            var before = await desk.Journals.Editions(inspection, cancel);
-            var last = before is [.., var newest] ? newest : null;
-            if (last is not null && Merkle.Root(standing.Entries.Select(entry => entry.Hash).Where(hash => hash != last.Seal)) == last.Root) return new Sealed.Unchanged(last);
+            // Those that phones sealed by themselves count too: a number is given once.
+            var last = standing.Inspection.Editions is [.., var newest] ? newest : null;
+            if (last is not null && Merkle.Root(standing.Entries.Select(entry => entry.Hash).Where(hash => hash != last.Seal)) == last.Body.EntriesRoot)
+                return new Sealed.Unchanged(new IssuedEdition(last.Body.Number, last.Seal, last.Body.EntriesRoot, last.Body.Page, last.Body.Pdf, last.Body.At));
             var root = Merkle.Root(standing.Entries.Select(entry => entry.Hash));
-            var mark = new EditionMark.Sealed(before.Count + 1, root)
+            var mark = new EditionMark.Sealed((last?.Body.Number ?? 0) + 1, root)
             {
                 At = DateTimeOffset.FromUnixTimeSeconds(office.Clock.GetUtcNow().ToUnixTimeSeconds()),
                 Previous = last?.Seal,

@@ -19,6 +19,9 @@ public abstract record EditionMark
         /// <summary>Fingerprint of the key the office signs its receipts with; none where no office sealed it. Who has the paper can hold any archive against it.</summary>
         public string? OfficeKey { get; init; }
 
+        /// <summary>Fingerprint of the own key of the phone that sealed it where no office did.</summary>
+        public string? PhoneKey { get; init; }
+
         /// <summary>Seal of the edition before; none for the first.</summary>
         public string? Previous { get; init; }
     }

@@ -46,6 +46,11 @@ internal static class AboutWriting
     private static string Edition(EditionMark.Sealed issued, Phrase words)
     {
         var said = words.Say("report.about.edition", ("number", issued.Number), ("day", new DateOnly(issued.At.Year, issued.At.Month, issued.At.Day)), ("root", Sealing.InGroups(issued.Root)));
-        return issued.OfficeKey is { } print ? Phrase.Join(said, words.Say("report.about.key", ("print", Sealing.InGroups(print)))) : said;
+        return issued switch
+        {
+            { OfficeKey: { } office } => Phrase.Join(said, words.Say("report.about.key", ("print", Sealing.InGroups(office)))),
+            { PhoneKey: { } phone } => Phrase.Join(said, words.Say("report.about.key.phone", ("print", Sealing.InGroups(phone)))),
+            _ => said,
+        };
     }
 }

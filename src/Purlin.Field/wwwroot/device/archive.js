@@ -4,9 +4,10 @@
 import { get, transact } from './store.js';
 import { namedRows, receive, rows } from './writing.js';
 import { linesOf, manifestOf } from './manifest.js';
-import { blobOf, JOURNAL, MANIFEST, nameOfBlob } from './names.js';
+import { blobOf, JOURNAL, MANIFEST, mediaTypeOf, nameOfBlob } from './names.js';
 import { readList, readMember, writeZip } from './zip.js';
-import { sha256 } from './chain.js';
+import { sha256, readLine } from './chain.js';
+import { vouching } from './seal.js';
 
 const encoder = new TextEncoder();
 const FILE = 'archive.purlin';
@@ -40,8 +41,33 @@ async function* membersOf(insp, all, named, tell) {
     yield { name, bytes };
     letGo(bytes);
   }
-  const manifest = await manifestOf(insp, all, named, kept);
+  /** @type {Filed[]} */
+  const issued = [];
+  for await (const member of issuedOf(insp, all)) {
+    issued.push({ name: member.name, sha256: await sha256(member.bytes), size: member.bytes.length, mediaType: mediaTypeOf(member.name) ?? '' });
+    yield member;
+  }
+  const manifest = await manifestOf(insp, all, named, kept, issued);
   yield { name: MANIFEST, bytes: encoder.encode(`${JSON.stringify(manifest, null, 2)}\n`) };
+}
+
+/** What was issued and is on this phone: the papers of each edition, and what the phone signed for. @param {string} insp @param {import('./store.js').StoredEntry[]} all @returns {AsyncGenerator<import('./zip.js').Member>} */
+async function* issuedOf(insp, all) {
+  const editions = all.map(row => readLine(row.line)).filter(line => line?.type === 'edition.sealed').map(line => /** @type {any} */ (line).body);
+  const told = new Set();
+  for (const { number, page, pdf } of editions) {
+    // Two phones may have sealed under one number: the archive has one name for both, and the first stands.
+    if (told.has(number)) continue;
+    told.add(number);
+    for (const [sha, ending] of [[page, 'html'], [pdf, 'pdf']]) {
+      const blob = await get('blobs', sha);
+      if (blob) yield { name: `editions/${number}.${ending}`, bytes: new Uint8Array(blob.bytes) };
+    }
+  }
+  const vouched = await vouching(insp);
+  if (!vouched) return;
+  yield { name: 'receipts.jsonl', bytes: vouched.receipts };
+  yield { name: 'office-key.pem', bytes: vouched.key };
 }
 
 /** Gives the memory of bytes back at once, where the browser can; else it is collected when it pleases. @param {Uint8Array<ArrayBuffer>} bytes */
@@ -141,7 +167,7 @@ export class OpenedArchive {
     try {
       for (const [at, file] of files.entries()) {
         tell(files.length + at, files.length * 2);
-        if (!blobOf(file.name)) continue;
+        if (!blobOf(file.name) && !file.name.startsWith('editions/')) continue;
         const bytes = await this.bytes(file.name);
         if (await putPicture(insp, file, bytes)) put.push(file.sha256);
         letGo(bytes);

@@ -17,6 +17,7 @@ import { rest } from './scroll.js';
 export { programReady } from './start.js';
 export { askToKeep } from './store.js';
 export { draft, clearDraft, clearDrafts } from './drafts.js';
+export { phoneKey, keepPaper, signFor } from './seal.js';
 export { scrollBack, show, toTop } from './scroll.js';
 
 /** @typedef {{invokeMethodAsync: (name: string, ...values: unknown[]) => Promise<unknown>}} Screens */

@@ -22,15 +22,19 @@ export function linesOf(rows) {
   return { journal: joinLines([...order, ...held].map(row => row.line)), entries: order.length, held: held.length };
 }
 
-/** @param {string} insp @param {Row[]} rows @param {string[]} named hashes that the lines name @param {Kept[]} kept what is here of them */
-export async function manifestOf(insp, rows, named, kept) {
+/**
+ * @param {string} insp @param {Row[]} rows @param {string[]} named hashes that the lines name @param {Kept[]} kept what is here of them
+ * @param {{name:string, sha256:string, size:number, mediaType:string}[]} [issued] papers of editions and what vouches for them
+ */
+export async function manifestOf(insp, rows, named, kept, issued = []) {
   const { journal, entries, held } = linesOf(rows);
   const files = kept.map(one => ({ name: nameOfBlob(one.sha, one.type), sha256: one.sha, size: one.size, mediaType: one.type.split(';')[0].trim() }))
     .filter(file => file.name !== null).sort((a, b) => a.sha256 < b.sha256 ? -1 : 1);
   const here = new Set(files.map(file => file.sha256));
+  const listed = [...files, ...issued];
   const heads = Object.fromEntries(Object.entries(headsOf(rows)).sort(([a], [b]) => a < b ? -1 : 1));
   return {
     format: 'purlin-archive', version: 1, inspection: insp, heads, entries, held, journal: await sha256(journal), linesRoot: await rootOf(rows.map(row => row.hash)),
-    files, missing: [...new Set(named)].filter(sha => !here.has(sha)).sort(),
+    files: listed, missing: [...new Set(named)].filter(sha => !here.has(sha)).sort(),
   };
 }
