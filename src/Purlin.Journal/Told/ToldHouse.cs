@@ -24,6 +24,9 @@ public sealed record ToldHouse
     /// <summary>Sheds and other buildings on the lot.</summary>
     public int Outbuildings { get; init; }
 
+    /// <summary>What the room on a lower level is called.</summary>
+    public string LowerRoom { get; init; } = ToldPart.Sentence(PlaceKind.Room);
+
     /// <summary>What the walls are clad with; none while unknown.</summary>
     public string? Cladding { get; init; }
 
@@ -81,10 +84,8 @@ public sealed record ToldHouse
         if (part.Foundation is { } foundation && !part.IsAbove) yield return new EntryBody.FactStated { Component = name, Fact = "foundation", Value = FactValue.Of(foundation), Basis = Basis.Told };
         foreach (var (kind, room) in part.Rooms()) yield return new EntryBody.PlaceAdded { Kind = kind, Name = room, Part = name, Level = part.LevelOf(kind) };
         if (part.IsAbove || part.Kind == PartKind.AttachedGarage) yield break;
-        if (part.Foundation is "crawl space" or "piers") yield return new EntryBody.PlaceAdded { Kind = PlaceKind.CrawlSpace, Name = $"Crawl space, {Lower(part.Name)}", Part = name };
-        if (part.Foundation == "basement") yield return new EntryBody.PlaceAdded { Kind = PlaceKind.Basement, Name = $"Basement, {Lower(part.Name)}", Part = name };
-        if (part.Kind != PartKind.SecondUnit) yield return new EntryBody.PlaceAdded { Kind = PlaceKind.Roof, Name = $"Roof, {Lower(part.Name)}", Part = name };
+        List<string> kinds = part.Foundation switch { PlaceKind.CrawlSpace or "piers" => [PlaceKind.CrawlSpace], PlaceKind.Basement => [PlaceKind.Basement], _ => [] };
+        if (part.Kind != PartKind.SecondUnit) kinds.Add(PlaceKind.Roof);
+        foreach (var (kind, called) in kinds.Select(part.Of)) yield return new EntryBody.PlaceAdded { Kind = kind, Name = called, Part = name };
     }
-
-    private static string Lower(string name) => char.ToLowerInvariant(name[0]) + name[1..];
 }

@@ -19,12 +19,7 @@ public sealed record ToldPart
     public int Floors { get; init; } = 1;
 
     /// <summary>What people call it.</summary>
-    public string Name => Kind switch
-    {
-        PartKind.SecondUnit => "Unit 2",
-        PartKind.EnclosedPorch => "Sun room",
-        _ => char.ToUpperInvariant(Kind[0]) + Kind[1..],
-    };
+    public required string Name { get; init; }
 
     /// <summary>Whether it stands on the floors of the house instead of beside it.</summary>
     public bool IsAbove => Side == "above";
@@ -34,12 +29,18 @@ public sealed record ToldPart
     /// <summary>One sleeps upstairs where there is an upstairs.</summary>
     internal double LevelOf(string kind) => Levels[kind is PlaceKind.Bedroom or PlaceKind.Bathroom ? ^1 : 0].At;
 
-    /// <summary>The rooms such a part has; what is outside and below it is told by its foundation.</summary>
+    /// <summary>The rooms such a part has, each called after its kind and the part; what is outside and below it is told by its foundation.</summary>
     internal IEnumerable<(string Kind, string Name)> Rooms() => Kind switch
     {
-        PartKind.SecondUnit => [(PlaceKind.Room, "Living room 2"), (PlaceKind.Kitchen, "Kitchen 2"), (PlaceKind.Bathroom, "Bathroom, unit 2"), (PlaceKind.Bedroom, "Bedroom, unit 2")],
-        PartKind.AttachedGarage => [(PlaceKind.Garage, "Garage")],
-        PartKind.EnclosedPorch => [(PlaceKind.Room, "Sun room")],
-        _ => [(PlaceKind.Room, $"{Name} room")],
+        PartKind.SecondUnit => [Of(PlaceKind.Room), Of(PlaceKind.Kitchen), Of(PlaceKind.Bathroom), Of(PlaceKind.Bedroom)],
+        PartKind.AttachedGarage => [(PlaceKind.Garage, Sentence(PlaceKind.Garage))],
+        PartKind.EnclosedPorch => [(PlaceKind.Room, Name)],
+        _ => [Of(PlaceKind.Room)],
     };
+
+    /// <summary>A place of a kind that belongs to this part.</summary>
+    internal (string Kind, string Name) Of(string kind) => (kind, $"{Sentence(kind)}, {char.ToLowerInvariant(Name[0])}{Name[1..]}");
+
+    /// <summary>A kind with its first letter upper case.</summary>
+    internal static string Sentence(string kind) => char.ToUpperInvariant(kind[0]) + kind[1..];
 }

@@ -1,5 +1,6 @@
 using Purlin.Journal;
 using Purlin.Journal.Fold;
+using Purlin.Journal.Told;
 
 namespace Purlin.Report.Section;
 
@@ -20,7 +21,7 @@ internal sealed record HouseShape(int Storeys, string Foundation, bool Foundatio
     {
         var property = inspection.Opening?.Body.Property;
         var isMain = part is null or { Kind: PartKind.Main };
-        var under = below.Any(place => place.Kind == PlaceKind.Basement) ? "basement" : below.Any(place => place.Kind == PlaceKind.CrawlSpace) ? "crawl space" : "slab";
+        var under = below.Any(place => place.Kind == PlaceKind.Basement) ? "basement" : below.Any(place => place.Kind == PlaceKind.CrawlSpace) ? PlaceKind.CrawlSpace : "slab";
         var highest = inspection.Places.Where(place => place.Storey is > 0).Select(place => place.Storey!.Value).DefaultIfEmpty(0).Max();
         var foundation = part?.Foundation?.Value.Text ?? (isMain || part!.Kind == PartKind.SecondUnit ? property?.Foundation : null);
         var form = part?.RoofForm?.Value.Text ?? (isMain ? property?.RoofForm : null);
@@ -28,7 +29,7 @@ internal sealed record HouseShape(int Storeys, string Foundation, bool Foundatio
         var pitch = part?.Fact("roof pitch")?.Value.Number ?? (isMain ? property?.RoofPitch : null);
         return new HouseShape(
             Math.Clamp(Math.Max(property?.Storeys ?? 1, highest + 1), 1, 6),
-            foundation is "slab" or "crawl space" or "basement" or "piers" ? foundation : under,
+            foundation is "slab" or PlaceKind.CrawlSpace or "basement" or "piers" ? foundation : under,
             foundation is not null,
             form is "gable" or "hip" or "flat" or "shed" or "gambrel" ? form : isLeanTo ? "shed" : property?.RoofForm is "hip" or "flat" or "gambrel" ? property.RoofForm : "gable",
             pitch is { } written && double.IsFinite(written) ? Math.Clamp(written, 0, 24) : isLeanTo ? LeanTo : 6,
@@ -37,7 +38,7 @@ internal sealed record HouseShape(int Storeys, string Foundation, bool Foundatio
             (part?.Fact("attic")?.Value.Text ?? property?.Attic) == "finished",
             property?.Facing)
         {
-            IsManufactured = part?.Fact("construction")?.Value.Text == "manufactured home",
+            IsManufactured = part?.Fact("construction")?.Value.Text == HouseForm.Manufactured,
         };
     }
 }

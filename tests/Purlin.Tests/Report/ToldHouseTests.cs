@@ -12,7 +12,7 @@ public static class ToldHouseTests
     // Invented; how floors lie in a split level and a split entry is common practice.
     private static readonly Property property = new() { Address = "9 Invented Rise, Ostley", YearBuilt = 1962, Foundation = "crawl space", RoofForm = "gable", Attic = "walkable", Bedrooms = 3, Bathrooms = 2, Deck = true, Garage = "attached" };
 
-    private static readonly ToldPart wing = new() { Kind = PartKind.Addition, Side = "right", Year = 1998, Foundation = "crawl space" };
+    private static readonly ToldPart wing = new() { Kind = PartKind.Addition, Name = "Addition", Side = "right", Year = 1998, Foundation = "crawl space" };
 
     public static TheoryData<string> Forms => [.. HouseForm.All];
 
@@ -22,8 +22,8 @@ public static class ToldHouseTests
     {
         IReadOnlyList<IReadOnlyList<ToldPart>> several =
         [
-            [], [wing], [wing, wing with { Kind = PartKind.EnclosedPorch, Side = "left", Foundation = "slab" }],
-            [new ToldPart { Kind = PartKind.SecondUnit, Side = "right", Floors = HouseForm.Levels(form).Count > 1 ? 2 : 1 }], [new ToldPart { Kind = PartKind.SecondUnit, Side = "above" }],
+            [], [wing], [wing, wing with { Kind = PartKind.EnclosedPorch, Name = "Sun room", Side = "left", Foundation = "slab" }],
+            [new ToldPart { Kind = PartKind.SecondUnit, Name = "Unit 2", Side = "right", Floors = HouseForm.Levels(form).Count > 1 ? 2 : 1 }], [new ToldPart { Kind = PartKind.SecondUnit, Name = "Unit 2", Side = "above" }],
         ];
         foreach (var parts in several)
         {
@@ -43,10 +43,10 @@ public static class ToldHouseTests
     [Fact]
     public static void The_levels_of_a_split_level_lie_half_a_storey_off_and_its_wing_stands_beside_it()
     {
-        var house = Fold(new ToldHouse { Property = property with { Garage = "none", Deck = null }, Form = HouseForm.SplitLevel, Parts = [wing], Pool = true });
+        var house = Fold(new ToldHouse { Property = property with { Garage = "none", Deck = null }, Form = HouseForm.SplitLevel, LowerRoom = "Family room", Parts = [wing], Pool = true });
         var sheet = SectionDrawing.Draw(house, null, SectionOptions.Portrait);
         Box At(string name) => sheet.Targets.Single(target => target.Label.StartsWith(name + ".", StringComparison.Ordinal)).Box;
-        Box living = At("Kitchen"), lower = At("Family room"), upper = At("Bedroom 2"), addition = At("Addition room");
+        Box living = At("Kitchen"), lower = At("Family room"), upper = At("Bedroom 2"), addition = At("Room, addition");
         Assert.InRange(living.Bottom, upper.Bottom + 30, lower.Bottom - 30);
         Assert.True(living.Right <= lower.X + 0.01, "the lower level lies under the living level");
         Assert.True(addition.X >= lower.Right - 0.01, "the wing lies in the house");
@@ -72,7 +72,7 @@ public static class ToldHouseTests
         Assert.Equal([0], addition.Levels.Select(level => level.At));
         Assert.Equal("brick", Assert.Single(main.Claddings["front"].Value.Claddings).Material);
         Assert.Equal("vinyl", Assert.Single(main.Claddings["left"].Value.Claddings).Material);
-        var room = house.Places.Single(place => place.Name == "Addition room");
+        var room = house.Places.Single(place => place.Name == "Room, addition");
         Assert.Equal(addition.Id, house.PartOf(room.Id)?.Id);
         Assert.Equal(main.Id, house.PartOf(house.Places.First(place => place.Kind == PlaceKind.Kitchen).Id)?.Id);
     }
