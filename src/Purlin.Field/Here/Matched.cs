@@ -29,7 +29,8 @@ public static class Matched
     private static int Alike(string word, string said)
     {
         var alike = 0;
-        while (alike < word.Length && alike < said.Length && char.ToUpperInvariant(word[alike]) == char.ToUpperInvariant(said[alike])) alike++;
+        while (alike < word.Length && alike < said.Length
+            && char.ToUpperInvariant(word[alike]) == char.ToUpperInvariant(said[alike])) alike++;
         // "stepped" and "steps" share their stem; "steel" and "steps" only their first letters.
         return alike >= Least && Math.Min(word.Length, said.Length) - alike <= 2 ? alike : 0;
     }

@@ -9,7 +9,8 @@ namespace Purlin.Field.Here;
 
 /// <summary>A sign that somebody may mean by what they say, and the thing it would go to.</summary>
 /// <param name="Condition">The sign.</param>
-/// <param name="Component">The thing on record that it goes to; none when it is not on record yet, or when one of several may be meant.</param>
+/// <param name="Component">The thing on record that it goes to; none when it is not on record yet, or when one of several may be
+/// meant.</param>
 /// <param name="IsNew">Whether taking it puts the thing on record here.</param>
 /// <param name="Where">Where it goes, in words.</param>
 public sealed record Proposed(Condition Condition, EntryName? Component, bool IsNew, string Where)
@@ -35,7 +36,8 @@ public sealed record Proposed(Condition Condition, EntryName? Component, bool Is
     public IReadOnlyList<EntryBody> Taken(EntryName place)
     {
         EntryBody.ObservationMade seen = new() { Place = place, Component = Component, Condition = Condition.Id, Outcome = Outcome.Seen };
-        return IsNew ? [new EntryBody.ComponentAdded { Kind = Condition.Component, Place = place }, seen with { Component = Together.First }] : [seen];
+        return IsNew ? [new EntryBody.ComponentAdded { Kind = Condition.Component, Place = place },
+            seen with { Component = Together.First }] : [seen];
     }
 
     // The thing in hand before others of its kind; of several one cannot know which is meant.
@@ -43,7 +45,8 @@ public sealed record Proposed(Condition Condition, EntryName? Component, bool Is
     {
         if (condition.Component == "house") return new(condition, null, false, "the house");
         if (inHand?.Component == condition.Component)
-            return EntryName.TryParse(inHand.Id, out var held) ? new(condition, held, false, inHand.Name) : new(condition, null, true, inHand.Name);
+            return EntryName.TryParse(inHand.Id, out var held) ? new(condition, held, false, inHand.Name)
+                : new(condition, null, true, inHand.Name);
         var here = inspection.Components.Where(component => component.Place == place.Id && component.Kind == condition.Component).ToList();
         return here.Count switch
         {

@@ -9,7 +9,8 @@ using Purlin.Report.Edition;
 namespace Purlin.Field.Issue;
 
 /// <summary>
-/// Seals an edition on the phone alone: page and PDF are set and kept here, then the line that names them is written and signed for with the
+/// Seals an edition on the phone alone: page and PDF are set and kept here, then the line that names them is written and signed for with
+/// the
 /// phone's own key. Nothing of it needs an office, and an office that comes later takes it like any other line.
 /// </summary>
 public sealed class PhoneSeal(Phone phone, OpenVisit visit, TimeProvider clock)
@@ -42,14 +43,14 @@ public sealed class PhoneSeal(Phone phone, OpenVisit visit, TimeProvider clock)
         await tell("Keeping them");
         var page = await phone.KeepPaperAsync(visit.Id, issued.Page.ToArray(), "text/html");
         var pdf = await phone.KeepPaperAsync(visit.Id, issued.Pdf.ToArray(), "application/pdf");
-        var names = await visit.WriteAsync($"Edition {mark.Number} sealed", new EntryBody.EditionSealed
+        // Not an act of the screen: what was sealed is never taken back.
+        var kept = await phone.WriteAsync(visit.Id, $"Edition {mark.Number}", [new EntryBody.EditionSealed
         {
             Number = mark.Number, Heads = set.Heads(), EntriesRoot = root, Photos = issued.Photos, Page = page, Pdf = pdf,
             RuleBook = work.Judged.RuleBook, RuleBookHash = RuleBook.BuiltIn.Hash, PreviousEdition = mark.Previous, At = mark.At,
-        });
-        if (names.Count == 0) return "The edition was not sealed. Everything before it is kept.";
+        }]);
+        if (!kept.Ok) return kept.Words ?? "The edition was not sealed. Everything before it is kept.";
         await phone.SignForAsync(visit.Id);
-        visit.Forget();
         return "";
     }
 

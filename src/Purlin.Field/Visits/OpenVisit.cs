@@ -126,13 +126,6 @@ public sealed class OpenVisit
     public Task<IReadOnlyList<EntryName>> RestoreAsync(EntryName entry) =>
         WriteAsync("Restored", new EntryBody.EntryRestored { Entry = entry });
 
-    /// <summary>The last act is not one that can be taken back.</summary>
-    public void Forget()
-    {
-        Last = null;
-        Changed?.Invoke();
-    }
-
     /// <summary>Keeps what a part of the screen still held when it went away.</summary>
     public void Later(Func<Task> keep) => _ = LaterAsync(keep);
 

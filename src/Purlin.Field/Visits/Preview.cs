@@ -5,7 +5,10 @@ using Purlin.Journal.Told;
 
 namespace Purlin.Field.Visits;
 
-/// <summary>The house as it is told, drawn before an inspection is opened: by the same entries that will be written, so that it is the same drawing.</summary>
+/// <summary>
+/// The house as it is told, drawn before an inspection is opened: by the same entries that will be written, so that it is the same
+/// drawing.
+/// </summary>
 public static class Preview
 {
     private const string Nowhere = "preview";
@@ -17,6 +20,7 @@ public static class Preview
         ArgumentNullException.ThrowIfNull(told);
         Pen pen = new(Nowhere, Nowhere);
         EntryBody opened = new EntryBody.InspectionOpened { Property = told.Facts, Date = new DateOnly(2000, 1, 1) };
-        return Folding.Fold([.. told.Entries(at => new EntryName(Nowhere, at), 1).Prepend(opened).Select(body => pen.Write(body, DateTimeOffset.UnixEpoch))]);
+        return Folding.Fold([.. told.Entries(at => new EntryName(Nowhere, at), 1).Prepend(opened).Select(body =>
+            pen.Write(body, DateTimeOffset.UnixEpoch))]);
     }
 }

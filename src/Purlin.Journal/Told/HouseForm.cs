@@ -38,6 +38,8 @@ public static class HouseForm
         _ => [new(0, LevelForm.Full)],
     };
 
-    /// <summary>Storeys above ground as a property counts them: a half storey counts up, and so does a lower level that is lived in.</summary>
+    /// <summary>
+    /// Storeys above ground as a property counts them: a half storey counts up, and so does a lower level that is lived in.
+    /// </summary>
     public static int Storeys(string form) => form is SplitLevel or SplitEntry ? 2 : Levels(form).Count;
 }

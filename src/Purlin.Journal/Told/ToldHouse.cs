@@ -64,8 +64,10 @@ public sealed record ToldHouse
     private IEnumerable<EntryBody> OfMain(EntryName main)
     {
         var levels = HouseForm.Levels(Form);
-        yield return new EntryBody.PartLeveled { Part = main, Levels = Facts.Foundation == "basement" ? [new Level(-1, LevelForm.Full, "Basement"), .. levels] : levels };
-        if (Form == HouseForm.Manufactured) yield return new EntryBody.FactStated { Component = main, Fact = "construction", Value = FactValue.Of(HouseForm.Manufactured), Basis = Basis.Told };
+        yield return new EntryBody.PartLeveled { Part = main, Levels = Facts.Foundation == "basement"
+            ? [new Level(-1, LevelForm.Full, "Basement"), .. levels] : levels };
+        if (Form == HouseForm.Manufactured) yield return new EntryBody.FactStated { Component = main, Fact = "construction",
+            Value = FactValue.Of(HouseForm.Manufactured), Basis = Basis.Told };
         if (Cladding is null && FrontCladding is null && LowerCladding is null) yield break;
         foreach (var side in PartSide.Walls)
         {
@@ -73,19 +75,25 @@ public sealed record ToldHouse
             List<Cladding> claddings = [];
             if (LowerCladding is { } lower && lower != upper) claddings.Add(new Cladding(lower, "below"));
             if (upper is { } all) claddings.Add(new Cladding(all, claddings.Count > 0 ? "above" : null));
-            if (claddings.Count > 0) yield return new EntryBody.PartClad { Part = main, Side = side, Claddings = claddings, Basis = Basis.Told };
+            if (claddings.Count > 0) yield return new EntryBody.PartClad { Part = main, Side = side, Claddings = claddings,
+                Basis = Basis.Told };
         }
     }
 
     private static IEnumerable<EntryBody> OfPart(ToldPart part, EntryName name)
     {
         yield return new EntryBody.PartLeveled { Part = name, Levels = part.Levels };
-        if (part.Year is { } year) yield return new EntryBody.FactStated { Component = name, Fact = "year", Value = FactValue.Of((double)year), Basis = Basis.Told };
-        if (part.Foundation is { } foundation && !part.IsAbove) yield return new EntryBody.FactStated { Component = name, Fact = "foundation", Value = FactValue.Of(foundation), Basis = Basis.Told };
-        foreach (var (kind, room) in part.Rooms()) yield return new EntryBody.PlaceAdded { Kind = kind, Name = room, Part = name, Level = part.LevelOf(kind) };
+        if (part.Year is { } year) yield return new EntryBody.FactStated { Component = name, Fact = "year",
+            Value = FactValue.Of((double)year), Basis = Basis.Told };
+        if (part.Foundation is { } foundation && !part.IsAbove) yield return new EntryBody.FactStated { Component = name,
+            Fact = "foundation", Value = FactValue.Of(foundation), Basis = Basis.Told };
+        foreach (var (kind, room) in part.Rooms()) yield return new EntryBody.PlaceAdded { Kind = kind, Name = room, Part = name,
+            Level = part.LevelOf(kind) };
         if (part.IsAbove || part.Kind == PartKind.AttachedGarage) yield break;
-        List<string> kinds = part.Foundation switch { PlaceKind.CrawlSpace or "piers" => [PlaceKind.CrawlSpace], PlaceKind.Basement => [PlaceKind.Basement], _ => [] };
+        List<string> kinds = part.Foundation switch { PlaceKind.CrawlSpace or "piers" => [PlaceKind.CrawlSpace], PlaceKind.Basement =>
+            [PlaceKind.Basement], _ => [] };
         if (part.Kind != PartKind.SecondUnit) kinds.Add(PlaceKind.Roof);
-        foreach (var (kind, called) in kinds.Select(part.Of)) yield return new EntryBody.PlaceAdded { Kind = kind, Name = called, Part = name };
+        foreach (var (kind, called) in kinds.Select(part.Of)) yield return new EntryBody.PlaceAdded { Kind = kind, Name = called,
+            Part = name };
     }
 }

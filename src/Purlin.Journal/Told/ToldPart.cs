@@ -24,12 +24,15 @@ public sealed record ToldPart
     /// <summary>Whether it stands on the floors of the house instead of beside it.</summary>
     public bool IsAbove => Side == "above";
 
-    internal IReadOnlyList<Level> Levels => [.. Enumerable.Range(IsAbove ? 1 : 0, Math.Clamp(Floors, 1, 3)).Select(at => new Level(at, LevelForm.Full))];
+    internal IReadOnlyList<Level> Levels =>
+        [.. Enumerable.Range(IsAbove ? 1 : 0, Math.Clamp(Floors, 1, 3)).Select(at => new Level(at, LevelForm.Full))];
 
     /// <summary>One sleeps upstairs where there is an upstairs.</summary>
     internal double LevelOf(string kind) => Levels[kind is PlaceKind.Bedroom or PlaceKind.Bathroom ? ^1 : 0].At;
 
-    /// <summary>The rooms such a part has, each called after its kind and the part; what is outside and below it is told by its foundation.</summary>
+    /// <summary>
+    /// The rooms such a part has, each called after its kind and the part; what is outside and below it is told by its foundation.
+    /// </summary>
     internal IEnumerable<(string Kind, string Name)> Rooms() => Kind switch
     {
         PartKind.SecondUnit => [Of(PlaceKind.Room), Of(PlaceKind.Kitchen), Of(PlaceKind.Bathroom), Of(PlaceKind.Bedroom)],

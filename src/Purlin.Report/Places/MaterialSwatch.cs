@@ -13,7 +13,9 @@ public static class MaterialSwatch
     {
         ArgumentNullException.ThrowIfNull(material);
         if (Materials.Hatch(material, Field) is not { } hatch) return "";
-        ImmutableArray<Mark> marks = [new Mark.Stroke(hatch, LineClass.Beyond, Ink.Line), new Mark.Stroke(Trace.Around(Field.Inset(0.5)), LineClass.Beyond, Ink.Line)];
-        return SvgWriter.Write(new Sheet { Width = Field.Width, Height = Field.Height, Title = material, Marks = marks }, Theme.Day, _ => "#");
+        ImmutableArray<Mark> marks = [new Mark.Stroke(hatch, LineClass.Beyond, Ink.Line),
+            new Mark.Stroke(Trace.Around(Field.Inset(0.5)), LineClass.Beyond, Ink.Line)];
+        return SvgWriter.Write(new Sheet { Width = Field.Width, Height = Field.Height, Title = material, Marks = marks }, Theme.Day, _ =>
+            "#");
     }
 }

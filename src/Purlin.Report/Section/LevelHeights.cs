@@ -1,6 +1,9 @@
 namespace Purlin.Report.Section;
 
-/// <summary>How high every floor of the house lies: all stacks hang on one datum, the ground floor of the main part, and a split level lies half way between.</summary>
+/// <summary>
+/// How high every floor of the house lies: all stacks hang on one datum, the ground floor of the main part, and a split level lies half
+/// way between.
+/// </summary>
 internal sealed class LevelHeights
 {
     private const int Lowest = -2, Highest = 13;

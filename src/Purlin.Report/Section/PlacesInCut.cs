@@ -6,7 +6,8 @@ namespace Purlin.Report.Section;
 /// <summary>The places of an inspection sorted by the part of the drawing they belong to; none is left out.</summary>
 internal sealed record PlacesInCut
 {
-    private static readonly HashSet<string> outside = [PlaceKind.Site, PlaceKind.Side, PlaceKind.Roof, PlaceKind.Attic, PlaceKind.CrawlSpace, PlaceKind.Basement, PlaceKind.Garage, PlaceKind.Deck, PlaceKind.Outbuilding];
+    private static readonly HashSet<string> outside = [PlaceKind.Site, PlaceKind.Side, PlaceKind.Roof, PlaceKind.Attic,
+        PlaceKind.CrawlSpace, PlaceKind.Basement, PlaceKind.Garage, PlaceKind.Deck, PlaceKind.Outbuilding];
     private readonly Dictionary<EntryName, Place> byName;
 
     private PlacesInCut(Inspection inspection)
@@ -15,7 +16,8 @@ internal sealed record PlacesInCut
         byName = everywhere.ToDictionary(place => place.Id);
         var apart = inspection.Parts.Where(part => part.Side == "apart").Select(part => part.Id).ToHashSet();
         Place[] ordered = [.. everywhere.Where(place => place.Part is not { } part || !apart.Contains(part))];
-        var pools = inspection.Components.Where(component => component.Kind == "pool").Select(component => component.Place).OfType<EntryName>().ToHashSet();
+        var pools = inspection.Components.Where(component => component.Kind == "pool").Select(component =>
+            component.Place).OfType<EntryName>().ToHashSet();
         Sites = [.. Of(ordered, PlaceKind.Site)];
         Sides = [.. Of(ordered, PlaceKind.Side)];
         Roofs = [.. Of(ordered, PlaceKind.Roof)];
@@ -23,10 +25,13 @@ internal sealed record PlacesInCut
         Garages = [.. Of(ordered, PlaceKind.Garage)];
         Decks = [.. Of(ordered, PlaceKind.Deck)];
         // Of several grounds the one that holds a pool is the pool; the only one is the lot, with a pool or without.
-        Pools = Sites.Count < 2 ? [] : [.. Sites.Skip(1).Where(place => pools.Contains(place.Id) || place.Name.Contains("pool", StringComparison.OrdinalIgnoreCase))];
+        Pools = Sites.Count < 2 ? []
+            : [.. Sites.Skip(1).Where(place => pools.Contains(place.Id)
+            || place.Name.Contains("pool", StringComparison.OrdinalIgnoreCase))];
         Grounds = [.. Sites.Except(Pools)];
         Elsewhere = [.. Of(ordered, PlaceKind.Outbuilding), .. everywhere.Except(ordered)];
-        Below = [.. ordered.Where(place => place.Kind is PlaceKind.Basement or PlaceKind.CrawlSpace || IsRoom(place) && LevelOf(place) <= -1)];
+        Below = [.. ordered.Where(place => place.Kind is PlaceKind.Basement or PlaceKind.CrawlSpace || IsRoom(place)
+            && LevelOf(place) <= -1)];
         Rooms = [.. ordered.Where(place => IsRoom(place) && LevelOf(place) > -1)];
     }
 
@@ -56,11 +61,15 @@ internal sealed record PlacesInCut
 
     public static PlacesInCut Of(Inspection inspection) => new(inspection);
 
-    /// <summary>Height of its own floor, else that of the place it is in, else the ground floor; in halves of a storey, kept within what can be drawn.</summary>
+    /// <summary>
+    /// Height of its own floor, else that of the place it is in, else the ground floor; in halves of a storey, kept within what can be
+    /// drawn.
+    /// </summary>
     public double LevelOf(Place place)
     {
         var at = place;
-        for (var depth = 0; depth < 8 && at.Level is null && at.Storey is null && at.Parent is { } parent && byName.TryGetValue(parent, out var above); depth++) at = above;
+        for (var depth = 0; depth < 8 && at.Level is null && at.Storey is null && at.Parent is { } parent
+            && byName.TryGetValue(parent, out var above); depth++) at = above;
         return Math.Round(Math.Clamp(at.Level ?? at.Storey ?? 0, -1, 5) * 2) / 2;
     }
 

@@ -4,7 +4,9 @@ using Purlin.Report.Drawing;
 
 namespace Purlin.Report.Section;
 
-/// <summary>The rooms of a level side by side; where there are more than fit, those behind stand over those before, in the same level.</summary>
+/// <summary>
+/// The rooms of a level side by side; where there are more than fit, those behind stand over those before, in the same level.
+/// </summary>
 internal static class Rows
 {
     /// <summary>The rooms in a box, in as few rows as fit it.</summary>
@@ -25,7 +27,8 @@ internal static class Rows
     }
 
     /// <summary>How high so many rows are: one has room for what stands in it, several for a thumb and a name each.</summary>
-    public static double Tall(int rows, double one, SectionMeasures measures) => rows <= 1 ? one : Math.Max(one, rows * (measures.IsSmall ? measures.Row * 0.6 : measures.Target + 6));
+    public static double Tall(int rows, double one, SectionMeasures measures) => rows <= 1 ? one
+        : Math.Max(one, rows * (measures.IsSmall ? measures.Row * 0.6 : measures.Target + 6));
 
     private static List<List<Place>> Share(IReadOnlyList<Place> rooms, int count)
     {

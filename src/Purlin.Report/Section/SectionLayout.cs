@@ -4,7 +4,9 @@ using Purlin.Report.Drawing;
 
 namespace Purlin.Report.Section;
 
-/// <summary>Lays the places of a house out in its cut: its stacks side by side on one datum, what stands outside beside and under them.</summary>
+/// <summary>
+/// Lays the places of a house out in its cut: its stacks side by side on one datum, what stands outside beside and under them.
+/// </summary>
 internal static class SectionLayout
 {
     private const double LeastRoofZone = 50;
@@ -20,10 +22,12 @@ internal static class SectionLayout
         var bodies = BodiesOf(stacks, widths, heights, wings.Left, measures);
         var left = bodies[0].House.X;
         var house = bodies[^1].House.Right - left;
-        var ground = bodies.Where(body => body.Stack.Lowest >= 0).Select(body => body.House.Bottom + (body.Shape.Foundation switch { "slab" => 4, "basement" => 6, _ => 12 }))
+        var ground = bodies.Where(body => body.Stack.Lowest >= 0).Select(body =>
+            body.House.Bottom + (body.Shape.Foundation switch { "slab" => 4, "basement" => 6, _ => 12 }))
             .DefaultIfEmpty(heights.Floor(0) + bodies[0].House.Y - heights.Floor(bodies[0].Stack.Highest + 1) + measures.FloorThickness).Max();
-        Box earth = new(measures.Left, Math.Max(bodies.Max(body => body.Below.Bottom), ground) + 12, measures.Width - measures.Left - measures.Right, measures.Target + 4);
-        var spans = SpansOf(bodies);
+        Box earth = new(measures.Left, Math.Max(bodies.Max(body => body.Below.Bottom), ground) + 12,
+            measures.Width - measures.Left - measures.Right, measures.Target + 4);
+        var spans = Span.Of(bodies);
         var under = earth.Bottom + 14 + (spans.Count > 0 ? 20 : 0);
         return new SectionPlan
         {
@@ -35,21 +39,28 @@ internal static class SectionLayout
             Sites = Columns(sorted.Grounds, earth),
             Spans = spans,
             Garage = wings.Garage is { } garage ? new Cell(garage, GarageBox(bodies[^1].House, shape, measures, ground)) : null,
-            Deck = wings.Deck is { } deck ? new Cell(deck, new Box(left - measures.DeckWing, Math.Min(bodies[0].House.Bottom, ground) - 56, measures.DeckWing - 2, Math.Max(ground + 2 - bodies[0].House.Bottom, 2) + 56)) : null,
-            Pool = wings.Pool is { } pool ? new Cell(pool, new Box(measures.Width - measures.Right - measures.PoolWing + 6, ground - 22, measures.PoolWing - 6, measures.Target + 12)) : null,
+            Deck = wings.Deck is { } deck ? new Cell(deck,
+                new Box(left - measures.DeckWing, Math.Min(bodies[0].House.Bottom, ground) - 56, measures.DeckWing - 2,
+                Math.Max(ground + 2 - bodies[0].House.Bottom, 2) + 56)) : null,
+            Pool = wings.Pool is { } pool ? new Cell(pool,
+                new Box(measures.Width - measures.Right - measures.PoolWing + 6, ground - 22, measures.PoolWing - 6,
+                measures.Target + 12)) : null,
             Tiles = Tiles(sorted, wings, bodies, measures, house, under, out var height),
             Height = height,
         };
     }
 
-    private static IReadOnlyList<Body> BodiesOf(IReadOnlyList<Stack> stacks, IReadOnlyList<double> widths, LevelHeights heights, double left, SectionMeasures measures)
+    private static IReadOnlyList<Body> BodiesOf(IReadOnlyList<Stack> stacks, IReadOnlyList<double> widths, LevelHeights heights,
+        double left, SectionMeasures measures)
     {
         List<Body> bodies = [];
         for (var at = 0; at < stacks.Count; at++)
         {
             var stack = stacks[at];
-            Box house = new(left, heights.Ceiling(stack.Highest), widths[at], heights.Floor(stack.Lowest) + measures.FloorThickness - heights.Ceiling(stack.Highest));
-            bodies.Add(Body(stack, house, heights, measures) with { FallsRight = stack.Part?.Side != "left" && at > 0, HasLeft = at > 0, HasRight = at < stacks.Count - 1 });
+            Box house = new(left, heights.Ceiling(stack.Highest), widths[at],
+                heights.Floor(stack.Lowest) + measures.FloorThickness - heights.Ceiling(stack.Highest));
+            bodies.Add(Body(stack, house, heights, measures) with { FallsRight = stack.Part?.Side != "left" && at > 0, HasLeft = at > 0,
+                HasRight = at < stacks.Count - 1 });
             left += widths[at];
         }
         Join(bodies);
@@ -63,10 +74,12 @@ internal static class SectionLayout
         var top = stack.Levels[^1];
         var eaves = top.IsUnderRoof ? heights.Floor(top.At) - ((heights.Floor(top.At) - heights.Ceiling(top.At)) * 0.25) : house.Y;
         var natural = house.Width / 2 * Math.Max(stack.Shape.Pitch, 3) / 12;
-        var least = stack.Attics.Count > 0 ? measures.RoofLeast : stack.Part is null or { Kind: PartKind.Main } && stack.Roofs.Count > 0 ? Math.Min(measures.Target + 18, Math.Max(34, natural)) : 24;
+        var least = stack.Attics.Count > 0 ? measures.RoofLeast : stack.Part is null or { Kind: PartKind.Main } && stack.Roofs.Count > 0
+            ? Math.Min(measures.Target + 18, Math.Max(34, natural)) : 24;
         // Rooms under the slope take two thirds of the width: the slope passes over their corners.
         var under = top.IsUnderRoof ? (eaves - house.Y) / 0.36 : 0;
-        var rise = stack.Shape.RoofForm == "flat" ? Math.Max(least - 6, 18) : Math.Max(under, Math.Clamp(natural, least, Math.Max(least, measures.RoofMost)));
+        var rise = stack.Shape.RoofForm == "flat" ? Math.Max(least - 6, 18)
+            : Math.Max(under, Math.Clamp(natural, least, Math.Max(least, measures.RoofMost)));
         return new Body
         {
             Stack = stack,
@@ -100,7 +113,8 @@ internal static class SectionLayout
         var below = Below(body.Stack, house, measures);
         var top = body.Storeys[0];
         // Over rooms under the slope only the peak is attic.
-        Box peak = body.Stack.Levels[^1].IsUnderRoof ? new Box(roof.X, roof.Y, roof.Width, Math.Max(measures.Target + 8, Lower(top.Box).Y - roof.Y)) : roof;
+        Box peak = body.Stack.Levels[^1].IsUnderRoof ? new Box(roof.X, roof.Y, roof.Width,
+            Math.Max(measures.Target + 8, Lower(top.Box).Y - roof.Y)) : roof;
         return body with
         {
             House = house,
@@ -136,7 +150,8 @@ internal static class SectionLayout
         var top = heights.Ceiling(level.At);
         Box box = new(house.X, top, house.Width, heights.Floor(level.At) - top);
         var inset = level.IsUnderRoof ? StackWidths.Knee(house.Width) : 0;
-        return new StoreyBand(level.At, box, Rows.In(level.Rooms, box with { X = box.X + inset, Width = box.Width - (2 * inset) }, measures));
+        return new StoreyBand(level.At, box, Rows.In(level.Rooms, box with { X = box.X + inset, Width = box.Width - (2 * inset) },
+            measures));
     }
 
     private static (Box Box, IReadOnlyList<IReadOnlyList<Cell>> Rows) Below(Stack stack, Box house, SectionMeasures measures)
@@ -157,12 +172,14 @@ internal static class SectionLayout
 
     private static int ColumnsIn(double width) => Math.Max(1, (int)(width / 58));
 
-    private static List<Cell> Tiles(PlacesInCut sorted, Wings wings, IReadOnlyList<Body> bodies, SectionMeasures measures, double house, double y, out double height)
+    private static List<Cell> Tiles(PlacesInCut sorted, Wings wings, IReadOnlyList<Body> bodies, SectionMeasures measures, double house,
+        double y, out double height)
     {
         var drawn = bodies.SelectMany(body => body.Roofs.Concat(body.Attics)).Select(cell => cell.Place).ToHashSet();
         IReadOnlyList<Place> places =
         [
-            .. sorted.Sides, .. wings.Beside, .. sorted.Elsewhere, .. sorted.Roofs.Concat(sorted.Attics).Where(place => !drawn.Contains(place)),
+            .. sorted.Sides, .. wings.Beside, .. sorted.Elsewhere,
+                .. sorted.Roofs.Concat(sorted.Attics).Where(place => !drawn.Contains(place)),
             .. sorted.Grounds.Skip(ColumnsIn(measures.Width - measures.Left - measures.Right)),
         ];
         height = y;
@@ -170,19 +187,7 @@ internal static class SectionLayout
         Box strip = new(measures.Left, y, measures.Width - measures.Left - measures.Right, measures.Tile);
         var across = 4;
         height = y + (places.Count + across - 1) / across * (measures.Tile + 8) + 2;
-        return [.. places.Select((place, index) => new Cell(place, strip.Column(index % across, across, 8) with { Y = y + index / across * (measures.Tile + 8) }))];
-    }
-
-    /// <summary>One span a part, with its year where it is known.</summary>
-    private static IReadOnlyList<Span> SpansOf(IReadOnlyList<Body> bodies)
-    {
-        var parts = bodies.GroupBy(body => body.Stack.Part?.Id).ToList();
-        return parts.Count < 2 ? [] : [.. parts.Select(group => SpanOf(group.Min(body => body.House.X), group.Max(body => body.House.Right), group.First().Stack.Part))];
-    }
-
-    private static Span SpanOf(double from, double to, Journal.Fold.Part? part)
-    {
-        var year = part?.Year?.Value.Text ?? "";
-        return new Span(from, to, [.. new[] { $"{part?.Name} {year}".Trim(), year, part?.Name ?? "" }.Where(words => words.Length > 0)]);
+        return [.. places.Select((place, index) => new Cell(place,
+            strip.Column(index % across, across, 8) with { Y = y + index / across * (measures.Tile + 8) }))];
     }
 }

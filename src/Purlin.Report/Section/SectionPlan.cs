@@ -11,7 +11,22 @@ internal sealed record Cell(Place Place, Box Box);
 internal sealed record StoreyBand(double At, Box Box, IReadOnlyList<IReadOnlyList<Cell>> Rows);
 
 /// <summary>A part of the house on the line of dimensions under the earth, with what may be written there, the fullest first.</summary>
-internal sealed record Span(double From, double To, IReadOnlyList<string> Tries);
+internal sealed record Span(double From, double To, IReadOnlyList<string> Tries)
+{
+    /// <summary>One span a part; none where there is but one.</summary>
+    public static IReadOnlyList<Span> Of(IReadOnlyList<Body> bodies)
+    {
+        var parts = bodies.GroupBy(body => body.Stack.Part?.Id).ToList();
+        return parts.Count < 2 ? [] : [.. parts.Select(group => Of([.. group], group.First().Stack.Part))];
+    }
+
+    private static Span Of(IReadOnlyList<Body> bodies, Journal.Fold.Part? part)
+    {
+        var year = part?.Year?.Value.Text ?? "";
+        string[] tries = [$"{part?.Name} {year}".Trim(), year, part?.Name ?? ""];
+        return new Span(bodies.Min(body => body.House.X), bodies.Max(body => body.House.Right), [.. tries.Where(words => words.Length > 0)]);
+    }
+}
 
 /// <summary>Where everything stands on the sheet; worked out once, then drawn.</summary>
 internal sealed record SectionPlan

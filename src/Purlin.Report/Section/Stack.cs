@@ -3,7 +3,9 @@ using Purlin.Journal.Fold;
 
 namespace Purlin.Report.Section;
 
-/// <summary>What stands on one another under one roof: a part of the house, or that half of a split one whose floors lie half a storey off.</summary>
+/// <summary>
+/// What stands on one another under one roof: a part of the house, or that half of a split one whose floors lie half a storey off.
+/// </summary>
 internal sealed record Stack
 {
     /// <summary>The part of the house; none where nobody spoke of parts.</summary>

@@ -3,7 +3,9 @@ using Purlin.Journal.Fold;
 
 namespace Purlin.Report.Section;
 
-/// <summary>The house as stacks, from left to right as one stands before the front door: one for each part, two for a split level.</summary>
+/// <summary>
+/// The house as stacks, from left to right as one stands before the front door: one for each part, two for a split level.
+/// </summary>
 internal static class Stacks
 {
     private const double LowestLevel = -0.5;
@@ -14,7 +16,8 @@ internal static class Stacks
         if (parts.Count == 0) return InHalves(inspection, null, sorted, sorted.Rooms, sorted.Below, sorted.Roofs, sorted.Attics);
         var owners = inspection.Parts.ToDictionary(part => part.Id, part => OwnerOf(inspection, part));
         var main = parts[0].Id;
-        bool Owns(Journal.Fold.Part part, Place place) => (place.Part is { } name && owners.TryGetValue(name, out var owner) ? owner : main) == part.Id;
+        bool Owns(Journal.Fold.Part part, Place place) => (place.Part is { } name && owners.TryGetValue(name, out var owner) ? owner
+            : main) == part.Id;
         List<Stack> left = [], right = [];
         foreach (var part in parts)
         {
@@ -27,8 +30,11 @@ internal static class Stacks
         return Sharing([.. left, .. right]);
     }
 
-    /// <summary>Whether a part stands beside the others; one above or below another is drawn with it, one apart from the house in the plan.</summary>
-    private static bool IsStanding(Journal.Fold.Part part) => part.Kind != PartKind.AttachedGarage && part.Side is not ("above" or "below" or "apart");
+    /// <summary>
+    /// Whether a part stands beside the others; one above or below another is drawn with it, one apart from the house in the plan.
+    /// </summary>
+    private static bool IsStanding(Journal.Fold.Part part) => part.Kind != PartKind.AttachedGarage
+        && part.Side is not ("above" or "below" or "apart");
 
     private static EntryName OwnerOf(Inspection inspection, Journal.Fold.Part part)
     {
@@ -37,7 +43,8 @@ internal static class Stacks
         return part.Id;
     }
 
-    private static IReadOnlyList<Stack> InHalves(Inspection inspection, Journal.Fold.Part? part, PlacesInCut sorted, IReadOnlyList<Place> rooms, IReadOnlyList<Place> below, IReadOnlyList<Place> roofs, IReadOnlyList<Place> attics)
+    private static IReadOnlyList<Stack> InHalves(Inspection inspection, Journal.Fold.Part? part, PlacesInCut sorted,
+        IReadOnlyList<Place> rooms, IReadOnlyList<Place> below, IReadOnlyList<Place> roofs, IReadOnlyList<Place> attics)
     {
         var shape = HouseShape.Of(inspection, part, below);
         var levels = LevelsOf(part, shape, sorted, rooms);
@@ -47,8 +54,10 @@ internal static class Stacks
         // The lower half stands on a slab of its own, with the attic over its upper floor; the living level keeps what is below it.
         return
         [
-            whole with { Levels = [.. levels.Except(halves)], Shape = shape with { Chimney = false }, Attics = attics.Count > 1 ? [attics[0]] : [], Roofs = roofs.Count > 1 ? [roofs[0]] : [] },
-            whole with { Levels = halves, Below = [], Shape = shape with { Foundation = "slab" }, Attics = attics.Count > 1 ? [.. attics.Skip(1)] : attics, Roofs = roofs.Count > 1 ? [.. roofs.Skip(1)] : roofs },
+            whole with { Levels = [.. levels.Except(halves)], Shape = shape with { Chimney = false }, Attics = attics.Count > 1
+                ? [attics[0]] : [], Roofs = roofs.Count > 1 ? [roofs[0]] : [] },
+            whole with { Levels = halves, Below = [], Shape = shape with { Foundation = "slab" }, Attics = attics.Count > 1
+                ? [.. attics.Skip(1)] : attics, Roofs = roofs.Count > 1 ? [.. roofs.Skip(1)] : roofs },
         ];
     }
 
@@ -62,12 +71,14 @@ internal static class Stacks
         if (told.Count == 0) told[0] = false;
         // Between the lowest and the highest floor none is left out, or a floor would hang in the air.
         for (var at = told.Keys.Min() + 1; at < told.Keys.Max(); at++) told.TryAdd(at, false);
-        return [.. told.OrderBy(level => level.Key).Select(level => new StackLevel(level.Key, level.Value, [.. rooms.Where(room => found[room.Id] == level.Key)]))];
+        return [.. told.OrderBy(level => level.Key).Select(level =>
+            new StackLevel(level.Key, level.Value, [.. rooms.Where(room => found[room.Id] == level.Key)]))];
     }
 
     // A house whose floors all lie at halves has no room between them: what was only said to be on a floor is on the next one up.
     private static double Snapped(double at, Dictionary<double, bool> told) =>
-        told.Count > 0 && !told.ContainsKey(at) && told.Keys.All(IsHalf) && !IsHalf(at) ? told.Keys.Where(level => level > at).DefaultIfEmpty(told.Keys.Max()).Min() : at;
+        told.Count > 0 && !told.ContainsKey(at) && told.Keys.All(IsHalf) && !IsHalf(at)
+            ? told.Keys.Where(level => level > at).DefaultIfEmpty(told.Keys.Max()).Min() : at;
 
     private static bool IsHalf(double at) => at != Math.Floor(at);
 
@@ -75,7 +86,8 @@ internal static class Stacks
     {
         List<Stack> all = [];
         foreach (var stack in stacks)
-            all.Add(stack with { SharesRoof = all.Count > 0 && all[^1].Highest == stack.Highest && (stack.Part?.Kind == PartKind.SecondUnit || all[^1].Part?.Kind == PartKind.SecondUnit) });
+            all.Add(stack with { SharesRoof = all.Count > 0 && all[^1].Highest == stack.Highest
+                && (stack.Part?.Kind == PartKind.SecondUnit || all[^1].Part?.Kind == PartKind.SecondUnit) });
         return all;
     }
 }

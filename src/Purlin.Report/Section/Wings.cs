@@ -2,7 +2,10 @@ using Purlin.Journal.Fold;
 
 namespace Purlin.Report.Section;
 
-/// <summary>What stands beside the house in its cut, as far as there is room: the deck to the left, garage and pool to the right. The rest is drawn under it.</summary>
+/// <summary>
+/// What stands beside the house in its cut, as far as there is room: the deck to the left, garage and pool to the right. The rest is
+/// drawn under it.
+/// </summary>
 /// <param name="Deck">The deck or porch that is cut.</param>
 /// <param name="Garage">The garage that is cut.</param>
 /// <param name="Pool">The pool that is cut.</param>
@@ -16,9 +19,11 @@ internal sealed record Wings(Place? Deck, Place? Garage, Place? Pool, double Lef
     public static Wings Of(PlacesInCut sorted, SectionMeasures measures, IReadOnlyList<Stack> stacks)
     {
         // The house itself goes first: what crowds it into a tower stands below instead.
-        foreach (var (deck, garage, pool) in ((bool, bool, bool)[])[(true, true, true), (true, true, false), (false, true, false), (false, false, false)])
+        foreach (var (deck, garage, pool) in ((bool, bool, bool)[])[(true, true, true), (true, true, false), (false, true, false),
+            (false, false, false)])
         {
-            var wings = Of(sorted, measures, deck ? sorted.Decks.FirstOrDefault() : null, garage ? sorted.Garages.FirstOrDefault() : null, pool ? sorted.Pools.FirstOrDefault() : null);
+            var wings = Of(sorted, measures, deck ? sorted.Decks.FirstOrDefault() : null, garage ? sorted.Garages.FirstOrDefault()
+                : null, pool ? sorted.Pools.FirstOrDefault() : null);
             if (StackWidths.Fit(stacks, wings.Room, measures) || (!deck && !garage && !pool)) return wings;
         }
         throw new System.Diagnostics.UnreachableException();

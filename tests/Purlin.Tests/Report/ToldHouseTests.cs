@@ -10,9 +10,12 @@ namespace Purlin.Tests.Report;
 public static class ToldHouseTests
 {
     // Invented; how floors lie in a split level and a split entry is common practice.
-    private static readonly Property property = new() { Address = "9 Invented Rise, Ostley", YearBuilt = 1962, Foundation = "crawl space", RoofForm = "gable", Attic = "walkable", Bedrooms = 3, Bathrooms = 2, Deck = true, Garage = "attached" };
+    private static readonly Property property = new() { Address = "9 Invented Rise, Ostley", YearBuilt = 1962,
+        Foundation = "crawl space", RoofForm = "gable", Attic = "walkable", Bedrooms = 3, Bathrooms = 2, Deck = true,
+        Garage = "attached" };
 
-    private static readonly ToldPart wing = new() { Kind = PartKind.Addition, Name = "Addition", Side = "right", Year = 1998, Foundation = "crawl space" };
+    private static readonly ToldPart wing = new() { Kind = PartKind.Addition, Name = "Addition", Side = "right", Year = 1998,
+        Foundation = "crawl space" };
 
     public static TheoryData<string> Forms => [.. HouseForm.All];
 
@@ -23,19 +26,23 @@ public static class ToldHouseTests
         IReadOnlyList<IReadOnlyList<ToldPart>> several =
         [
             [], [wing], [wing, wing with { Kind = PartKind.EnclosedPorch, Name = "Sun room", Side = "left", Foundation = "slab" }],
-            [new ToldPart { Kind = PartKind.SecondUnit, Name = "Unit 2", Side = "right", Floors = HouseForm.Levels(form).Count > 1 ? 2 : 1 }], [new ToldPart { Kind = PartKind.SecondUnit, Name = "Unit 2", Side = "above" }],
+            [new ToldPart { Kind = PartKind.SecondUnit, Name = "Unit 2", Side = "right", Floors = HouseForm.Levels(form).Count > 1 ? 2
+                : 1 }], [new ToldPart { Kind = PartKind.SecondUnit, Name = "Unit 2", Side = "above" }],
         ];
         foreach (var parts in several)
         {
-            var house = Fold(new ToldHouse { Property = property, Form = form, Parts = parts, Porch = true, Pool = true, Outbuildings = 2 });
+            var house = Fold(new ToldHouse { Property = property, Form = form, Parts = parts, Porch = true, Pool = true,
+                Outbuildings = 2 });
             Assert.Equal(parts.Count + 1, house.Parts.Count);
             foreach (var options in (SectionOptions[])[SectionOptions.Portrait, SectionOptions.Landscape])
             {
                 var sheet = SectionDrawing.Draw(house, null, options);
                 Assert.Equal(house.Places.Select(place => place.Id.ToString()).Order(), sheet.Targets.Select(target => target.Id).Order());
                 // 44 by 44: WCAG 2.2, success criterion 2.5.5.
-                Assert.All(sheet.Targets, target => Assert.True(target.Box.Width >= 43.9 && target.Box.Height >= 43.9, $"{form}, {parts.Count} parts: {target.Label} is {target.Box.Width:0} by {target.Box.Height:0}"));
-                Assert.All(sheet.Targets, target => Assert.True(target.Box.X >= 0 && target.Box.Y >= 0 && target.Box.Right <= sheet.Width && target.Box.Bottom <= sheet.Height, $"{form}: {target.Label} lies outside"));
+                Assert.All(sheet.Targets, target => Assert.True(target.Box.Width >= 43.9 && target.Box.Height >= 43.9,
+                    $"{form}, {parts.Count} parts: {target.Label} is {target.Box.Width:0} by {target.Box.Height:0}"));
+                Assert.All(sheet.Targets, target => Assert.True(target.Box.X >= 0 && target.Box.Y >= 0 && target.Box.Right <= sheet.Width
+                    && target.Box.Bottom <= sheet.Height, $"{form}: {target.Label} lies outside"));
             }
         }
     }
@@ -43,7 +50,8 @@ public static class ToldHouseTests
     [Fact]
     public static void The_levels_of_a_split_level_lie_half_a_storey_off_and_its_wing_stands_beside_it()
     {
-        var house = Fold(new ToldHouse { Property = property with { Garage = "none", Deck = null }, Form = HouseForm.SplitLevel, LowerRoom = "Family room", Parts = [wing], Pool = true });
+        var house = Fold(new ToldHouse { Property = property with { Garage = "none", Deck = null }, Form = HouseForm.SplitLevel,
+            LowerRoom = "Family room", Parts = [wing], Pool = true });
         var sheet = SectionDrawing.Draw(house, null, SectionOptions.Portrait);
         Box At(string name) => sheet.Targets.Single(target => target.Label.StartsWith(name + ".", StringComparison.Ordinal)).Box;
         Box living = At("Kitchen"), lower = At("Family room"), upper = At("Bedroom 2"), addition = At("Room, addition");
@@ -81,6 +89,7 @@ public static class ToldHouseTests
     {
         var pen = new Pen("told", "told");
         EntryBody opened = new EntryBody.InspectionOpened { Property = told.Facts, Date = new DateOnly(2026, 11, 20) };
-        return Folding.Fold([.. told.Entries(at => new EntryName("told", at), 1).Prepend(opened).Select(body => pen.Write(body, new DateTimeOffset(2026, 11, 20, 9, 0, 0, TimeSpan.Zero)))]);
+        return Folding.Fold([.. told.Entries(at => new EntryName("told", at), 1).Prepend(opened).Select(body =>
+            pen.Write(body, new DateTimeOffset(2026, 11, 20, 9, 0, 0, TimeSpan.Zero)))]);
     }
 }
