@@ -4,9 +4,6 @@ using Purlin.Journal.Fold;
 
 namespace Purlin.Tests.Journal.Fold;
 
-/// <summary>One thing that happens in a history: who, what, and two numbers that choose among what there is.</summary>
-internal sealed record Step(int Device, int Kind, int First, int Second);
-
 /// <summary>
 /// A simulated visit of three devices, written with real pens. Beside every line it keeps, by itself, what its device had in hand, so that the
 /// checks share no reckoning of cause with the fold.
@@ -163,7 +160,9 @@ internal sealed class History
     {
         var state = Folding.Fold(hands[device]);
         if (state.Notes.Count == 0) return;
-        var fated = state.Notes[first % state.Notes.Count].Fated(second % 2 == 0 ? Fate.KeptOut : Fate.Matter);
+        // By name, as all is chosen here: which of concurrent notes comes first and gives the others its name is a matter of clocks.
+        var note = state.Notes.OrderBy(one => one.Text.Standing.Min(by => by.By)).ElementAt(first % state.Notes.Count);
+        var fated = note.Fated(second % 2 == 0 ? Fate.KeptOut : Fate.Matter) with { Note = note.Text.Standing.Min(by => by.By) };
         Write(device, state.Replacing(fated with { Title = $"text {minute}", Weight = "put right", Reason = $"reason {minute}" }));
     }
 

@@ -79,16 +79,20 @@ public sealed class HistoryTests
         Assert.Throws<CsCheckException>(() => History.Steps.Sample(steps => HidesOnlyTheSeen(History.Of(steps), View.OfLastWrite), iter: Histories));
 
     [Fact]
-    public void Wrong_clocks_hide_and_show_nothing() =>
-        History.Steps.Sample(
-            steps =>
-            {
-                var wild = View.OfFold(History.Of(steps).Entries);
-                var right = View.OfFold(History.Of(steps, wildClocks: false).Entries);
-                Assert.Equal(right.Withdrawn.Order(), wild.Withdrawn.Order());
-                Assert.Equal(right.Standing.Order(), wild.Standing.Order());
-            },
-            iter: Histories);
+    public void Wrong_clocks_hide_and_show_nothing() => History.Steps.Sample(ClocksChangeNothing, iter: Histories);
+
+    // Histories that failed once.
+    [Theory]
+    [InlineData("boXVbrYWGMa5")]
+    public void Nor_did_they_ever(string seed) => History.Steps.Sample(ClocksChangeNothing, seed: seed, iter: 1);
+
+    private static void ClocksChangeNothing(Step[] steps)
+    {
+        var wild = View.OfFold(History.Of(steps).Entries);
+        var right = View.OfFold(History.Of(steps, wildClocks: false).Entries);
+        Assert.Equal(right.Withdrawn.Order(), wild.Withdrawn.Order());
+        Assert.Equal(right.Standing.Order(), wild.Standing.Order());
+    }
 
     [Fact]
     public void Every_history_exercises_what_it_is_for()
