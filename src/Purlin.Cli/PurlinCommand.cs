@@ -47,6 +47,7 @@ public static class PurlinCommand
         root.Add(LookCommand.Build(terminal, clock));
         root.Add(CheckCommand.Build(terminal));
         root.Add(ReportCommand.Build(terminal, clock));
+        root.Add(AgainCommand.Build(terminal, clock));
         root.Add(ReckonCommand.Build(terminal));
         root.Add(WordingCommand.Build(terminal));
         root.Add(BookCommand.Build(terminal, TimeProvider.System));

@@ -32,6 +32,9 @@ public abstract partial record EntryBody
         /// <summary>True for invented data, which says so on every page.</summary>
         public bool Demo { get; init; }
 
+        /// <summary>The visit this one comes back to; none for a first visit.</summary>
+        public EarlierVisit? Earlier { get; init; }
+
         internal static EntryKind ItsKind { get; } = EntryKind.Rare<InspectionOpened>("inspection.opened");
 
         internal override EntryKind OfKind => ItsKind;
@@ -43,7 +46,13 @@ public abstract partial record EntryBody
 
         internal override EntryBody Named(Func<EntryName, EntryName> map) => this;
 
-        internal override void Check(BodyCheck check) { }
+        internal override void Check(BodyCheck check)
+        {
+            if (Earlier is null) return;
+            check.Must(Earlier.Inspection.Length > 0, "earlier.inspection", "", "id");
+            check.Must(Earlier.Edition is null or > 0, "earlier.edition", $"{Earlier.Edition}", "≥ 1");
+            if (Earlier.Seal is { } seal) check.Hash(seal);
+        }
     }
 
     /// <summary>A device begins to write in this inspection.</summary>

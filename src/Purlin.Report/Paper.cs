@@ -17,6 +17,12 @@ public enum PaperKind
 
     /// <summary>What to say in the call to the client.</summary>
     Talk,
+
+    /// <summary>What became of each matter of an earlier visit. It is made of two visits.</summary>
+    Second,
+
+    /// <summary>What to look at, place by place, to be carried and ticked where no screen can be.</summary>
+    Walk,
 }
 
 /// <summary>One paper made from the model: a head and chapters. Page and PDF take any.</summary>

@@ -8,19 +8,21 @@ internal static class Papers
     public const string MattersId = "matters";
     public const string FirstId = "first";
 
-    public static Paper Of(ReportModel model, PaperKind kind) => new()
+    public static Paper Of(ReportModel model, PaperKind kind, ReportModel? earlier = null) => new()
     {
         Kind = kind,
         Words = model.Words,
-        Title = model.Words.Say(kind switch { PaperKind.Summary => "report.paper.summary", PaperKind.Trades => "report.paper.trades", PaperKind.Talk => "report.paper.talk", _ => "report.paper.report" }),
+        Title = model.Words.Say(kind switch { PaperKind.Summary => "report.paper.summary", PaperKind.Trades => "report.paper.trades", PaperKind.Talk => "report.paper.talk", PaperKind.Second => "report.paper.second", PaperKind.Walk => "report.paper.walk", _ => "report.paper.report" }),
         Cover = model.Cover,
         Mark = model.Mark,
-        Matters = model.Matters,
+        Matters = kind is PaperKind.Second or PaperKind.Walk ? [] : model.Matters,
         Chapters = [.. kind switch
         {
             PaperKind.Summary => [First(model), .. Beside(model)],
             PaperKind.Trades => TradeWriting.Of(model),
             PaperKind.Talk => TalkWriting.Of(model),
+            PaperKind.Second => SecondWriting.Of(model, earlier ?? throw new ArgumentNullException(nameof(earlier), "a second visit is compared with the first")),
+            PaperKind.Walk => WalkWriting.Of(model),
             _ => Report(model),
         }],
     };

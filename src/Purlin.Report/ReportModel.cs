@@ -1,3 +1,4 @@
+using Purlin.Journal;
 using Purlin.Report.Drawing;
 using Purlin.Report.Edition;
 using Purlin.Report.Section;
@@ -34,7 +35,9 @@ public sealed class ReportModel
     /// <summary>Photographs shown, in order.</summary>
     public IReadOnlyList<Picture> Pictures => Paper(PaperKind.Report).Pictures;
 
-    private ReportModel(Record record, Numbering sources) => (Record, SourceNumbers) = (record, sources);
+    private readonly PictureNumbers pictures;
+
+    private ReportModel(Record record, Numbering sources, PictureNumbers pictures) => (Record, SourceNumbers, this.pictures) = (record, sources, pictures);
 
     internal Record Record { get; }
 
@@ -46,6 +49,9 @@ public sealed class ReportModel
 
     /// <summary>What was in the way where one could not look. Numbered here, so that each paper shows the same whichever is made first.</summary>
     internal IReadOnlyList<Picture> InTheWay { get; private init; } = [];
+
+    /// <summary>Photographs as they would be shown, whether another chapter shows them or not.</summary>
+    internal IEnumerable<Picture> Taken(IEnumerable<EntryName> photos) => photos.Select(pictures.Of).OfType<Picture>();
 
     /// <summary>Photographs that belong to no matter, by what they are for.</summary>
     internal IReadOnlyList<(string Heading, IReadOnlyList<Picture> Shown)> More { get; private init; } = [];
@@ -63,7 +69,7 @@ public sealed class ReportModel
         var matters = new MatterWriting(record, pictures, cautions, sources).All();
         var inTheWay = pictures.Show(work.Judged.Limitations.SelectMany(limitation => limitation.Photos), record.Words.Say("report.in-the-way"));
         var options = SectionOptions.Landscape with { Knots = false, Words = work.Book.Words };
-        return new ReportModel(record, sources)
+        return new ReportModel(record, sources, pictures)
         {
             Mark = mark,
             Cover = CoverWriting.Of(record, mark),
@@ -76,6 +82,9 @@ public sealed class ReportModel
             More = PhotoWriting.Rest(record, pictures, mark),
         };
     }
+
+    /// <summary>What became of the matters of an earlier visit.</summary>
+    public Paper SecondVisit(ReportModel earlier) => Papers.Of(this, PaperKind.Second, earlier);
 
     /// <summary>One of its papers, made when first asked for.</summary>
     public Paper Paper(PaperKind kind) => papers.TryGetValue(kind, out var made) ? made : papers[kind] = Papers.Of(this, kind);

@@ -1,5 +1,6 @@
 using Purlin.Book;
 using Purlin.Office.Sync;
+using Purlin.Report;
 
 namespace Purlin.Office.Issue;
 
@@ -27,13 +28,17 @@ internal static class IssueEndpoints
     {
         if (await Standing(insp, context, desk) is not { } standing) return Nothing();
         context.Response.Headers.ContentSecurityPolicy = ReportPolicy;
-        return Results.Bytes(await desk.Issuing.Page(standing, standing.Work.Copy, context.RequestAborted), PageType);
+        return Results.Bytes(await desk.Issuing.Page(standing, standing.Work.Copy, context.RequestAborted, Kind(context)), PageType);
     }
 
     private static async Task<IResult> WorkingPdf(string insp, HttpContext context, Desk desk) =>
         await Standing(insp, context, desk) is { } standing
-            ? Results.Bytes(await desk.Issuing.Pdf(standing, standing.Work.Copy, context.RequestAborted), "application/pdf")
+            ? Results.Bytes(await desk.Issuing.Pdf(standing, standing.Work.Copy, context.RequestAborted, Kind(context)), "application/pdf")
             : Nothing();
+
+    // ?paper=walk asks for another paper than the report; what is no paper, or needs two visits, is the report.
+    private static PaperKind Kind(HttpContext context) =>
+        Enum.TryParse<PaperKind>(context.Request.Query["paper"], ignoreCase: true, out var kind) && Enum.IsDefined(kind) && kind != PaperKind.Second ? kind : PaperKind.Report;
 
     private static async Task<IResult> InTheWay(string insp, HttpContext context, Desk desk)
     {

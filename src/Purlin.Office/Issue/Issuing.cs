@@ -29,11 +29,11 @@ public sealed class Issuing(JournalShelf shelf, PictureViews views, OfficeOption
     }
 
     /// <summary>The page of this issue, UTF-8.</summary>
-    public Task<byte[]> Page(HeldWork standing, EditionMark mark, CancellationToken cancel) => Alone(photos => PageWriter.BytesAsync(standing.Work.Paper(PaperKind.Report, mark), photos), cancel);
+    public Task<byte[]> Page(HeldWork standing, EditionMark mark, CancellationToken cancel, PaperKind kind = PaperKind.Report) => Alone(photos => PageWriter.BytesAsync(standing.Work.Paper(kind, mark), photos), cancel);
 
     /// <summary>The PDF of this issue.</summary>
-    public Task<byte[]> Pdf(HeldWork standing, EditionMark mark, CancellationToken cancel) =>
-        Alone(photos => Task.FromResult(PdfWriter.Bytes(standing.Work.Paper(PaperKind.Report, mark), photos)), cancel);
+    public Task<byte[]> Pdf(HeldWork standing, EditionMark mark, CancellationToken cancel, PaperKind kind = PaperKind.Report) =>
+        Alone(photos => Task.FromResult(PdfWriter.Bytes(standing.Work.Paper(kind, mark), photos)), cancel);
 
     /// <summary>Page and PDF of this issue with their hashes.</summary>
     public Task<Issued> Issue(HeldWork standing, EditionMark mark, CancellationToken cancel) => Alone(photos => standing.Work.IssueAsync(mark, photos), cancel);

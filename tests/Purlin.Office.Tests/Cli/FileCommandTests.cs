@@ -28,6 +28,19 @@ public sealed class FileCommandTests : IDisposable
     }
 
     [Fact]
+    public async Task A_second_visit_names_the_first_and_is_compared_with_it()
+    {
+        var file = await DemoAsync();
+        var again = Path.Combine(folder, "again.purlin");
+        Assert.Equal(0, (await Typed.RunAsync(["again", file, "--out", again, "--day", "2026-12-01"])).Status);
+        Assert.Equal(0, (await Typed.RunAsync(["check", again])).Status);
+        Assert.Contains("is there already", (await Typed.RunAsync(["again", file, "--out", again])).Error, StringComparison.Ordinal);
+        Assert.Contains("--earlier", (await Typed.RunAsync(["report", again, "--out", folder, "--paper", "second"])).Error, StringComparison.Ordinal);
+        Assert.Equal(0, (await Typed.RunAsync(["report", again, "--out", folder, "--paper", "second", "--earlier", file])).Status);
+        Assert.Contains("This visit comes back to the visit of October 14, 2026", await File.ReadAllTextAsync(Path.Combine(folder, "second.html")), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task A_changed_byte_is_found_with_status_one()
     {
         var file = await DemoAsync();

@@ -20,6 +20,7 @@ internal static class EntrySamples
         {
             Property = new Property { Address = "1 Invented Way", YearBuilt = 1962 }, Client = "A buyer", Inspector = "An inspector", Date = new DateOnly(2026, 11, 25),
             Standards = ["washington"], RuleBook = "1", Weather = "dry", Present = "the buyer", Demo = true,
+            Earlier = new EarlierVisit { Inspection = "one", Date = new DateOnly(2026, 10, 14), Edition = 2, Seal = Hash('c') },
         },
         new EntryBody.PlaceAdded { Kind = PlaceKind.Room, Name = "Room", Storey = 0, Order = 1 },
         new EntryBody.PlaceAdded { Kind = PlaceKind.Room, Name = "Closet", Parent = Room, Storey = 0, Order = 2 },

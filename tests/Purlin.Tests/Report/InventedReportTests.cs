@@ -26,6 +26,7 @@ public sealed partial class InventedReportTests
     [InlineData(PaperKind.Summary)]
     [InlineData(PaperKind.Trades)]
     [InlineData(PaperKind.Talk)]
+    [InlineData(PaperKind.Walk)]
     public async Task No_sentence_of_a_page_is_plain(PaperKind kind)
     {
         var page = await PageWriter.WriteAsync(made.Value.Model.Paper(kind), sha => made.Value.Demo.Pictures.GetValueOrDefault(sha));
