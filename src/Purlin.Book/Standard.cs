@@ -29,6 +29,12 @@ public sealed record Standard
     /// <summary>What differs from standard to standard: <c>cooling outdoor least</c>, <c>delivery</c>, <c>retention</c>.</summary>
     public IReadOnlyDictionary<string, Setting> Settings { get => field ?? new Dictionary<string, Setting>(); init; }
 
+    /// <summary>The notice that the law wants printed on a summary page; none where it wants none.</summary>
+    public StateSummary? Summary { get; init; }
+
+    /// <summary>What the standard calls matters that it wants reported, with the weights that answer to it.</summary>
+    public IReadOnlyList<StateTerm> Terms { get => field ?? []; init; }
+
     /// <summary>Every duty and exclusion.</summary>
     public required IReadOnlyList<Duty> Duties { get; init; }
 
@@ -38,6 +44,29 @@ public sealed record Standard
 
     /// <summary>The id that a journal means: <c>new-york</c>, also where it says <c>new_york</c> or <c>New York</c>.</summary>
     public static string IdOf(string chosen) => chosen.Trim().ToLowerInvariant().Replace('_', '-').Replace(' ', '-');
+}
+
+/// <summary>A notice whose words the law sets. They are the law's own and are printed letter by letter, in no other language.</summary>
+public sealed record StateSummary
+{
+    /// <summary>The notice, as the law has it.</summary>
+    public required string Notice { get; init; }
+
+    /// <summary>Where it stands.</summary>
+    public required string Source { get; init; }
+}
+
+/// <summary>A word of a standard and the weights that answer to it.</summary>
+public sealed record StateTerm
+{
+    /// <summary>As the standard says it.</summary>
+    public required string Says { get; init; }
+
+    /// <summary>Matters of these weights are meant.</summary>
+    public required IReadOnlyList<Weight> Weights { get; init; }
+
+    /// <summary>The section that uses the word.</summary>
+    public required string Section { get; init; }
 }
 
 /// <summary>A value that a standard sets.</summary>

@@ -14,7 +14,9 @@ internal static class AgainCommand
         Argument<string> file = new("FILE") { Description = "The archive of the first visit" };
         Option<string> to = new("--out") { Description = "The archive to write: NEW.purlin; it must not be there yet", Required = true };
         Option<string?> day = new("--day") { Description = "The day of the second visit, 2026-12-01; today when it is not given" };
-        Command command = new("again", "Begin a second visit: the same places and things, nothing that was seen before, and which edition it comes back to") { file, to, day };
+        Command command = new("again",
+            "Begin a second visit: the same places and things, nothing that was seen before, and which edition it comes back to") { file,
+            to, day };
         command.SetAction(parsed => InspectionFile.Open(parsed.GetRequiredValue(file)).Match(
             opened => Begin(terminal, clock, opened, parsed.GetRequiredValue(to), parsed.GetValue(day)), terminal.Refuse));
         return command;
@@ -25,9 +27,11 @@ internal static class AgainCommand
         using (first)
         {
             if (File.Exists(to)) return Refused(terminal, $"{to} is there already; name a new file, since a record is never written over");
-            if (first.Inspection.Opening is null) return Refused(terminal, "the first visit has no opening, so nobody can tell which house it was");
+            if (first.Inspection.Opening is null) return Refused(terminal,
+                "the first visit has no opening, so nobody can tell which house it was");
             var today = DateOnly.FromDateTime(clock.GetLocalNow().Date);
-            if (day is not null && !DateOnly.TryParseExact(day, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out today)) return Refused(terminal, $"\"{day}\" is no day; write year, month and day: 2026-12-01");
+            if (day is not null && !DateOnly.TryParseExact(day, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None,
+                out today)) return Refused(terminal, $"\"{day}\" is no day; write year, month and day: 2026-12-01");
             Pen pen = new(Name(), Name());
             List<Entry> lines = [];
             EntryName Write(EntryBody body)

@@ -19,7 +19,8 @@ public sealed record EarlierVisit
 }
 
 /// <summary>
-/// Begins a second visit: the same house with its places and things, and nothing that was seen, read or told there before. What is found now
+/// Begins a second visit: the same house with its places and things, and nothing that was seen, read or told there before. What is found
+/// now
 /// is recorded anew, so that the record of each visit stands by itself.
 /// </summary>
 public static class SecondVisit
@@ -51,11 +52,14 @@ public static class SecondVisit
         ArgumentNullException.ThrowIfNull(earlier);
         ArgumentNullException.ThrowIfNull(entries);
         ArgumentNullException.ThrowIfNull(write);
-        HashSet<EntryName> standing = [.. earlier.Places.Select(place => place.Id), .. earlier.Components.Select(component => component.Id), .. earlier.Parts.Select(part => part.Id)];
+        HashSet<EntryName> standing = [.. earlier.Places.Select(place => place.Id), .. earlier.Components.Select(component =>
+            component.Id), .. earlier.Parts.Select(part => part.Id)];
         Dictionary<EntryName, EntryName> now = [];
         if (earlier.Opening is { } opened) now[opened.Id] = opening;
-        foreach (var entry in entries.OrderBy(entry => entry.Hlc).ThenBy(entry => entry.Name.Device, StringComparer.Ordinal).ThenBy(entry => entry.Name.Seq))
-            if (standing.Contains(entry.Name) && entry.Body is EntryBody.PartAdded or EntryBody.PlaceAdded or EntryBody.ComponentAdded && entry.Body.Names().All(now.ContainsKey))
+        foreach (var entry in entries.OrderBy(entry => entry.Hlc).ThenBy(entry => entry.Name.Device, StringComparer.Ordinal).ThenBy(entry =>
+            entry.Name.Seq))
+            if (standing.Contains(entry.Name) && entry.Body is EntryBody.PartAdded or EntryBody.PlaceAdded or EntryBody.ComponentAdded
+                && entry.Body.Names().All(now.ContainsKey))
                 now[entry.Name] = write((entry.Body with { Origin = null }).Mapped(name => now[name]));
     }
 }

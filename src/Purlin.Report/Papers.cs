@@ -18,7 +18,7 @@ internal static class Papers
         Matters = kind is PaperKind.Second or PaperKind.Walk ? [] : model.Matters,
         Chapters = [.. kind switch
         {
-            PaperKind.Summary => [First(model), .. Beside(model)],
+            PaperKind.Summary => [First(model), .. StateWriting.Of(model), .. Beside(model)],
             PaperKind.Trades => TradeWriting.Of(model),
             PaperKind.Talk => TalkWriting.Of(model),
             PaperKind.Second => SecondWriting.Of(model, earlier ?? throw new ArgumentNullException(nameof(earlier), "a second visit is compared with the first")),
@@ -30,7 +30,7 @@ internal static class Papers
     // Matters and limitations number the photographs, workings the sources: the order of writing is the order of reading.
     private static IEnumerable<Chapter> Report(ReportModel model) =>
     [
-        First(model), .. Beside(model), Map(model), Matters(model),
+        First(model), .. StateWriting.Of(model), .. Beside(model), Map(model), Matters(model),
         .. SystemsWriting.Of(model), .. AboutWriting.Of(model), .. AroundVisitWriting.Of(model),
         .. EvidenceWriting.Of(model), .. ReadingWriting.Of(model), .. WorkingWriting.Of(model), .. FollowUpWriting.Of(model), .. ClearWriting.Of(model), .. CoverageWriting.Of(model), .. PhotoWriting.Of(model), .. SourceWriting.Of(model),
     ];

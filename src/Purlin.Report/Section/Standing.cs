@@ -36,7 +36,8 @@ internal sealed record Standing(bool Looked, int OpenEnds, IReadOnlyList<Pin> Pi
 
     private static IEnumerable<EntryName> OpenedIn(Inspection inspection, LooseEnd end) =>
         inspection.Observations.Where(observation => end.OpenedBy.Contains(observation.Id)).Select(observation => observation.Body.Place)
-            .Concat(inspection.Readings.Where(reading => end.OpenedBy.Contains(reading.Id)).Select(reading => reading.Body.Place).OfType<EntryName>());
+            .Concat(inspection.Readings.Where(reading => end.OpenedBy.Contains(reading.Id)).Select(reading => reading.Body.Place)
+                .OfType<EntryName>());
 }
 
 /// <summary>A finding as it is pinned: its number is its place in the order of weight.</summary>
@@ -48,6 +49,8 @@ internal sealed record Pin(int Number, Weight Weight, string Title, IReadOnlyLis
     public static IReadOnlyList<Pin> All(JudgedInspection? judged, SectionOptions options)
     {
         Phrase words = new(options.Words);
-        return [.. (judged?.Findings ?? []).Where(finding => !finding.LeftOut).Select((finding, index) => new Pin(index + 1, finding.Weight, finding.Title, finding.Places, $"{index + 1}: {words.Word(finding.Weight)}, {finding.Title}")).Where(pin => pin.Weight >= options.Least)];
+        return [.. (judged?.Findings ?? []).Where(finding => !finding.LeftOut).Select((finding, index) => new Pin(index + 1,
+            finding.Weight, finding.Title, finding.Places, $"{index + 1}: {words.Word(finding.Weight)}, {finding.Title}")).Where(pin =>
+            pin.Weight >= options.Least)];
     }
 }

@@ -15,6 +15,7 @@ internal static class AboutWriting
             words.Say("report.about.told"),
         ];
         if (record.Judged.Coverage.Count > 0) lines.Insert(1, words.Say("report.about.follows", ("standards", SaidValue.Of(record.Judged.Coverage.Select(coverage => record.Book.Standards.GetValueOrDefault(coverage.Standard)?.Title ?? coverage.Title)))));
+        lines.AddRange(StateWriting.Terms(record));
         var left = record.Judged.Findings.Count(finding => finding.LeftOut);
         if (left > 0) lines.Add(words.Say("report.about.left", ("count", left)));
         if (words.Say("language.unconfirmed.words") is { Length: > 0 } unconfirmed) lines.Insert(0, unconfirmed);

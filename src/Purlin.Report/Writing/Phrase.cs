@@ -7,13 +7,12 @@ using Purlin.Report.Edition;
 
 namespace Purlin.Report.Writing;
 
-/// <summary>Small turns of phrase that every chapter shares, in the language of the paper; rounding for people happens here and nowhere before.</summary>
-internal sealed class Phrase(Tongue words)
+/// <summary>Small turns of phrase that every chapter shares, in the language of the paper; rounding for people happens here and nowhere
+/// before.</summary>
+internal sealed partial class Phrase(Tongue words)
 {
     // Links are set where the sentence has its place for them.
     private const string Here = "\uFFFC";
-
-    private static readonly string[] endings = [" contractor", " specialist", " firm"];
 
     /// <summary>The language as the standards name it.</summary>
     public string Language => words.Language;
@@ -76,7 +75,8 @@ internal sealed class Phrase(Tongue words)
     public string Number(double value)
     {
         var size = Math.Abs(value);
-        var key = size switch { 0 => "report.number.0", < 0.01 => "report.number.5", < 1 => "report.number.3", < 10 => "report.number.2", < 10_000 => "report.number.1", _ => "report.number.large" };
+        var key = size switch { 0 => "report.number.0", < 0.01 => "report.number.5", < 1 => "report.number.3", < 10 => "report.number.2",
+            < 10_000 => "report.number.1", _ => "report.number.large" };
         return words.Say(key, ("number", value));
     }
 
@@ -86,12 +86,18 @@ internal sealed class Phrase(Tongue words)
     /// <summary>A fact's value with its unit.</summary>
     public string Value(Fact fact)
     {
-        var text = fact.Value.Number is { } number && fact.Unit is { Length: > 0 } ? Number(number) : fact.Value.Number is null ? Word(fact.Value.Text) : fact.Value.Text;
-        return fact.Unit is { Length: > 0 } unit ? WithUnit(text, unit) : text;
+        if (fact.Value.Number is not { } number) return WithUnit(Word(fact.Value.Text), fact.Unit ?? "");
+        // A year and its like bear no unit and stand as they were written.
+        return fact.Unit is { Length: > 0 } unit ? WithUnit(Number(number), unit) : fact.Value.Text;
     }
 
     /// <summary>A number already written, with its unit.</summary>
-    public string WithUnit(string number, string unit) => unit.Length == 0 ? number : unit == "one in" ? words.Say("report.ratio", ("number", number)) : words.Say("language.unit", ("number", number), ("unit", words.Find("unit." + unit) ?? unit));
+    public string WithUnit(string number, string unit) => unit switch
+    {
+        "" => number,
+        "one in" => words.Say("report.ratio", ("number", number)),
+        _ => words.Say("language.unit", ("number", number), ("unit", words.Find("unit." + unit) ?? unit)),
+    };
 
     /// <summary>How a fact is known, said so that a reader can weigh it.</summary>
     public string Basis(string basis) => basis switch
@@ -121,11 +127,13 @@ internal sealed class Phrase(Tongue words)
     public string Moment(DateTimeOffset at)
     {
         var there = at.ToUniversalTime();
-        return words.Say("report.moment", ("month", words.Say("language.months.short").Split(' ')[there.Month - 1]), ("day", there.Day), ("time", there.ToString("HH:mm", CultureInfo.InvariantCulture)));
+        return words.Say("report.moment", ("month", words.Say("language.months.short").Split(' ')[there.Month - 1]), ("day", there.Day),
+            ("time", there.ToString("HH:mm", CultureInfo.InvariantCulture)));
     }
 
     /// <summary>A source as a reader can look it up: how it was remembered is a matter of the rule book.</summary>
-    public static string Cited(string source) => Sentence(source.Replace(" (from memory)", "", StringComparison.Ordinal).Replace(", from memory", "", StringComparison.Ordinal).Trim());
+    public static string Cited(string source) => Sentence(source.Replace(" (from memory)", "", StringComparison.Ordinal)
+        .Replace(", from memory", "", StringComparison.Ordinal).Trim());
 
     /// <summary>What a part of a matter is called.</summary>
     public string Label(MatterPart kind) => words.Say(kind switch
@@ -139,28 +147,8 @@ internal sealed class Phrase(Tongue words)
     });
 
     /// <summary>Which issue it is.</summary>
-    public string Issue(EditionMark mark) => mark is EditionMark.Sealed issued ? words.Say("report.issue.edition", ("number", issued.Number)) : words.Say("report.issue.working");
-
-    /// <summary>A trade whole.</summary>
-    public string TradeWhole(string trade) => words.Say(Said.InData("trade." + trade.ToLowerInvariant(), trade));
-
-    /// <summary>A trade as it is said in a list.</summary>
-    public string Trade(string trade) => words.Find("trade." + trade.ToLowerInvariant()) ?? Unlicensed(trade);
-
-    /// <summary>Whose question it is: "Ask the plumber", "Ask the owner".</summary>
-    public string Asking(string trade) => words.Say("report.ask", ("whom", words.Find("trade." + trade.ToLowerInvariant()) ?? (trade.StartsWith("the ", StringComparison.Ordinal) ? trade : $"the {Unlicensed(trade)}")));
-
-    /// <summary>The same in a narrow column.</summary>
-    public string ShortTrade(string trade)
-    {
-        if (words.Find("trade." + trade.ToLowerInvariant()) is { } known) return words.Find("trade.short." + trade.ToLowerInvariant()) ?? known;
-        var brief = Unlicensed(trade);
-        foreach (var ending in endings)
-            if (brief.EndsWith(ending, StringComparison.Ordinal) && brief != "general contractor") brief = brief[..^ending.Length];
-        return brief;
-    }
-
-    private static string Unlicensed(string trade) => trade.StartsWith("licensed ", StringComparison.OrdinalIgnoreCase) ? trade["licensed ".Length..] : trade;
+    public string Issue(EditionMark mark) => mark is EditionMark.Sealed issued ? words.Say("report.issue.edition", ("number",
+        issued.Number)) : words.Say("report.issue.working");
 
     /// <summary>A count in words as far as the language has them.</summary>
     public string InWords(int count)
@@ -190,7 +178,8 @@ internal sealed class Phrase(Tongue words)
         foreach (var (first, last) in runs.Take(most))
         {
             if (said.Count > 0) said.Add(new Run(", "));
-            said.AddRange(last == first ? [One(first)] : last == first + 1 ? [One(first), new Run(", "), One(last)] : [One(first), new Run($" {words.Say("report.to")} "), One(last)]);
+            said.AddRange(last == first ? [One(first)] : last == first + 1 ? [One(first), new Run(", "), One(last)] : [One(first),
+                new Run($" {words.Say("report.to")} "), One(last)]);
         }
         if (runs.Count > most) said.Add(new Run($" {words.Say("report.and-more")}"));
         return new Prose(said);

@@ -9,8 +9,10 @@ internal static class YearWriting
     public static string Of(ThenAndNowSentence years, Phrase words)
     {
         if (years.Year is not { } known) return Phrase.End(years.Words);
-        var whose = known.Of switch { YearOf.House => "report.years.house", YearOf.Structure => "report.years.structure", _ => "report.years.this" };
-        var basis = known.Basis switch { Basis.Told => words.Say("report.years.told"), Basis.Presumed => words.Say("report.years.presumed"), _ => "" };
+        var whose = known.Of switch { YearOf.House => "report.years.house", YearOf.Structure => "report.years.structure", _ =>
+            "report.years.this" };
+        var basis = known.Basis switch { Basis.Told => words.Say("report.years.told"), Basis.Presumed =>
+            words.Say("report.years.presumed"), _ => "" };
         var key = years.Kind switch
         {
             YearsKind.Broke => "report.years.broke",
@@ -18,6 +20,7 @@ internal static class YearWriting
             YearsKind.Hazard => "report.years.hazard",
             _ => "report.years.unknown",
         };
-        return words.Say(key, ("since", years.FirstYear is { } first ? $"{first}" : ""), ("whose", words.Say(whose, ("year", $"{known.Year}"))), ("basis", basis));
+        return words.Say(key, ("since", years.FirstYear is { } first ? $"{first}" : ""), ("whose", words.Say(whose, ("year",
+            $"{known.Year}"))), ("basis", basis));
     }
 }

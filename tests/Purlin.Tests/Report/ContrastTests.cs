@@ -17,12 +17,15 @@ public sealed partial class ContrastTests
         var page = await PageWriter.WriteAsync(SampleReport.Paper(), SampleReport.Photo);
         var style = page[(page.IndexOf("<style>", StringComparison.Ordinal) + 7)..page.IndexOf("</style>", StringComparison.Ordinal)];
         var named = Named().Matches(style).ToDictionary(match => match.Groups["name"].Value, match => match.Groups["colour"].Value);
-        var rules = Rule().Matches(style).Select(match => (Whose: match.Groups["whose"].Value.Trim(), Text: Colour(match.Groups["rules"].Value, "color", named), Grounds: Grounds(match.Groups["rules"].Value, named))).ToList();
+        var rules = Rule().Matches(style).Select(match => (Whose: match.Groups["whose"].Value.Trim(),
+            Text: Colour(match.Groups["rules"].Value, "color", named), Grounds: Grounds(match.Groups["rules"].Value, named))).ToList();
         var print = rules.Single(rule => rule.Grounds is ["#ffffff"] && rule.Whose == "html").Grounds[0];
         var pairs = rules.Where(rule => rule.Text is not null || rule.Grounds.Count > 0)
-            .SelectMany(rule => (rule.Grounds.Count > 0 ? rule.Grounds : [named["paper"], print]).Select(ground => (rule.Whose, Text: rule.Text ?? named["ink"], Ground: ground))).ToList();
+            .SelectMany(rule => (rule.Grounds.Count > 0 ? rule.Grounds : [named["paper"], print]).Select(ground => (rule.Whose,
+                Text: rule.Text ?? named["ink"], Ground: ground))).ToList();
         Assert.True(pairs.Count > 20, "the style was hardly read");
-        Assert.Empty(pairs.Where(pair => Contrast(pair.Text, pair.Ground) < Enhanced).Select(pair => $"{pair.Whose}: {pair.Text} on {pair.Ground} is {Contrast(pair.Text, pair.Ground):0.00}"));
+        Assert.Empty(pairs.Where(pair => Contrast(pair.Text, pair.Ground) < Enhanced).Select(pair =>
+            $"{pair.Whose}: {pair.Text} on {pair.Ground} is {Contrast(pair.Text, pair.Ground):0.00}"));
     }
 
     [Fact]
@@ -30,7 +33,8 @@ public sealed partial class ContrastTests
     {
         foreach (var theme in (Theme[])[Theme.Day, Theme.Dark, Theme.Sun, Theme.Print])
             foreach (var ink in (Ink[])[Ink.Text, Ink.Quiet, Ink.Accent])
-                Assert.True(Contrast(theme.Colour(ink), theme.Paper) >= Enhanced, $"{theme.Name}, {ink}: {Contrast(theme.Colour(ink), theme.Paper):0.00}");
+                Assert.True(Contrast(theme.Colour(ink), theme.Paper) >= Enhanced,
+                    $"{theme.Name}, {ink}: {Contrast(theme.Colour(ink), theme.Paper):0.00}");
     }
 
     [Fact]
@@ -42,13 +46,16 @@ public sealed partial class ContrastTests
     }
 
     private static List<string> Grounds(string rules, Dictionary<string, string> named) =>
-        [.. Declared().Matches(rules).Where(match => match.Groups["what"].Value is "background" or "background-color").SelectMany(match => Value().Matches(match.Groups["value"].Value)).Select(match => Full(match, named)).Distinct()];
+        [.. Declared().Matches(rules).Where(match => match.Groups["what"].Value is "background" or "background-color").SelectMany(match =>
+            Value().Matches(match.Groups["value"].Value)).Select(match => Full(match, named)).Distinct()];
 
     private static string? Colour(string rules, string what, Dictionary<string, string> named) =>
-        Declared().Matches(rules).Where(match => match.Groups["what"].Value == what && Value().IsMatch(match.Groups["value"].Value)).Select(match => Full(Value().Match(match.Groups["value"].Value), named)).LastOrDefault();
+        Declared().Matches(rules).Where(match => match.Groups["what"].Value == what && Value().IsMatch(match.Groups["value"].Value))
+            .Select(match => Full(Value().Match(match.Groups["value"].Value), named)).LastOrDefault();
 
     private static string Full(Match value, Dictionary<string, string> named) =>
-        value.Groups["name"].Success ? named[value.Groups["name"].Value] : value.Value is { Length: 4 } brief ? $"#{brief[1]}{brief[1]}{brief[2]}{brief[2]}{brief[3]}{brief[3]}" : value.Value;
+        value.Groups["name"].Success ? named[value.Groups["name"].Value] : value.Value is { Length: 4 } brief
+            ? $"#{brief[1]}{brief[1]}{brief[2]}{brief[2]}{brief[3]}{brief[3]}" : value.Value;
 
     // WCAG 2.2, definitions of relative luminance and contrast ratio.
     private static double Contrast(string one, string other)

@@ -11,7 +11,8 @@ using UglyToad.PdfPig;
 
 namespace Purlin.Tests.Report;
 
-/// <summary>An invented language laid over the papers of the demo: no sentence of the program stays in plain English, on the page or on paper.</summary>
+/// <summary>An invented language laid over the papers of the demo: no sentence of the program stays in plain English, on the page or on
+/// paper.</summary>
 public sealed partial class InventedReportTests
 {
     private static readonly Lazy<(Work Work, ReportModel Model, DemoInspection Demo)> made = new(() =>
@@ -33,7 +34,8 @@ public sealed partial class InventedReportTests
         Assert.Contains("<html lang=\"x-invented\">", page);
         var body = page[page.IndexOf("<body>", StringComparison.Ordinal)..];
         var labels = Label().Matches(body).Select(match => match.Groups["words"].Value);
-        var lines = Tag().Replace(Inline().Replace(body, ""), "\n").Split('\n').Concat(labels).Select(line => WebUtility.HtmlDecode(line).Trim()).Where(line => line.Length > 0).Distinct();
+        var lines = Tag().Replace(Inline().Replace(body, ""), "\n").Split('\n').Concat(labels).Select(line => WebUtility.HtmlDecode(line)
+            .Trim()).Where(line => line.Length > 0).Distinct();
         Nothing(lines);
     }
 
@@ -43,8 +45,10 @@ public sealed partial class InventedReportTests
         using var pdf = PdfDocument.Open(PdfWriter.Bytes(made.Value.Model.Paper(PaperKind.Report), _ => null));
         var text = Squeezed(string.Concat(pdf.GetPages().Select(page => page.Text)));
         Assert.True(text.Length > 50_000, "the paper was hardly read");
-        var standing = Tongue.BuiltIn(Tongue.Standard).Sentences.Where(line => line.Key.Split('.')[0] is "report" or "paper" or "drawing" or "answer").Select(line => line.Value)
-            .Where(sentence => !sentence.Contains('{', StringComparison.Ordinal) && TwoWords().IsMatch(sentence)).Select(Squeezed).Where(sentence => sentence.Length > 12);
+        var standing = Tongue.BuiltIn(Tongue.Standard).Sentences.Where(line =>
+            line.Key.Split('.')[0] is "report" or "paper" or "drawing" or "answer").Select(line => line.Value)
+            .Where(sentence => !sentence.Contains('{', StringComparison.Ordinal) && TwoWords().IsMatch(sentence)).Select(Squeezed)
+                .Where(sentence => sentence.Length > 12);
         Assert.Empty(standing.Where(sentence => text.Contains(sentence, StringComparison.Ordinal)));
     }
 
@@ -52,7 +56,8 @@ public sealed partial class InventedReportTests
 
     private static void Nothing(IEnumerable<string> lines)
     {
-        string[] known = [.. Known().Where(text => text.Length > 3).Distinct(StringComparer.OrdinalIgnoreCase).OrderByDescending(text => text.Length)];
+        string[] known = [.. Known().Where(text => text.Length > 3).Distinct(StringComparer.OrdinalIgnoreCase).OrderByDescending(text =>
+            text.Length)];
         List<string> plain = [];
         foreach (var line in lines)
         {
@@ -64,26 +69,32 @@ public sealed partial class InventedReportTests
         Assert.True(plain.Count == 0, $"{plain.Count}:\n{string.Join('\n', plain.Take(60))}");
     }
 
-    /// <summary>What was entered on site, words of closed lists that a language may name but need not, and documents that are cited.</summary>
+    /// <summary>What was entered on site, words of closed lists that a language may name but need not, and documents that are
+    /// cited.</summary>
     private static IEnumerable<string> Known()
     {
         var (work, _, demo) = made.Value;
         foreach (var entry in demo.Entries)
             foreach (var text in Texts(JsonNode.Parse(entry.Line.Span))) yield return text.TrimEnd('.');
         var book = work.Book;
-        foreach (var text in (IEnumerable<string>)[.. book.ComponentKinds(), .. book.Conditions.Values.SelectMany(condition => (string[])[condition.Trade, condition.System, .. condition.Look.Select(look => look.Trade ?? "")]), .. book.Causes.Select(cause => cause.Trade ?? "")])
+        foreach (var text in (IEnumerable<string>)[.. book.ComponentKinds(), .. book.Conditions.Values.SelectMany(condition =>
+            (string[])[condition.Trade, condition.System, .. condition.Look.Select(look => look.Trade ?? "")]),
+            .. book.Causes.Select(cause => cause.Trade ?? "")])
         {
             yield return text;
             if (text.StartsWith("licensed ", StringComparison.Ordinal)) yield return text["licensed ".Length..];
         }
         yield return "(from memory)";
-        foreach (var word in WeightWords.HeaviestFirst.Select(weight => weight.Word()).Concat(ByWhenWords.SoonestFirst.Select(by => by.Word()))) yield return word;
+        foreach (var word in WeightWords.HeaviestFirst.Select(weight => weight.Word()).Concat(ByWhenWords.SoonestFirst.Select(by =>
+            by.Word()))) yield return word;
         foreach (var standard in book.Standards.Values)
         {
             yield return standard.Title;
             yield return standard.Edition;
         }
-        foreach (var source in work.Judged.Findings.SelectMany(finding => finding.Sources.Concat(finding.ThenAndNow?.Sources ?? [])).Concat(work.Judged.Workings.SelectMany(done => done.Working.Sources))) yield return source.Replace(" (from memory)", "", StringComparison.Ordinal).Replace(", from memory", "", StringComparison.Ordinal).Trim().TrimEnd('.');
+        foreach (var source in work.Judged.Findings.SelectMany(finding => finding.Sources.Concat(finding.ThenAndNow?.Sources ?? []))
+            .Concat(work.Judged.Workings.SelectMany(done => done.Working.Sources))) yield return source.Replace(" (from memory)", "",
+            StringComparison.Ordinal).Replace(", from memory", "", StringComparison.Ordinal).Trim().TrimEnd('.');
         foreach (var wanted in work.Judged.Wanted) yield return wanted.Value;
         foreach (var coverage in work.Judged.Coverage)
             foreach (var duty in coverage.Duties) yield return duty.Section;

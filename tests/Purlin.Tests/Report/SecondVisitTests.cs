@@ -8,7 +8,8 @@ using Purlin.Report.Pdf;
 
 namespace Purlin.Tests.Report;
 
-/// <summary>A second visit is a record of its own that names the first; what became of each matter follows from what was looked for again.</summary>
+/// <summary>A second visit is a record of its own that names the first; what became of each matter follows from what was looked for
+/// again.</summary>
 public sealed class SecondVisitTests
 {
     private static readonly Lazy<(Work First, DemoInspection Demo)> first = new(() =>
@@ -22,7 +23,8 @@ public sealed class SecondVisitTests
     {
         var second = new Visit();
         var now = second.Work().Inspection;
-        Assert.Equal(first.Value.First.Inspection.Places.Select(place => (place.Kind, place.Name)), now.Places.Select(place => (place.Kind, place.Name)));
+        Assert.Equal(first.Value.First.Inspection.Places.Select(place => (place.Kind, place.Name)), now.Places.Select(place => (place.Kind,
+            place.Name)));
         Assert.Equal(first.Value.First.Inspection.Components.Count, now.Components.Count);
         Assert.Empty(now.Observations);
         Assert.Empty(now.Readings);
@@ -31,7 +33,8 @@ public sealed class SecondVisitTests
         Assert.Equal(new DateOnly(2026, 10, 14), now.Opening.Body.Earlier.Date);
     }
 
-    // common practice: work is called done when it was looked for again where it was and is not there; what was not looked at is never called done.
+    // common practice: work is called done when it was looked for again where it was and is not there; what was not looked at is never
+    // called done.
     [Fact]
     public void What_became_of_a_matter_follows_from_what_was_looked_for_again()
     {
@@ -57,7 +60,9 @@ public sealed class SecondVisitTests
         var second = new Visit();
         var kind = first.Value.First.Inspection.Readings.First(reading => reading.Body.Amount.Value == 138).Body;
         var heater = second.Now.Components.First(component => component.Kind == "water heater");
-        second.Write(new EntryBody.ReadingTaken { Kind = kind.Kind, Amount = new Amount(fahrenheit, "°F"), Place = second.Place(first.Value.First.Inspection.Places.First(place => place.Id == kind.Place).Name), Component = kind.Component is null ? null : heater.Id });
+        second.Write(new EntryBody.ReadingTaken { Kind = kind.Kind, Amount = new Amount(fahrenheit, "°F"),
+            Place = second.Place(first.Value.First.Inspection.Places.First(place => place.Id == kind.Place).Name),
+            Component = kind.Component is null ? null : heater.Id });
         Assert.Equal(became, second.Table()("Hot water hot enough to scald"));
     }
 
@@ -67,15 +72,18 @@ public sealed class SecondVisitTests
         var second = new Visit();
         var seen = second.Looked("deck.ledger-nailed", "Deck", Outcome.Clear);
         var picture = first.Value.Demo.Pictures.First();
-        second.Write(new EntryBody.PhotoTaken { Sha = picture.Key, Size = picture.Value.Length, MediaType = "image/jpeg", Place = second.Place("Deck"), For = seen });
+        second.Write(new EntryBody.PhotoTaken { Sha = picture.Key, Size = picture.Value.Length, MediaType = "image/jpeg",
+            Place = second.Place("Deck"), For = seen });
         var work = second.Work();
         var paper = work.Report(work.Copy).SecondVisit(first.Value.First.Report(first.Value.First.Copy));
-        var shown = paper.Chapters.SelectMany(chapter => chapter.Blocks).OfType<Block.Pictures>().First(pictures => pictures.Shown.Any(one => one.Caption.StartsWith("Now:", StringComparison.Ordinal)));
+        var shown = paper.Chapters.SelectMany(chapter => chapter.Blocks).OfType<Block.Pictures>().First(pictures => pictures.Shown.Any(one =>
+            one.Caption.StartsWith("Now:", StringComparison.Ordinal)));
         Assert.StartsWith("Then:", shown.Shown[0].Caption, StringComparison.Ordinal);
         Assert.Equal(picture.Key, shown.Shown[1].Sha);
         var page = await PageWriter.WriteAsync(paper, sha => first.Value.Demo.Pictures.GetValueOrDefault(sha));
         Assert.Contains("of which no edition was sealed", page);
-        Assert.Equal(PdfWriter.Bytes(paper, sha => first.Value.Demo.Pictures.GetValueOrDefault(sha)), PdfWriter.Bytes(paper, sha => first.Value.Demo.Pictures.GetValueOrDefault(sha)));
+        Assert.Equal(PdfWriter.Bytes(paper, sha => first.Value.Demo.Pictures.GetValueOrDefault(sha)), PdfWriter.Bytes(paper, sha =>
+            first.Value.Demo.Pictures.GetValueOrDefault(sha)));
     }
 
     [Fact]
@@ -83,8 +91,10 @@ public sealed class SecondVisitTests
     {
         var work = new Visit().Work();
         var paper = work.Paper(PaperKind.Walk, work.Copy);
-        foreach (var place in (string[])["Deck", "Attic", "Crawl space", "Kitchen"]) Assert.Contains(paper.Chapters, chapter => chapter.Title == place);
-        Assert.All(paper.Chapters.Where(chapter => chapter.Id.Length > 5 && char.IsDigit(chapter.Id[^1])), chapter => Assert.InRange(((Block.Table)chapter.Blocks[0]).Rows.Count, 1, 8));
+        foreach (var place in (string[])["Deck", "Attic", "Crawl space", "Kitchen"]) Assert.Contains(paper.Chapters, chapter =>
+            chapter.Title == place);
+        Assert.All(paper.Chapters.Where(chapter => chapter.Id.Length > 5 && char.IsDigit(chapter.Id[^1])), chapter =>
+            Assert.InRange(((Block.Table)chapter.Blocks[0]).Rows.Count, 1, 8));
         Assert.Contains(paper.Chapters, chapter => chapter.Lead.Contains("still open", StringComparison.Ordinal));
         Assert.Contains("Could not look", await PageWriter.WriteAsync(paper, _ => null));
         Assert.NotEmpty(PdfWriter.Bytes(paper, _ => null));
@@ -116,8 +126,11 @@ public sealed class SecondVisitTests
         /// <summary>Looks for a condition again; where no place is named, where it was.</summary>
         public EntryName Looked(string condition, string? place, string outcome)
         {
-            var before = first.Value.First.Inspection.Observations.First(observation => observation.Body.Condition == condition && observation.Body.Outcome == Outcome.Seen).Body.Place;
-            return Write(new EntryBody.ObservationMade { Place = Place(place ?? first.Value.First.Inspection.Places.First(one => one.Id == before).Name), Condition = condition, Outcome = outcome, Reason = outcome == Outcome.NotVisible ? "snow" : null });
+            var before = first.Value.First.Inspection.Observations.First(observation => observation.Body.Condition == condition
+                && observation.Body.Outcome == Outcome.Seen).Body.Place;
+            return Write(new EntryBody.ObservationMade { Place = Place(place ?? first.Value.First.Inspection.Places.First(one =>
+                one.Id == before).Name), Condition = condition, Outcome = outcome, Reason = outcome == Outcome.NotVisible ? "snow"
+                : null });
         }
 
         public Work Work() => Purlin.Report.Work.Of(lines, RuleBook.BuiltIn, 2026);
@@ -126,7 +139,8 @@ public sealed class SecondVisitTests
         public Func<string, string> Table()
         {
             var work = Work();
-            var table = (Block.Table)work.Report(work.Copy).SecondVisit(first.Value.First.Report(first.Value.First.Copy)).Chapters[0].Blocks[0];
+            var table = (Block.Table)work.Report(work.Copy).SecondVisit(first.Value.First.Report(first.Value.First.Copy))
+                .Chapters[0].Blocks[0];
             return title => table.Rows.First(row => row[0].ToString().EndsWith(title, StringComparison.Ordinal))[1].ToString();
         }
     }

@@ -9,11 +9,13 @@ using UglyToad.PdfPig;
 
 namespace Purlin.Tests.Report;
 
-/// <summary>Spanish as files: what it names exists, what it fills is filled, and the papers say which parts are not yet translated.</summary>
+/// <summary>Spanish as files: what it names exists, what it fills is filled, and the papers say which parts are not yet
+/// translated.</summary>
 public sealed class SpanishTests
 {
     private static readonly Tongue Spanish = Tongue.BuiltIn("es-US"), English = Tongue.BuiltIn(Tongue.Standard);
-    private static readonly Dictionary<string, string> own = Spanish.Sentences.Where(line => English.Find(line.Key) != line.Value).ToDictionary(line => line.Key, line => line.Value);
+    private static readonly Dictionary<string, string> own = Spanish.Sentences.Where(line => English.Find(line.Key) != line.Value)
+        .ToDictionary(line => line.Key, line => line.Value);
     private static readonly Lazy<(Work Work, DemoInspection Demo)> made = new(() =>
     {
         var demo = DemoInspection.Write();
@@ -23,8 +25,10 @@ public sealed class SpanishTests
     [Fact]
     public void Every_sentence_says_something_that_exists()
     {
-        HashSet<string> known = [.. Sentences.In(RuleBook.BuiltIn).Select(sentence => sentence.Key), .. English.Sentences.Select(line => line.Key)];
-        Assert.Empty(own.Keys.Where(key => !known.Contains(key) && key.Split('.')[0] is not ("language" or "unit" or "word" or "thing" or "place" or "trade")));
+        HashSet<string> known = [.. Sentences.In(RuleBook.BuiltIn).Select(sentence => sentence.Key), .. English.Sentences.Select(line =>
+            line.Key)];
+        Assert.Empty(own.Keys.Where(key => !known.Contains(key)
+            && key.Split('.')[0] is not ("language" or "unit" or "word" or "thing" or "place" or "trade")));
     }
 
     [Fact]
@@ -44,8 +48,10 @@ public sealed class SpanishTests
     {
         // Forms of numbers and mere places read alike in both.
         var missing = English.Sentences.Where(line => line.Key.Split('.')[0] is "report" or "answer" or "page" or "paper" or "drawing")
-            .Where(line => line.Value.Any(char.IsLetter) && System.Text.RegularExpressions.Regex.Replace(line.Value, @"\{[^{}]*\}", "", System.Text.RegularExpressions.RegexOptions.None, TimeSpan.FromSeconds(1)).Any(char.IsLetter))
-            .Where(line => !own.ContainsKey(line.Key) && Spanish.Find(line.Key) == line.Value && line.Key != "report.no").Select(line => line.Key);
+            .Where(line => line.Value.Any(char.IsLetter) && System.Text.RegularExpressions.Regex.Replace(line.Value, @"\{[^{}]*\}", "",
+                System.Text.RegularExpressions.RegexOptions.None, TimeSpan.FromSeconds(1)).Any(char.IsLetter))
+            .Where(line => !own.ContainsKey(line.Key) && Spanish.Find(line.Key) == line.Value && line.Key != "report.no").Select(line =>
+                line.Key);
         Assert.Empty(missing);
     }
 
@@ -56,7 +62,9 @@ public sealed class SpanishTests
         var paper = work.Paper(PaperKind.Report, work.Copy);
         var page = System.Net.WebUtility.HtmlDecode(await PageWriter.WriteAsync(paper, sha => demo.Pictures.GetValueOrDefault(sha)));
         Assert.Contains("<html lang=\"es-US\">", page);
-        foreach (var said in (string[])["¿Podemos vivir aquí con seguridad?", "14 de octubre de 2026", "hacer seguro", "antes de obligarse", "electricista con licencia", "Traducción hecha por el programa", "Baje el calentador a unos 120 °F", "1,860 pies²"]) Assert.Contains(said, page);
+        foreach (var said in (string[])["¿Podemos vivir aquí con seguridad?", "14 de octubre de 2026", "hacer seguro",
+            "antes de obligarse", "electricista con licencia", "Traducción hecha por el programa", "Baje el calentador a unos 120 °F",
+            "1,860 pies²"]) Assert.Contains(said, page);
     }
 
     [Fact]
@@ -78,8 +86,10 @@ public sealed class SpanishTests
         Assert.All(matters, matter => Assert.Equal("", matter.Untranslated));
         var evidence = SampleReport.Evidence();
         var rare = RuleBook.BuiltIn.Conditions.Values.First(condition => !own.ContainsKey($"{condition.Id}/do") && condition.Do.Length > 0);
-        var judged = SampleHouse.Judged([SampleHouse.Finding(rare.Name, Weight.KeepUp, SampleHouse.Place(evidence, "Rear")) with { Condition = rare.Id, Do = rare.Do }], []);
-        var told = (SampleReport.Worked(evidence, judged) with { Book = RuleBook.BuiltIn.In(Spanish) }).Report(SampleReport.Working).Matters[0];
+        var judged = SampleHouse.Judged([SampleHouse.Finding(rare.Name, Weight.KeepUp, SampleHouse.Place(evidence,
+            "Rear")) with { Condition = rare.Id, Do = rare.Do }], []);
+        var told = (SampleReport.Worked(evidence, judged) with { Book = RuleBook.BuiltIn.In(Spanish) }).Report(SampleReport.Working)
+            .Matters[0];
         Assert.Contains("no está traducido", told.Untranslated);
     }
 
@@ -91,9 +101,11 @@ public sealed class SpanishTests
     public void Counts_agree_with_their_words(string key, int count, string said)
     {
         var words = Spanish.Find("language.count-words")!.Split(' ');
-        Assert.Equal(said, Spanish.Say(key, ("count", count), ("words", char.ToUpperInvariant(words[count][0]) + words[count][1..]), ("matters", "4")));
+        Assert.Equal(said, Spanish.Say(key, ("count", count), ("words", char.ToUpperInvariant(words[count][0]) + words[count][1..]),
+            ("matters", "4")));
     }
 
     [Fact]
-    public void Days_read_as_in_Spanish() => Assert.Equal("3 de marzo de 2026", Spanish.Say("report.day", ("day", new DateOnly(2026, 3, 3))));
+    public void Days_read_as_in_Spanish() => Assert.Equal("3 de marzo de 2026", Spanish.Say("report.day", ("day", new DateOnly(2026, 3,
+        3))));
 }
