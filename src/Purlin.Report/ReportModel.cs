@@ -37,7 +37,8 @@ public sealed class ReportModel
 
     private readonly PictureNumbers pictures;
 
-    private ReportModel(Record record, Numbering sources, PictureNumbers pictures) => (Record, SourceNumbers, this.pictures) = (record, sources, pictures);
+    private ReportModel(Record record, Numbering sources, PictureNumbers pictures) => (Record, SourceNumbers, this.pictures) = (record,
+        sources, pictures);
 
     internal Record Record { get; }
 
@@ -47,7 +48,8 @@ public sealed class ReportModel
     /// <summary>Sources cited, with their numbers; workings add theirs when they are written.</summary>
     internal Numbering SourceNumbers { get; }
 
-    /// <summary>What was in the way where one could not look. Numbered here, so that each paper shows the same whichever is made first.</summary>
+    /// <summary>What was in the way where one could not look. Numbered here, so that each paper shows the same whichever is made
+    /// first.</summary>
     internal IReadOnlyList<Picture> InTheWay { get; private init; } = [];
 
     /// <summary>Photographs as they would be shown, whether another chapter shows them or not.</summary>
@@ -67,7 +69,8 @@ public sealed class ReportModel
         PictureNumbers pictures = new(record);
         Numbering cautions = new(), sources = new();
         var matters = new MatterWriting(record, pictures, cautions, sources).All();
-        var inTheWay = pictures.Show(work.Judged.Limitations.SelectMany(limitation => limitation.Photos), record.Words.Say("report.in-the-way"));
+        var inTheWay = pictures.Show(work.Judged.Limitations.SelectMany(limitation => limitation.Photos),
+            record.Words.Say("report.in-the-way"));
         var options = SectionOptions.Landscape with { Knots = false, Words = work.Book.Words };
         return new ReportModel(record, sources, pictures)
         {

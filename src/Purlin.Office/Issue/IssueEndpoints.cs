@@ -38,7 +38,8 @@ internal static class IssueEndpoints
 
     // ?paper=walk asks for another paper than the report; what is no paper, or needs two visits, is the report.
     private static PaperKind Kind(HttpContext context) =>
-        Enum.TryParse<PaperKind>(context.Request.Query["paper"], ignoreCase: true, out var kind) && Enum.IsDefined(kind) && kind != PaperKind.Second ? kind : PaperKind.Report;
+        Enum.TryParse<PaperKind>(context.Request.Query["paper"], ignoreCase: true, out var kind)
+        && Enum.IsDefined(kind) && kind != PaperKind.Second ? kind : PaperKind.Report;
 
     private static async Task<IResult> InTheWay(string insp, HttpContext context, Desk desk)
     {

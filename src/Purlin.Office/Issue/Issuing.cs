@@ -29,7 +29,8 @@ public sealed class Issuing(JournalShelf shelf, PictureViews views, OfficeOption
     }
 
     /// <summary>The page of this issue, UTF-8.</summary>
-    public Task<byte[]> Page(HeldWork standing, EditionMark mark, CancellationToken cancel, PaperKind kind = PaperKind.Report) => Alone(photos => PageWriter.BytesAsync(standing.Work.Paper(kind, mark), photos), cancel);
+    public Task<byte[]> Page(HeldWork standing, EditionMark mark, CancellationToken cancel, PaperKind kind = PaperKind.Report) =>
+        Alone(photos => PageWriter.BytesAsync(standing.Work.Paper(kind, mark), photos), cancel);
 
     /// <summary>The PDF of this issue.</summary>
     public Task<byte[]> Pdf(HeldWork standing, EditionMark mark, CancellationToken cancel, PaperKind kind = PaperKind.Report) =>
