@@ -9,6 +9,7 @@ Dictionary<string, (string Title, Action<Results> Run)> all = new(StringComparer
     ["report"] = ("Writing the report", ReportBench.Run),
     ["reckonings"] = ("Reckoning", ReckoningBench.Run),
     ["spoken"] = ("Finding conditions by words", SpokenBench.Run),
+    ["hearing"] = ("Understanding an hour of narration", HearingBench.Run),
     ["office"] = ("The office", OfficeBench.Run),
     ["cold-start"] = ("Cold start with the server stopped", ColdStartBench.Run),
 };

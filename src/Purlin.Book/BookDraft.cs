@@ -62,6 +62,9 @@ internal sealed class BookDraft
 
     public Dictionary<string, string> Misheard { get; } = new(StringComparer.Ordinal);
 
+    /// <summary>The files of the folder <c>hearing</c> by their names.</summary>
+    public Dictionary<string, Dictionary<string, string[]>> Hearing { get; } = new(StringComparer.Ordinal);
+
     public HashSet<string> FillerWords { get; } = new(StringComparer.Ordinal);
 
     /// <summary>Rows of the table of eras; empty where the table is not among the files.</summary>
@@ -107,6 +110,7 @@ internal sealed class BookDraft
         Cautions = Cautions.ToFrozenDictionary(StringComparer.Ordinal),
         SameWords = SameWords.ToFrozenDictionary(StringComparer.Ordinal),
         Misheard = Misheard.ToFrozenDictionary(StringComparer.Ordinal),
+        Hearing = HearingWords.Of(Hearing),
         FillerWords = FillerWords.ToFrozenSet(StringComparer.Ordinal),
         ToldApart = ToldApart.ToFrozenSet(StringComparer.Ordinal),
         Refused = [.. refused],

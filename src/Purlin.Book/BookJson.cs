@@ -103,6 +103,7 @@ internal sealed record SettingFile : BookFileForm
 [JsonSerializable(typeof(Synonym))]
 [JsonSerializable(typeof(Dictionary<string, JsonElement>))]
 [JsonSerializable(typeof(Dictionary<string, string>))]
+[JsonSerializable(typeof(Dictionary<string, string[]>))]
 [JsonSerializable(typeof(JsonElement[]))]
 [JsonSerializable(typeof(string[]))]
 internal sealed partial class BookJson : JsonSerializerContext;

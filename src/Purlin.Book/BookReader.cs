@@ -48,6 +48,7 @@ public static class BookReader
             case "causes": ReadCauses(file, draft); break;
             case "duties": ReadDuties(file, draft); break;
             case "looking": ReadLooking(file, draft); break;
+            case "hearing": ReadHearing(file, draft); break;
             case "by-when": file.Each(BookJson.Default.ByWhenRule, rule => file.Add(draft.ByWhen, rule.Id, rule, rule.Sources)); break;
             case "synonyms": file.Each(BookJson.Default.Synonym, line => draft.Synonyms.Add((line, file.Path))); break;
             case "tables": ReadTable(file, draft); break;
@@ -56,7 +57,7 @@ public static class BookReader
     }
 
     /// <summary>The folders of a rule book.</summary>
-    public static IReadOnlyList<string> Folders { get; } = ["by-when", "causes", "conditions", "duties", "limitations", "looking",
+    public static IReadOnlyList<string> Folders { get; } = ["by-when", "causes", "conditions", "duties", "hearing", "limitations", "looking",
         "profiles", "readings", "sources", "synonyms", "tables", "words"];
 
     private static void ReadConditions(BookLines file, BookDraft draft)
@@ -88,6 +89,13 @@ public static class BookReader
         foreach (var usual in read.Usual) file.Add(draft.Usual, usual.Place, usual, usual.Sources);
         foreach (var often in read.Often) file.Add(draft.Often, often.Condition, often, null);
         foreach (var fit in read.Fits) draft.Fits.Add((fit, file.Path));
+    }
+
+    private static void ReadHearing(BookLines file, BookDraft draft)
+    {
+        var name = file.Name[..^".json".Length];
+        if (!HearingWords.Files.Contains(name)) draft.Refuse(file.Path, file.Name, Nearest.InWords(name, HearingWords.Files, "file"));
+        else if (file.Whole(BookJson.Default.DictionaryStringStringArray) is { } lines) draft.Hearing[name] = lines;
     }
 
     private static void ReadCauses(BookLines file, BookDraft draft)

@@ -22,6 +22,7 @@ internal sealed class BookReferences(BookDraft draft)
         ByWhen();
         Looking();
         Naming.SynonymCheck.Check(draft);
+        Hearing();
         Duties();
         foreach (var (id, (limitation, path)) in draft.Limitations)
         {
@@ -34,6 +35,20 @@ internal sealed class BookReferences(BookDraft draft)
         {
             Sources($"{path}: {id}", profile.Sources);
             Conditions($"{path}: {id}", profile.Conditions);
+        }
+    }
+
+    private void Hearing()
+    {
+        Keys("seen", "condition", draft.Conditions.Keys);
+        Keys("clear", "condition", draft.Conditions.Keys);
+        Keys("places", "place", PlaceKind.All);
+        Keys("things", "component", [.. draft.Conditions.Values.Select(line => line.Rule.Component), .. draft.Sheets.Keys]);
+        Keys("trades", "trade", Trades.All);
+
+        void Keys(string file, string what, IEnumerable<string> known)
+        {
+            foreach (var key in draft.Hearing.GetValueOrDefault(file)?.Keys.ToArray() ?? []) Known($"rulebook/hearing/{file}.json", what, key, known.ToHashSet(StringComparer.Ordinal));
         }
     }
 

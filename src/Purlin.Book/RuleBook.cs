@@ -108,6 +108,9 @@ public sealed record RuleBook
     /// <summary>Words that tell nothing about a defect: "the", "looks", "kind of".</summary>
     public FrozenSet<string> FillerWords { get; init; } = FrozenSet<string>.Empty;
 
+    /// <summary>How things, places and conditions are spoken of.</summary>
+    public HearingWords Hearing { get; init; } = new();
+
     /// <summary>Lines that were refused, each with file and id; empty for a sound book.</summary>
     public ImmutableArray<Refusal> Refused { get; init; } = [];
 

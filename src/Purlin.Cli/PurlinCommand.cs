@@ -45,6 +45,7 @@ public static class PurlinCommand
         root.Add(DemoCommand.Build(terminal));
         root.Add(JudgeCommand.Build(terminal, clock));
         root.Add(LookCommand.Build(terminal, clock));
+        root.Add(ListenCommand.Build(terminal));
         root.Add(CheckCommand.Build(terminal));
         root.Add(ReportCommand.Build(terminal, clock));
         root.Add(AgainCommand.Build(terminal, clock));

@@ -16,7 +16,7 @@ public sealed class SayingRules
 {
     private const int MostOverstated = 60;
 
-    private static readonly string[] Rooms = ["src/Purlin.Journal", "src/Purlin.Reckoning", "src/Purlin.Book", "src/Purlin.Judgement", "src/Purlin.Report", "src/Purlin.Cli", "src/Purlin.Field"];
+    private static readonly string[] Rooms = ["src/Purlin.Journal", "src/Purlin.Reckoning", "src/Purlin.Book", "src/Purlin.Hearing", "src/Purlin.Judgement", "src/Purlin.Report", "src/Purlin.Cli", "src/Purlin.Field"];
 
     private static readonly IReadOnlyList<(string File, SyntaxNode Tree)> Sources = Repository.Sources(Rooms);
 

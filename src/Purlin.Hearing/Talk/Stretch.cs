@@ -1,0 +1,9 @@
+namespace Purlin.Hearing.Talk;
+
+/// <summary>A stretch of pieces.</summary>
+/// <param name="Start">The first.</param>
+/// <param name="End">The one after the last.</param>
+internal readonly record struct Stretch(int Start, int End)
+{
+    public bool Covers(int at) => at >= Start && at < End;
+}
