@@ -45,5 +45,6 @@ public sealed record HearingWords
     };
 
     private static FrozenDictionary<string, string[]> Part(IReadOnlyDictionary<string, Dictionary<string, string[]>> files, string name) =>
-        files.TryGetValue(name, out var lines) ? lines.ToFrozenDictionary(StringComparer.Ordinal) : FrozenDictionary<string, string[]>.Empty;
+        files.TryGetValue(name, out var lines) ? lines.ToFrozenDictionary(StringComparer.Ordinal) : FrozenDictionary<string,
+            string[]>.Empty;
 }

@@ -5,7 +5,9 @@ using Purlin.Journal;
 
 namespace Purlin.Cli;
 
-/// <summary>The photographs of a folder on the clock of a narration: by the time their tags or files have, against the time the recording began.</summary>
+/// <summary>
+/// The photographs of a folder on the clock of a narration: by the time their tags or files have, against the time the recording began.
+/// </summary>
 internal static class NarrationPhotos
 {
     private const int Most = 5_000;
@@ -24,7 +26,8 @@ internal static class NarrationPhotos
     public static Checked<IReadOnlyList<TimedPhoto>> Read(string folder, string narration, Transcript transcript, DateTimeOffset? began)
     {
         if (!Directory.Exists(folder)) return new Refusal("photos", Said.Verbatim(folder), "a folder with the photographs of the visit");
-        var files = Directory.EnumerateFiles(folder).Where(file => Kinds.Contains(Path.GetExtension(file).ToLowerInvariant())).Order(StringComparer.Ordinal).Take(Most).ToList();
+        var files = Directory.EnumerateFiles(folder)
+            .Where(file => Kinds.Contains(Path.GetExtension(file).ToLowerInvariant())).Order(StringComparer.Ordinal).Take(Most).ToList();
         var first = transcript.Words.FirstOrDefault(word => word.From is not null).From ?? 0;
         var last = transcript.Words.LastOrDefault(word => word.To is not null).To ?? 0;
         var start = began ?? new DateTimeOffset(File.GetLastWriteTimeUtc(narration)).ToLocalTime().AddSeconds(-last);

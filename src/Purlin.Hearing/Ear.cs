@@ -19,15 +19,16 @@ public sealed class Ear
     private readonly Proposer proposer;
 
     /// <summary>Learns how the conditions, things and places of a book are spoken of.</summary>
-    public Ear(RuleBook book) : this(book, Weighing.Usual)
+    public Ear(RuleBook book) : this(book, HearingScale.Usual)
     {
     }
 
-    internal Ear(RuleBook book, Weighing weighing)
+    internal Ear(RuleBook book, HearingScale weighing)
     {
         ArgumentNullException.ThrowIfNull(book);
         string[] names = [.. book.ComponentKinds().Append("house").Distinct(StringComparer.Ordinal)];
-        var components = names.Select((name, number) => (name, number)).ToDictionary(line => line.name, line => line.number, StringComparer.Ordinal);
+        var components = names.Select((name, number) => (name, number)).ToDictionary(line => line.name, line => line.number,
+            StringComparer.Ordinal);
         var turns = new Turns(book.Hearing);
         var meanings = new Meanings(book, turns);
         var repertoire = new Repertoire(book, meanings, components);
@@ -47,7 +48,8 @@ public sealed class Ear
         var ground = surveying.Of(transcript, place);
         var matters = settling.Of(ground, parting.Of(ground));
         var proposals = proposer.Of(ground, matters, transcript);
-        var taken = proposals.SelectMany(proposal => proposal.Words).SelectMany(range => Enumerable.Range(range.Start, range.End - range.Start)).Distinct().Count();
+        var taken = proposals.SelectMany(proposal => proposal.Words)
+            .SelectMany(range => Enumerable.Range(range.Start, range.End - range.Start)).Distinct().Count();
         return new Heard([.. proposals], transcript.Words.Length - taken);
     }
 }

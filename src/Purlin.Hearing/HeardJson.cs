@@ -6,7 +6,8 @@ namespace Purlin.Hearing;
 /// <summary>What was heard as JSON, as <c>docs/schema/heard.schema.json</c> has it.</summary>
 public static class HeardJson
 {
-    private static readonly JsonWriterOptions Indented = new() { Indented = true, Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+    private static readonly JsonWriterOptions Indented = new() { Indented = true,
+        Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
     /// <summary>One JSON object.</summary>
     public static string Write(Heard heard)
@@ -25,11 +26,6 @@ public static class HeardJson
         return Encoding.UTF8.GetString(stream.ToArray());
     }
 
-    /// <summary>An outcome as the journal writes it.</summary>
-    public static string Word(Outcome outcome) => outcome switch { Outcome.Seen => "seen", Outcome.Clear => "clear", _ => NotVisible };
-
-    private const string NotVisible = "not visible";
-
     private static void Write(Utf8JsonWriter json, HeardProposal proposal)
     {
         json.WriteStartObject();
@@ -38,7 +34,7 @@ public static class HeardJson
         json.WriteString("place", proposal.Place);
         json.WriteString("component", proposal.Component);
         json.WriteString("condition", proposal.Condition);
-        json.WriteString("outcome", Word(proposal.Outcome));
+        json.WriteString("outcome", proposal.Outcome);
         json.WriteStartArray("amounts");
         foreach (var amount in proposal.Amounts)
         {

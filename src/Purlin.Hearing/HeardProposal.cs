@@ -20,8 +20,8 @@ public sealed record HeardProposal
     /// <summary>Id of the condition; none for a reading, a fact, or a thing that could not be looked at.</summary>
     public string? Condition { get; init; }
 
-    /// <summary>How the look turned out.</summary>
-    public Outcome Outcome { get; init; }
+    /// <summary>How the look turned out, as the journal writes it.</summary>
+    public required string Outcome { get; init; }
 
     /// <summary>Readings and facts, each one said.</summary>
     public ImmutableArray<HeardAmount> Amounts { get; init; } = [];

@@ -14,13 +14,17 @@ public static class Photographs
     // What was said before a picture is what it shows more often than what is said after.
     private const double Later = 1.5;
 
-    /// <summary>What was heard, each photograph with the proposal whose words are nearest in time; one that is near none stays out.</summary>
+    /// <summary>
+    /// What was heard, each photograph with the proposal whose words are nearest in time; one that is near none stays out.
+    /// </summary>
     public static Heard With(this Heard heard, IEnumerable<TimedPhoto> photos)
     {
         ArgumentNullException.ThrowIfNull(heard);
         var of = photos.OrderBy(photo => photo.Seconds).ThenBy(photo => photo.Sha, StringComparer.Ordinal)
-            .Select(photo => (photo.Sha, Index: Nearest(heard, photo.Seconds))).Where(line => line.Index >= 0).ToLookup(line => line.Index, line => line.Sha);
-        return heard with { Proposals = [.. heard.Proposals.Select((proposal, index) => proposal with { Photos = [.. of[index].Distinct(StringComparer.Ordinal)] })] };
+            .Select(photo => (photo.Sha, Index: Nearest(heard, photo.Seconds)))
+                .Where(line => line.Index >= 0).ToLookup(line => line.Index, line => line.Sha);
+        return heard with { Proposals = [.. heard.Proposals
+            .Select((proposal, index) => proposal with { Photos = [.. of[index].Distinct(StringComparer.Ordinal)] })] };
     }
 
     private static int Nearest(Heard heard, double seconds)

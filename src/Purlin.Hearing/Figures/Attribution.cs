@@ -3,7 +3,10 @@ using Purlin.Journal;
 
 namespace Purlin.Hearing.Figures;
 
-/// <summary>What a figure measures, told by its unit, by the thing and condition it stands with, and by the words before it. What nothing tells is no amount.</summary>
+/// <summary>
+/// What a figure measures, told by its unit, by the thing and condition it stands with, and by the words before it. What nothing tells
+/// is no amount.
+/// </summary>
 internal sealed class Attribution(Book.RuleBook book)
 {
     private const int Near = 9;
@@ -22,18 +25,18 @@ internal sealed class Attribution(Book.RuleBook book)
         bool Says(params string[] words) => Said(texts, figure, words);
         var kind = figure.Unit switch
         {
-            Units.Inch or Units.Foot => Length(Says, component, condition ?? "", place),
-            Units.Percent => Percent(Says, component, condition ?? "", place),
-            Units.Degree => Warmth(Says, Air(texts, figure), IsWet(texts, figure), component, place),
-            Units.Psi => component == "boiler" ? Kinds.BoilerPressure : Kinds.WaterPressure,
-            Units.Amp => Current(Says, component),
-            Units.Gallon when component is Kinds.WaterHeater or Kinds.ExpansionTank => "capacity",
-            Units.Ton when component is Kinds.OutdoorUnit or Kinds.HeatPump or Kinds.IndoorCoil => "capacity",
-            Units.Btu => "input",
-            Units.Ppm => Kinds.CarbonMonoxide,
-            Units.Gpm => Kinds.Flow,
-            Units.Volt => "voltage",
-            Units.Pascal when component == "vent" => "draft",
+            SpokenUnits.Inch or SpokenUnits.Foot => Length(Says, component, condition ?? "", place),
+            SpokenUnits.Percent => Percent(Says, component, condition ?? "", place),
+            SpokenUnits.Degree => Warmth(Says, Air(texts, figure), IsWet(texts, figure), component, place),
+            SpokenUnits.Psi => component == "boiler" ? Kinds.BoilerPressure : Kinds.WaterPressure,
+            SpokenUnits.Amp => Current(Says, component),
+            SpokenUnits.Gallon when component is Kinds.WaterHeater or Kinds.ExpansionTank => "capacity",
+            SpokenUnits.Ton when component is Kinds.OutdoorUnit or Kinds.HeatPump or Kinds.IndoorCoil => "capacity",
+            SpokenUnits.Btu => "input",
+            SpokenUnits.Ppm => Kinds.CarbonMonoxide,
+            SpokenUnits.Gpm => Kinds.Flow,
+            SpokenUnits.Volt => "voltage",
+            SpokenUnits.Pascal when component == "vent" => "draft",
             null => Bare(Says, texts, Air(texts, figure), IsWet(texts, figure), figure, component, condition ?? "", place),
             _ => null,
         };
@@ -44,13 +47,17 @@ internal sealed class Attribution(Book.RuleBook book)
     private static string? Length(Func<string[], bool> says, string component, string condition, string? place)
     {
         bool Says(params string[] words) => says(words);
-        if (Says("headroom") || condition.EndsWith("-space.low", StringComparison.Ordinal) || condition.EndsWith(".headroom-low", StringComparison.Ordinal)) return place == PlaceKind.CrawlSpace ? Kinds.CrawlHeadroom : place == PlaceKind.Attic ? Kinds.AtticHeadroom : "headroom";
+        if (Says("headroom") || condition.EndsWith("-space.low", StringComparison.Ordinal)
+            || condition.EndsWith(".headroom-low", StringComparison.Ordinal)) return place == PlaceKind.CrawlSpace ? Kinds.CrawlHeadroom
+            : place == PlaceKind.Attic ? Kinds.AtticHeadroom : "headroom";
         if (Says("riser", "risers", "step", "steps") && component == "stairs") return Kinds.Riser;
         if (Says("tread", "treads") && component == "stairs") return Kinds.Tread;
-        if (Says("span", "spans")) return place == PlaceKind.Attic ? Kinds.RafterSpan : component == "deck" ? Kinds.BeamSpan : Kinds.JoistSpan;
+        if (Says("span", "spans")) return place == PlaceKind.Attic ? Kinds.RafterSpan : component == "deck" ? Kinds.BeamSpan
+            : Kinds.JoistSpan;
         if (condition.Length == 0 && !Says("depth", "level", "base", "minus", component)) return null;
         if (component == "insulation") return Kinds.Depth;
-        if (condition.Contains("crack", StringComparison.Ordinal) && component is "foundation" or "siding" or "wall" or "slab") return Kinds.CrackWidth;
+        if (condition.Contains("crack", StringComparison.Ordinal)
+            && component is "foundation" or "siding" or "wall" or "slab") return Kinds.CrackWidth;
         bool Is(string fault) => condition.EndsWith(fault, StringComparison.Ordinal);
         return component switch
         {
@@ -67,10 +74,13 @@ internal sealed class Attribution(Book.RuleBook book)
     private static string? Percent(Func<string[], bool> says, string component, string condition, string? place)
     {
         bool Says(params string[] words) => says(words);
-        if (Says("humidity", "humid", "hygrometer", "relative") || condition.EndsWith(".humid", StringComparison.Ordinal) || condition.EndsWith(".humid-air", StringComparison.Ordinal)) return Kinds.Humidity;
-        if (component is "framing" or Kinds.RoofFraming or Kinds.RoofDeck or "deck" or "beam" || Says("joist", "sill", "wood", "sheathing", "rafter", "post")) return Kinds.WoodMoisture;
+        if (Says("humidity", "humid", "hygrometer", "relative") || condition.EndsWith(".humid", StringComparison.Ordinal)
+            || condition.EndsWith(".humid-air", StringComparison.Ordinal)) return Kinds.Humidity;
+        if (component is "framing" or Kinds.RoofFraming or Kinds.RoofDeck or "deck" or "beam"
+            || Says("joist", "sill", "wood", "sheathing", "rafter", "post")) return Kinds.WoodMoisture;
         if (place is PlaceKind.CrawlSpace or PlaceKind.Attic) return Kinds.WoodMoisture;
-        return Says("meter", "reads", "reading", "pinless", "scan", "wet", "moisture") || component is "ceiling" or "wall" or "moisture" or Kinds.Shower or "floor" ? Kinds.SurfaceMoisture : null;
+        return Says("meter", "reads", "reading", "pinless", "scan", "wet", "moisture")
+            || component is "ceiling" or "wall" or "moisture" or Kinds.Shower or "floor" ? Kinds.SurfaceMoisture : null;
     }
 
     private static string? Warmth(Func<string[], bool> says, string? air, bool isWet, string component, string? place)
@@ -92,18 +102,25 @@ internal sealed class Attribution(Book.RuleBook book)
         return says(["maximum", "max", "plate", "fuse"]) ? Kinds.LargestDevice : says(["breaker"]) ? "breaker" : null;
     }
 
-    private static string? Bare(Func<string[], bool> says, List<string> texts, string? air, bool isWet, Figure figure, string component, string condition, string? place)
+    private static string? Bare(Func<string[], bool> says, List<string> texts, string? air, bool isWet, Figure figure, string component,
+        string condition, string? place)
     {
         bool Says(params string[] words) => says(words);
-        if (figure.Value is >= 50 and < 100 && figure.Value % 1 == 0 && Follows(texts, figure, "made", "from", "dated", "built") && !figure.MayBeYear) return Century;
-        if (figure.MayBeYear && Says("made", "from", "date", "dates", "code", "dated", "year", "built", "manufactured", "manufacture", "sticker", "unit", "back")) return "year";
+        if (figure.Value is >= 50 and < 100 && figure.Value % 1 == 0 && Follows(texts, figure, "made", "from", "dated", "built")
+            && !figure.MayBeYear) return Century;
+        if (figure.MayBeYear && Says("made", "from", "date", "dates", "code", "dated", "year", "built", "manufactured", "manufacture",
+            "sticker", "unit", "back")) return "year";
         if (Says("p", "ppm", "monoxide") && figure.Value < 2000) return Kinds.CarbonMonoxide;
         if (figure.Value is > 20 and <= 100 && Says("meter", "pinless", "humidity")) return Percent(says, component, condition, place);
-        if (component is Kinds.OutdoorUnit or Kinds.HeatPump && figure.Value is >= 10 and <= 100 && Says("ampacity", "max", "maximum", "breaker")) return Current(says, component);
-        if (figure.Value is >= 30 and <= 160 && (air is not null || Says("thermometer", "temperature", "hot"))) return Warmth(says, air, isWet, component, place);
+        if (component is Kinds.OutdoorUnit or Kinds.HeatPump && figure.Value is >= 10 and <= 100
+            && Says("ampacity", "max", "maximum", "breaker")) return Current(says, component);
+        if (figure.Value is >= 30 and <= 160 && (air is not null || Says("thermometer", "temperature", "hot"))) return Warmth(says, air,
+            isWet, component, place);
         if (component == Kinds.SupplyPiping && figure.Value is >= 15 and <= 180 && Says("pressure", "static")) return Kinds.WaterPressure;
-        if (component == "guard" && condition.Length > 0) return condition.EndsWith(".openings-wide", StringComparison.Ordinal) && figure.Value < 12 ? Kinds.GuardOpening : figure.Value is >= 20 and <= 60 ? Kinds.GuardHeight : null;
-        if (condition.Contains("crack", StringComparison.Ordinal) && figure.Value < 1 && component is "foundation" or "siding" or "wall") return Kinds.CrackWidth;
+        if (component == "guard" && condition.Length > 0) return condition.EndsWith(".openings-wide", StringComparison.Ordinal)
+            && figure.Value < 12 ? Kinds.GuardOpening : figure.Value is >= 20 and <= 60 ? Kinds.GuardHeight : null;
+        if (condition.Contains("crack", StringComparison.Ordinal) && figure.Value < 1
+            && component is "foundation" or "siding" or "wall") return Kinds.CrackWidth;
         return null;
     }
 
@@ -118,9 +135,11 @@ internal sealed class Attribution(Book.RuleBook book)
     }
 
     private static bool Follows(List<string> texts, Figure figure, params string[] words) =>
-        (figure.Start > 0 && Array.IndexOf(words, texts[figure.Start - 1]) >= 0) || (figure.Start > 1 && texts[figure.Start - 1] == "in" && Array.IndexOf(words, texts[figure.Start - 2]) >= 0);
+        (figure.Start > 0 && Array.IndexOf(words, texts[figure.Start - 1]) >= 0)
+            || (figure.Start > 1 && texts[figure.Start - 1] == "in" && Array.IndexOf(words, texts[figure.Start - 2]) >= 0);
 
-    private static bool IsWet(List<string> texts, Figure figure) => Enumerable.Range(Math.Max(0, figure.Start - 4), Math.Min(4, figure.Start)).Any(at => texts[at] == "wet");
+    private static bool IsWet(List<string> texts, Figure figure) =>
+        Enumerable.Range(Math.Max(0, figure.Start - 4), Math.Min(4, figure.Start)).Any(at => texts[at] == "wet");
 
     private static bool Said(List<string> texts, Figure figure, string[] words)
     {
@@ -134,7 +153,8 @@ internal sealed class Attribution(Book.RuleBook book)
     {
         if (book.ReadingKinds.TryGetValue(kind, out var reading))
         {
-            var value = figure.Unit == Units.Foot && reading.Unit == "in" ? figure.Value * 12 : figure.Unit == Units.Inch && reading.Unit == "ft" ? figure.Value / 12 : figure.Value;
+            var value = figure.Unit == SpokenUnits.Foot && reading.Unit == "in" ? figure.Value * 12 : figure.Unit == SpokenUnits.Inch
+                && reading.Unit == "ft" ? figure.Value / 12 : figure.Value;
             return value >= reading.Least && value <= reading.Most ? new HeardAmount(kind, value, reading.Unit) : null;
         }
         var fact = book.Sheets.GetValueOrDefault(component)?.Facts.FirstOrDefault(one => one.Fact == kind);

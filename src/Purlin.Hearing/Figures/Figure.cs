@@ -4,7 +4,7 @@ namespace Purlin.Hearing.Figures;
 /// <param name="Start">First piece.</param>
 /// <param name="End">The piece after the last, the unit's included.</param>
 /// <param name="Value">In that unit; a length in inches.</param>
-/// <param name="Unit">One of <see cref="Units"/>; none for a bare number.</param>
+/// <param name="Unit">One of <see cref="SpokenUnits"/>; none for a bare number.</param>
 internal readonly record struct Figure(int Start, int End, double Value, string? Unit)
 {
     /// <summary>A whole number that may be a year of a house or of a thing in it.</summary>

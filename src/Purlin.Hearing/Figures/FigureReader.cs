@@ -1,6 +1,8 @@
 namespace Purlin.Hearing.Figures;
 
-/// <summary>Finds the figures in what was said, with their units: "eleven foot four", "an inch and a half", "three quarters of an inch".</summary>
+/// <summary>
+/// Finds the figures in what was said, with their units: "eleven foot four", "an inch and a half", "three quarters of an inch".
+/// </summary>
 internal static class FigureReader
 {
     public static List<Figure> In(List<string> texts)
@@ -21,8 +23,8 @@ internal static class FigureReader
         var isPercent = texts[at].EndsWith('%');
         var next = end < texts.Count && texts[end] == "of" ? end + 1 : end;
         if (next < texts.Count && next > end && texts[next] is "a" or "an") next++;
-        if (Units.At(texts, next) is var (unit, taken)) return Longer(texts, new Figure(at, next + taken, value, unit));
-        return IsCount(texts, at, end, value) ? null : new Figure(at, end, value, isPercent ? Units.Percent : null);
+        if (SpokenUnits.At(texts, next) is var (unit, taken)) return Longer(texts, new Figure(at, next + taken, value, unit));
+        return IsCount(texts, at, end, value) ? null : new Figure(at, end, value, isPercent ? SpokenUnits.Percent : null);
     }
 
     /// <summary>"an inch and a half", "inch and a quarter", "a foot".</summary>
@@ -30,7 +32,7 @@ internal static class FigureReader
     {
         var unitAt = texts[at] is "a" or "an" ? at + 1 : at;
         if (unitAt >= texts.Count || texts[unitAt] is not ("inch" or "foot")) return null;
-        var unit = texts[unitAt] == "inch" ? Units.Inch : Units.Foot;
+        var unit = texts[unitAt] == "inch" ? SpokenUnits.Inch : SpokenUnits.Foot;
         var figure = Longer(texts, new Figure(at, unitAt + 1, 1, unit));
         return unitAt > at || figure.End > unitAt + 1 ? figure : null;
     }
@@ -39,8 +41,9 @@ internal static class FigureReader
     private static Figure Longer(List<string> texts, Figure figure)
     {
         var (value, end) = (figure.Value, figure.End);
-        if (figure.Unit is Units.Inch or Units.Foot && end < texts.Count && texts[end] == "and" && NumberWords.Part(texts, end + 1) is var (part, after)) (value, end) = (value + part, after);
-        else if (figure.Unit == Units.Foot && NumberWords.At(texts, end) is var (inches, behind) && inches is > 0 and < 12)
+        if (figure.Unit is SpokenUnits.Inch or SpokenUnits.Foot && end < texts.Count && texts[end] == "and"
+            && NumberWords.Part(texts, end + 1) is var (part, after)) (value, end) = (value + part, after);
+        else if (figure.Unit == SpokenUnits.Foot && NumberWords.At(texts, end) is var (inches, behind) && inches is > 0 and < 12)
         {
             (value, end) = (value + (inches / 12), behind);
             if (end < texts.Count && texts[end] is "inch" or "inches") end++;
@@ -49,5 +52,6 @@ internal static class FigureReader
     }
 
     /// <summary>A small number with no unit counts things more often than it measures them.</summary>
-    private static bool IsCount(List<string> texts, int at, int end, double value) => end == at + 1 && value < 5 && value % 1 == 0 && !char.IsAsciiDigit(texts[at][0]);
+    private static bool IsCount(List<string> texts, int at, int end, double value) => end == at + 1 && value < 5 && value % 1 == 0
+        && !char.IsAsciiDigit(texts[at][0]);
 }

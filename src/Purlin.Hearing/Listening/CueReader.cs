@@ -3,7 +3,8 @@ using System.Text;
 namespace Purlin.Hearing.Listening;
 
 /// <summary>
-/// Reads the cues of WebVTT and SubRip, which differ in little that matters here: a line of two times with an arrow, and lines of text up to an
+/// Reads the cues of WebVTT and SubRip, which differ in little that matters here: a line of two times with an arrow, and lines of text
+/// up to an
 /// empty one. A time that cannot be read costs only the time: its words are kept.
 /// </summary>
 internal sealed class CueReader(WordList words)
@@ -48,7 +49,8 @@ internal sealed class CueReader(WordList words)
         var arrow = line.IndexOf(Arrow, StringComparison.Ordinal);
         var after = line[(arrow + Arrow.Length)..].TrimStart();
         var space = after.IndexOfAny(' ', '\t');
-        if (ClockTime.Read(line[..arrow]) is { } from && ClockTime.Read(space < 0 ? after : after[..space]) is { } to && to >= from) return (from, to);
+        if (ClockTime.Read(line[..arrow]) is { } from && ClockTime.Read(space < 0 ? after : after[..space]) is { } to
+            && to >= from) return (from, to);
         Broken++;
         return (null, null);
     }

@@ -3,7 +3,8 @@ namespace Purlin.Hearing.Listening;
 /// <summary>Reads plain text, with or without a clock time before its lines: <c>[00:12] gutter is full</c>.</summary>
 internal sealed class LineReader(WordList words)
 {
-    // How long one word takes to say, for the last word of a line whose end nobody wrote down. Common practice of dictation: 150 words a minute.
+    // How long one word takes to say, for the last word of a line whose end nobody wrote down. Common practice of dictation: 150 words
+    // a minute.
     private const double SecondsOfWord = 0.4;
 
     public void Read(string text, int most)

@@ -2,7 +2,10 @@ using Purlin.Journal;
 
 namespace Purlin.Hearing.Listening;
 
-/// <summary>Reads what dictation hands over: WebVTT, SubRip, or plain text with or without clock times. The form is told by the text, not by the name of the file.</summary>
+/// <summary>
+/// Reads what dictation hands over: WebVTT, SubRip, or plain text with or without clock times. The form is told by the text, not by the
+/// name of the file.
+/// </summary>
 public static class TranscriptReader
 {
     /// <summary>The most words of one narration: some twenty-five hours of talk.</summary>
@@ -31,7 +34,9 @@ public static class TranscriptReader
         return longest > LongestWord ? Refused("hearing.long-word", longest, LongestWord) : transcript;
     }
 
-    private static bool HasCues(string text) => text.AsSpan().TrimStart("\uFEFF \r\n").StartsWith("WEBVTT", StringComparison.Ordinal) || text.Contains("-->", StringComparison.Ordinal);
+    private static bool HasCues(string text) => text.AsSpan().TrimStart("\uFEFF \r\n").StartsWith("WEBVTT", StringComparison.Ordinal)
+        || text.Contains("-->", StringComparison.Ordinal);
 
-    private static Refusal Refused(string key, int given, int most) => new("narration", new Said(key, ("given", given)), new Said(key + ".allowed", ("most", most)));
+    private static Refusal Refused(string key, int given, int most) =>
+        new("narration", new Said(key, ("given", given)), new Said(key + ".allowed", ("most", most)));
 }

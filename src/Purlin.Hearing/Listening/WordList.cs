@@ -32,7 +32,8 @@ internal sealed class WordList
         }
         last = to ?? last;
 
-        double? At(double reached) => from is { } start && to is { } end ? start + ((end - start) * Math.Min(1, reached / (all - 1))) : null;
+        double? At(double reached) => from is { } start
+            && to is { } end ? start + ((end - start) * Math.Min(1, reached / (all - 1))) : null;
     }
 
     public Transcript ToTranscript(int broken) => new() { Words = [.. words], BrokenTimes = broken };

@@ -5,7 +5,8 @@ using Purlin.Hearing.Talk;
 namespace Purlin.Hearing.Matters;
 
 /// <summary>
-/// Turns words into concepts with their signs. What means the same becomes one concept, the contrary of a fault becomes the fault with a minus,
+/// Turns words into concepts with their signs. What means the same becomes one concept, the contrary of a fault becomes the fault with
+/// a minus,
 /// and a denial turns what it reaches: up to a preposition or the next turn of the talk.
 /// </summary>
 internal sealed class Meanings
@@ -31,10 +32,13 @@ internal sealed class Meanings
         var heard = book.Hearing;
         var own = heard.Same.SelectMany(line => line.Value.Select(means => (Key: Stems.Split(line.Key), Means: Stemmed(means)))).ToList();
         var known = own.Select(line => string.Join(' ', line.Key)).ToHashSet(StringComparer.Ordinal);
-        var others = book.SameWords.Where(line => !Denials.Contains(line.Value) && !known.Contains(line.Key)).Select(line => (Key: Stems.Split(line.Key), Means: Stemmed(line.Value)));
+        var others = book.SameWords.Where(line => !Denials.Contains(line.Value) && !known.Contains(line.Key))
+            .Select(line => (Key: Stems.Split(line.Key), Means: Stemmed(line.Value)));
         same = new Phrases(own.Concat(others));
-        opposite = new Phrases(heard.Opposites.SelectMany(line => line.Value.Select(word => (word, line.Key))).GroupBy(line => line.word, StringComparer.Ordinal)
-            .Select(group => (Stems.Split(group.Key), group.SelectMany(line => Stemmed(line.Key)).Distinct(StringComparer.Ordinal).ToArray())));
+        opposite = new Phrases(heard.Opposites
+            .SelectMany(line => line.Value.Select(word => (word, line.Key))).GroupBy(line => line.word, StringComparer.Ordinal)
+            .Select(group => (Stems.Split(group.Key),
+                group.SelectMany(line => Stemmed(line.Key)).Distinct(StringComparer.Ordinal).ToArray())));
         filler = [.. heard.Turns.GetValueOrDefault("filler", []).SelectMany(Stems.Split)];
         stops = [.. heard.Turns.GetValueOrDefault("spot", []), .. heard.Turns.GetValueOrDefault("boundary", [])];
     }
@@ -45,28 +49,33 @@ internal sealed class Meanings
     /// <summary>What the words say, in their order.</summary>
     /// <param name="texts">Words in small letters.</param>
     /// <param name="isPause">Whether something ended before the word of this index; a denial does not reach over it.</param>
-    /// <param name="isName">Whether the name of a thing that is spoken of begins at this word: a denial of something else ends there.</param>
-    public List<Mark> Of(List<string> texts, Func<int, bool>? isPause = null, Func<int, bool>? isName = null)
+    /// <param name="isName">Whether the name of a thing that is spoken of begins at this word: a denial of something else ends
+    /// there.</param>
+    public List<Sense> Of(List<string> texts, Func<int, bool>? isPause = null, Func<int, bool>? isName = null)
     {
-        List<Mark> marks = [];
+        List<Sense> marks = [];
         var (sign, left) = (1, 0);
         for (var at = 0; at < texts.Count; at++)
         {
             if (isPause?.Invoke(at) == true || (left is > 0 and < Reach && isName?.Invoke(at) == true)) left = 0;
             var denied = turns.At("not", texts, at);
-            if (same.At(texts, at) is var (taken, means) && taken >= denied) at += Put(marks, means, at, taken, left > 0 ? sign : 1, ref left);
+            if (same.At(texts, at) is var (taken, means) && taken >= denied) at += Put(marks, means, at, taken, left > 0 ? sign : 1,
+                ref left);
             else if (turns.At("gone", texts, at) is > 0 and var gone && gone >= denied && Deny(marks, at, isName)) at += gone - 1;
             else if (denied > 0)
             {
                 (sign, left) = (left == Reach ? -sign : -1, Reach);
                 at += denied - 1;
             }
-            else if (opposite.At(texts, at) is var (length, contrary)) at += Put(marks, contrary, at, length, left > 0 ? -sign : -1, ref left);
+            else if (opposite.At(texts, at) is var (length, contrary)) at += Put(marks, contrary, at, length, left > 0 ? -sign : -1,
+                ref left);
             else if (left > 0 && turns.At("subject", texts, at) > 0) left = 0;
             else if (stops.Contains(texts[at])) left = left == Reach ? left : 0;
-            else if (!filler.Contains(texts[at]) && !IsFigure(texts[at])) Put(marks, [Stems.Of(texts[at])], at, 1, left > 0 ? sign : 1, ref left);
+            else if (!filler.Contains(texts[at]) && !IsFigure(texts[at])) Put(marks, [Stems.Of(texts[at])], at, 1, left > 0 ? sign : 1,
+                ref left);
             // "no leak": what is denied was named, and what follows is something else, unless a list goes on.
-            if (left is > 0 and < Reach && turns.At("fault", texts, at) > 0 && !(at + 1 < texts.Count && texts[at + 1] is "or" or "and")) left = 0;
+            if (left is > 0 and < Reach && turns.At("fault", texts, at) > 0
+                && !(at + 1 < texts.Count && texts[at + 1] is "or" or "and")) left = 0;
         }
         return marks;
     }
@@ -88,16 +97,18 @@ internal sealed class Meanings
         return number;
     }
 
-    private int Put(List<Mark> marks, string[] means, int at, int taken, int sign, ref int left)
+    private int Put(List<Sense> marks, string[] means, int at, int taken, int sign, ref int left)
     {
         var share = means.Length <= taken ? 1 : (means.Length + taken) / (2.0 * means.Length);
-        foreach (var one in means) marks.Add(new Mark(Number(one), at, at + taken, sign, share));
+        foreach (var one in means) marks.Add(new Sense(Number(one), at, at + taken, sign, share));
         if (left > 0) left--;
         return taken - 1;
     }
 
-    /// <summary>"The handrail is missing": what was named just before is what is gone. False where nothing was, so that it denies what follows.</summary>
-    private static bool Deny(List<Mark> marks, int at, Func<int, bool>? isName)
+    /// <summary>
+    /// "The handrail is missing": what was named just before is what is gone. False where nothing was, so that it denies what follows.
+    /// </summary>
+    private static bool Deny(List<Sense> marks, int at, Func<int, bool>? isName)
     {
         if (marks.Count == 0 || marks[^1].End < at - 4) return false;
         var head = isName is null ? -1 : marks.FindLastIndex(mark => mark.Start >= at - Back && isName(mark.Start));

@@ -5,23 +5,24 @@ using Purlin.Journal;
 namespace Purlin.Hearing.Matters;
 
 /// <summary>
-/// Parts a narration into statements and the talk between them: of all ways to part it the one whose statements together fit best. Talk that fits
+/// Parts a narration into statements and the talk between them: of all ways to part it the one whose statements together fit best. Talk
+/// that fits
 /// nothing costs nothing.
 /// </summary>
-internal sealed class Parting(Repertoire repertoire, Weighing weighing, IReadOnlyDictionary<string, int> components)
+internal sealed class Parting(Repertoire repertoire, HearingScale weighing, IReadOnlyDictionary<string, int> components)
 {
     private const int MostPieces = 26, MostOpenings = 14;
 
-    private static readonly Comparer<Stretch> ByStart = Comparer<Stretch>.Create((one, other) => one.Start.CompareTo(other.Start));
+    private static readonly Comparer<PieceRange> ByStart = Comparer<PieceRange>.Create((one, other) => one.Start.CompareTo(other.Start));
 
     private readonly Scoring scoring = new(repertoire, weighing);
 
-    public List<Telling> Of(Ground ground)
+    public List<Statement> Of(Surveyed ground)
     {
         var openings = ground.Openings;
         var best = new double[openings.Length];
         var from = new int[openings.Length];
-        var told = new Telling[openings.Length];
+        var told = new Statement[openings.Length];
         Array.Fill(from, -1);
         for (var start = 0; start < openings.Length - 1; start++)
         {
@@ -37,9 +38,9 @@ internal sealed class Parting(Repertoire repertoire, Weighing weighing, IReadOnl
         return Back(from, told).ConvertAll(telling => Trimmed(ground, telling));
     }
 
-    private static List<Telling> Back(int[] from, Telling[] told)
+    private static List<Statement> Back(int[] from, Statement[] told)
     {
-        List<Telling> found = [];
+        List<Statement> found = [];
         for (var at = from.Length - 1; at > 0;)
         {
             if (from[at] < 0) at--;
@@ -54,7 +55,7 @@ internal sealed class Parting(Repertoire repertoire, Weighing weighing, IReadOnl
     }
 
     /// <summary>Leaves off the words before and after that tell nothing of the matter.</summary>
-    private Telling Trimmed(Ground ground, Telling telling)
+    private Statement Trimmed(Surveyed ground, Statement telling)
     {
         if (telling.Condition < 0) return telling;
         var (first, last) = (int.MaxValue, -1);
@@ -64,10 +65,11 @@ internal sealed class Parting(Repertoire repertoire, Weighing weighing, IReadOnl
             first = Math.Min(first, ground.Marks[at].Start);
             last = Math.Max(last, ground.Marks[at].End);
         }
-        return last < 0 ? telling : telling with { Span = new Stretch(Math.Max(telling.Span.Start, first - 2), Math.Min(telling.Span.End, last)) };
+        return last < 0 ? telling : telling with { Span = new PieceRange(Math.Max(telling.Span.Start, first - 2),
+            Math.Min(telling.Span.End, last)) };
     }
 
-    private IEnumerable<(int End, Telling Telling)> From(Ground ground, int start)
+    private IEnumerable<(int End, Statement Statement)> From(Surveyed ground, int start)
     {
         var first = ground.Openings[start];
         var (mark, thing) = (ground.MarkAt[first], ground.ThingAt[first]);
@@ -82,40 +84,46 @@ internal sealed class Parting(Repertoire repertoire, Weighing weighing, IReadOnl
             while (thing < ground.Things.Count && ground.Things[thing].Start < last) scoring.Name(ground.Things[thing++]);
             while (there < ground.Exists.Count && ground.Exists[there].Start < last)
                 if (ground.Exists[there++].Start >= first) scoring.Exists();
-            var telling = Tell(ground, new Stretch(first, last), inHand);
+            var telling = Tell(ground, new PieceRange(first, last), inHand);
             if (telling.Score > 0) yield return (end, telling);
         }
     }
 
-    private Telling Tell(Ground ground, Stretch span, int[] inHand)
+    private Statement Tell(Surveyed ground, PieceRange span, int[] inHand)
     {
         var place = ground.Place[span.End - 1] ?? ground.Place[span.Start];
-        var (condition, outcome, score) = scoring.Best(index => place is null || repertoire.Conditions[index].Places.Count == 0 ? null : repertoire.Conditions[index].Places.Contains(place));
+        var (condition, outcome, score) = scoring.Best(index => place is null
+            || repertoire.Conditions[index].Places.Count == 0 ? null : repertoire.Conditions[index].Places.Contains(place));
         if (Any(ground.Lessons, span)) score *= weighing.Lesson;
         score -= weighing.Cost;
         if (Any(ground.Unseen, span) && Unseen(ground, span) is var worth && worth > score)
-            return new Telling(span, -1, Hidden(ground, span, inHand, place), Outcome.NotVisible, worth - (0.02 * (span.End - span.Start)));
-        return condition < 0 ? Telling.None : new Telling(span, condition, repertoire.ComponentOf[condition], outcome, score);
+            return new Statement(span, -1, Hidden(ground, span, inHand, place), Outcome.NotVisible,
+                worth - (0.02 * (span.End - span.Start)));
+        return condition < 0 ? Statement.None : new Statement(span, condition, repertoire.ComponentOf[condition], outcome, score);
     }
 
-    private static bool Any(List<Stretch> stretches, Stretch span)
+    private static bool Any(List<PieceRange> stretches, PieceRange span)
     {
         var at = From(stretches, span.Start);
         return at < stretches.Count && stretches[at].End <= span.End;
     }
 
     /// <summary>Index of the first stretch that begins at a piece or later.</summary>
-    private static int From(List<Stretch> stretches, int piece) => stretches.BinarySearch(new Stretch(piece, piece), ByStart) is >= 0 and var at ? at : ~stretches.BinarySearch(new Stretch(piece, piece), ByStart);
+    private static int From(List<PieceRange> stretches, int piece) =>
+        stretches.BinarySearch(new PieceRange(piece, piece), ByStart) is >= 0 and var at ? at
+        : ~stretches.BinarySearch(new PieceRange(piece, piece), ByStart);
 
     /// <summary>How much it says that something could not be looked at: more where it is named.</summary>
-    private double Unseen(Ground ground, Stretch span) => ground.ThingAt[span.Start] < ground.ThingAt[span.End] ? weighing.Unseen : weighing.UnseenAlone;
+    private double Unseen(Surveyed ground, PieceRange span) =>
+        ground.ThingAt[span.Start] < ground.ThingAt[span.End] ? weighing.Unseen : weighing.UnseenAlone;
 
     /// <summary>What could not be looked at: the thing that is named, or the place one stands in.</summary>
-    private int Hidden(Ground ground, Stretch span, int[] inHand, string? place)
+    private int Hidden(Surveyed ground, PieceRange span, int[] inHand, string? place)
     {
         var unseen = ground.Unseen.FindLast(unseen => span.Covers(unseen.Start) && unseen.End <= span.End);
         var next = ground.ThingAt[unseen.End - 1];
-        if (next < ground.Things.Count && ground.Things[next].Start < Math.Min(span.End, unseen.End + 4)) return ground.Things[next].Components[0];
+        if (next < ground.Things.Count && ground.Things[next].Start < Math.Min(span.End,
+            unseen.End + 4)) return ground.Things[next].Components[0];
         if (OfPlace(place) is { } whole) return whole;
         for (var at = ground.ThingAt[span.Start]; at < ground.Things.Count && ground.Things[at].Start < span.End; at++)
             if (ground.Things[at] is { IsSpot: false } thing) return thing.Components[0];

@@ -1,9 +1,12 @@
+using Purlin.Journal;
+
 namespace Purlin.Hearing.Matters;
 
 /// <summary>
-/// Weighs a stretch of talk, as it grows, against everything that the book can be told in. What a new word does not touch is not weighed again.
+/// Weighs a stretch of talk, as it grows, against everything that the book can be told in. What a new word does not touch is not
+/// weighed again.
 /// </summary>
-internal sealed class Scoring(Repertoire repertoire, Weighing weighing)
+internal sealed class Scoring(Repertoire repertoire, HearingScale weighing)
 {
     // What says less of a phrase than this never fits it.
     private const double LeastPart = 0.3, Whole = 0.97;
@@ -38,7 +41,7 @@ internal sealed class Scoring(Repertoire repertoire, Weighing weighing)
     }
 
     /// <summary>Something more was said.</summary>
-    public void Say(Mark mark)
+    public void Say(Sense mark)
     {
         if (mark.Concept >= repertoire.Standing.Length || !told.Add(mark.Concept)) return;
         said += repertoire.WeightOf(mark.Concept) * mark.Share;
@@ -56,7 +59,7 @@ internal sealed class Scoring(Repertoire repertoire, Weighing weighing)
             else against[phrase] += need.Weight;
             if (index < 64) needs[phrase] |= 1UL << index;
             fresh.Add(phrase);
-            again |= phrase == best.Phrase;
+            again |= phrase == best.Saying;
         }
     }
 
@@ -75,10 +78,10 @@ internal sealed class Scoring(Repertoire repertoire, Weighing weighing)
 
     /// <summary>What fits best to all that was said since <see cref="Begin"/>.</summary>
     /// <param name="isHere">Whether a condition is looked for in the place one stands in.</param>
-    public (int Condition, Outcome Outcome, double Score) Best(Func<int, bool?> isHere)
+    public (int Condition, string Outcome, double Score) Best(Func<int, bool?> isHere)
     {
         if (again) best = Found.Nothing;
-        var score = best.Phrase < 0 ? 0 : Value(best);
+        var score = best.Saying < 0 ? 0 : Value(best);
         foreach (var index in again ? touched : fresh)
         {
             if (Weigh(index, isHere) is not { } found || Value(found) is var value && value <= score) continue;
@@ -86,9 +89,9 @@ internal sealed class Scoring(Repertoire repertoire, Weighing weighing)
         }
         fresh.Clear();
         again = false;
-        if (best.Phrase < 0) return (-1, Outcome.Seen, 0);
-        var phrase = repertoire.Phrases[best.Phrase];
-        return (phrase.Condition, against[best.Phrase] > same[best.Phrase] == phrase.IsClear ? Outcome.Seen : Outcome.Clear, score);
+        if (best.Saying < 0) return (-1, Outcome.Seen, 0);
+        var phrase = repertoire.Phrases[best.Saying];
+        return (phrase.Condition, against[best.Saying] > same[best.Saying] == phrase.IsClear ? Outcome.Seen : Outcome.Clear, score);
     }
 
     private double Value(Found found) => (found.Fit - (weighing.Unsaid * Math.Max(0, said - found.Met))) * found.Here;
@@ -104,13 +107,14 @@ internal sealed class Scoring(Repertoire repertoire, Weighing weighing)
         return new Found(index, Fit(index, phrase, told + things[index]), told + things[index], here);
     }
 
-    private double Fit(int index, Phrase phrase, double met)
+    private double Fit(int index, Saying phrase, double met)
     {
         var component = repertoire.ComponentOf[phrase.Condition];
         var isNamed = named.Contains(component);
         var isInHand = named.Count == 0 && Array.IndexOf(inHand, component) >= 0;
         if (isNamed || isInHand) met += weighing.Carried * Missing(index, phrase);
-        var fit = weighing.Scale * Math.Pow(met, weighing.Bulk) * Math.Pow(Math.Min(1, met / phrase.Mass), weighing.Wholeness) * phrase.Counts * repertoire.Prior[phrase.Condition];
+        var fit = weighing.Scale * Math.Pow(met, weighing.Bulk) * Math.Pow(Math.Min(1, met / phrase.Mass),
+            weighing.Wholeness) * phrase.Counts * repertoire.Prior[phrase.Condition];
         if ((isNamed || isInHand) && phrase.Needs.Length > 1 && met >= Whole * phrase.Mass) fit += weighing.Whole;
         if (isNamed) return fit * weighing.Named;
         if (isInHand) return fit * weighing.InHand;
@@ -118,7 +122,7 @@ internal sealed class Scoring(Repertoire repertoire, Weighing weighing)
     }
 
     /// <summary>The weight of the names of the thing that were not said because the thing is known.</summary>
-    private double Missing(int index, Phrase phrase)
+    private double Missing(int index, Saying phrase)
     {
         if (phrase.IsAbsence) return 0;
         var missing = 0.0;
@@ -127,7 +131,7 @@ internal sealed class Scoring(Repertoire repertoire, Weighing weighing)
         return missing;
     }
 
-    private readonly record struct Found(int Phrase, double Fit, double Met, double Here)
+    private readonly record struct Found(int Saying, double Fit, double Met, double Here)
     {
         public static Found Nothing { get; } = new(-1, 0, 0, 0);
     }

@@ -10,7 +10,7 @@ internal sealed class Surveying(Mending mending, Turns turns, Meanings meanings,
     // What was named longer ago than this many words is no more what "it" means.
     private const int Memory = 45;
 
-    public Ground Of(Transcript transcript, string? place)
+    public Surveyed Of(Transcript transcript, string? place)
     {
         var pieces = mending.Mend(transcript);
         var texts = pieces.ConvertAll(piece => piece.Text);
@@ -20,7 +20,7 @@ internal sealed class Surveying(Mending mending, Turns turns, Meanings meanings,
         var marks = meanings.Of(texts, index => pieces[index].Pause, starts.Contains);
         var before = Before(texts.Count, named, at);
         foreach (var none in turns.All("none", texts)) Deny(marks, none, before[none.Start], named);
-        return new Ground
+        return new Surveyed
         {
             Pieces = pieces,
             Texts = texts,
@@ -39,19 +39,21 @@ internal sealed class Surveying(Mending mending, Turns turns, Meanings meanings,
     }
 
     /// <summary>"None in the bedrooms": what is not there is what was named last.</summary>
-    private static void Deny(List<Mark> marks, Stretch none, int before, List<Thing> named)
+    private static void Deny(List<Sense> marks, PieceRange none, int before, List<Thing> named)
     {
         if (before < 0 || marks.Exists(mark => mark.Sign < 0 && mark.Start < none.Start && mark.End >= none.Start - 1)) return;
         var at = marks.FindIndex(mark => mark.Start >= none.Start);
-        var of = marks.Where(mark => mark.Start >= named[before].Start && mark.End <= named[before].End).Select(mark => mark with { Start = none.Start, End = none.End, Sign = -1 }).ToList();
+        var of = marks.Where(mark => mark.Start >= named[before].Start && mark.End <= named[before].End)
+            .Select(mark => mark with { Start = none.Start, End = none.End, Sign = -1 }).ToList();
         marks.InsertRange(at < 0 ? marks.Count : at, of);
     }
 
-    private int[] Openings(List<Piece> pieces, List<string> texts, List<Thing> named)
+    private int[] Openings(List<MendedWord> pieces, List<string> texts, List<Thing> named)
     {
         SortedSet<int> openings = [0, texts.Count];
         for (var at = 0; at < texts.Count; at++)
-            if (pieces[at].Pause || turns.At("boundary", texts, at) > 0 || turns.At("opener", texts, at) > 0 || turns.At("not", texts, at) > 0) openings.Add(at);
+            if (pieces[at].Pause || turns.At("boundary", texts, at) > 0 || turns.At("opener", texts, at) > 0
+                || turns.At("not", texts, at) > 0) openings.Add(at);
         foreach (var end in meanings.Praises(texts)) openings.Add(end);
         foreach (var thing in named)
         {

@@ -14,8 +14,11 @@ internal sealed class Things
     public Things(HearingWords words, Turns turns, IReadOnlyDictionary<string, int> numbers)
     {
         this.turns = turns;
-        names = new Phrases(words.Things.SelectMany(line => line.Value.Select(name => (Name: name, Component: numbers[line.Key]))).GroupBy(line => line.Name, StringComparer.Ordinal)
-            .Select(group => (Stems.Split(group.Key), group.Select(line => line.Component.ToString(CultureInfo.InvariantCulture)).ToArray())));
+        names = new Phrases(words.Things
+            .SelectMany(line => line.Value.Select(name => (Name: name, Component: numbers[line.Key]))).GroupBy(line => line.Name,
+            StringComparer.Ordinal)
+            .Select(group => (Stems.Split(group.Key),
+                group.Select(line => line.Component.ToString(CultureInfo.InvariantCulture)).ToArray())));
     }
 
     /// <summary>All things named, the longest name winning.</summary>
@@ -25,7 +28,8 @@ internal sealed class Things
         for (var at = 0; at < texts.Count; at++)
         {
             if (names.At(texts, at) is not var (taken, kinds)) continue;
-            found.Add(new Thing(at, at + taken, [.. kinds.Select(kind => int.Parse(kind, CultureInfo.InvariantCulture))], IsSpot(texts, at)));
+            found.Add(new Thing(at, at + taken, [.. kinds.Select(kind => int.Parse(kind, CultureInfo.InvariantCulture))],
+                IsSpot(texts, at)));
             at += taken - 1;
         }
         return found;

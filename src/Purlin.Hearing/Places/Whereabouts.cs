@@ -6,18 +6,22 @@ using Purlin.Journal;
 
 namespace Purlin.Hearing.Places;
 
-/// <summary>Follows the speaker through the house: a place carries on until another is gone to; one that is only spoken of moves nobody.</summary>
+/// <summary>
+/// Follows the speaker through the house: a place carries on until another is gone to; one that is only spoken of moves nobody.
+/// </summary>
 internal sealed class Whereabouts(HearingWords words, Turns turns)
 {
     private const int Memory = 60;
 
-    private static readonly HashSet<string> Outdoors = new(StringComparer.Ordinal) { PlaceKind.Site, PlaceKind.Side, PlaceKind.Roof, PlaceKind.Deck };
+    private static readonly HashSet<string> Outdoors = new(StringComparer.Ordinal) { PlaceKind.Site, PlaceKind.Side, PlaceKind.Roof,
+        PlaceKind.Deck };
     private static readonly HashSet<string> Inside = new(StringComparer.Ordinal) { "inside", "interior", "indoors" };
 
-    private readonly Phrases names = new(words.Places.SelectMany(line => line.Value.Select(name => (Stems.Split(name), new[] { line.Key }))));
+    private readonly Phrases names = new(words.Places
+        .SelectMany(line => line.Value.Select(name => (Stems.Split(name), new[] { line.Key }))));
 
     /// <summary>By piece: the kind of place one stands in, and the kind that is only named there.</summary>
-    public (string?[] Place, string?[] Named) Of(List<Piece> pieces, List<string> texts, List<Thing> things, string? begin)
+    public (string?[] Place, string?[] Named) Of(List<MendedWord> pieces, List<string> texts, List<Thing> things, string? begin)
     {
         var place = new string?[texts.Count];
         var named = new string?[texts.Count];
@@ -45,7 +49,7 @@ internal sealed class Whereabouts(HearingWords words, Turns turns)
         return (place, named);
     }
 
-    private bool Goes(List<Piece> pieces, List<string> texts, int at, string kind, string? here)
+    private bool Goes(List<MendedWord> pieces, List<string> texts, int at, string kind, string? here)
     {
         var before = at - 1;
         while (before >= 0 && !pieces[before + 1].Pause && turns.At("determiner", texts, before) > 0) before--;
@@ -66,5 +70,6 @@ internal sealed class Whereabouts(HearingWords words, Turns turns)
         return at - crawls < Memory && turns.At("stoop", texts, at) > 0 ? PlaceKind.CrawlSpace : null;
     }
 
-    private bool IsHeading(List<Piece> pieces, List<string> texts, int at) => at == 0 || pieces[at].Pause || turns.At("going", texts, at - 1) > 0 || turns.At("boundary", texts, at - 1) > 0;
+    private bool IsHeading(List<MendedWord> pieces, List<string> texts, int at) => at == 0 || pieces[at].Pause
+        || turns.At("going", texts, at - 1) > 0 || turns.At("boundary", texts, at - 1) > 0;
 }

@@ -4,24 +4,28 @@ using Purlin.Hearing.Listening;
 
 namespace Purlin.Hearing.Talk;
 
-/// <summary>Brings spoken words to the form in which they are compared: small letters, "the toilet's" as "toilet is", and what was misheard put right.</summary>
+/// <summary>
+/// Brings spoken words to the form in which they are compared: small letters, "the toilet's" as "toilet is", and what was misheard put
+/// right.
+/// </summary>
 internal sealed class Mending(RuleBook book, Turns turns)
 {
-    private static readonly HashSet<string> Keep = new(StringComparer.Ordinal) { "its", "thats", "theres", "whats", "heres", "lets", "hes", "shes", "whos", "hers", "ours", "yours", "wheres", "hows", "todays" };
+    private static readonly HashSet<string> Keep = new(StringComparer.Ordinal) { "its", "thats", "theres", "whats", "heres", "lets",
+        "hes", "shes", "whos", "hers", "ours", "yours", "wheres", "hows", "todays" };
 
     private readonly Phrases misheard = new(book.Misheard.Select(line => (Stems.Split(line.Key), Stems.Split(line.Value).ToArray())));
 
     /// <summary>The words of a transcript, mended; each knows which spoken words it stands for.</summary>
-    public List<Piece> Mend(Transcript transcript)
+    public List<MendedWord> Mend(Transcript transcript)
     {
-        List<Piece> raw = new(transcript.Words.Length);
+        List<MendedWord> raw = new(transcript.Words.Length);
         for (var at = 0; at < transcript.Words.Length; at++)
         {
             var word = transcript.Words[at];
             var pause = word.Pause;
             foreach (var part in Parts(word.Text))
             {
-                raw.Add(new Piece(part, at, at + 1, pause));
+                raw.Add(new MendedWord(part, at, at + 1, pause));
                 pause = false;
             }
         }
@@ -29,7 +33,7 @@ internal sealed class Mending(RuleBook book, Turns turns)
     }
 
     /// <summary>"Period", "new line": what is said to the machine ends what was said before.</summary>
-    private List<Piece> Dictated(List<Piece> raw)
+    private List<MendedWord> Dictated(List<MendedWord> raw)
     {
         var commands = turns.All("stop", raw.ConvertAll(piece => piece.Text));
         for (var index = commands.Count - 1; index >= 0; index--)
@@ -41,10 +45,10 @@ internal sealed class Mending(RuleBook book, Turns turns)
         return raw;
     }
 
-    private List<Piece> Corrected(List<Piece> raw)
+    private List<MendedWord> Corrected(List<MendedWord> raw)
     {
         var texts = raw.ConvertAll(piece => piece.Text);
-        List<Piece> mended = new(raw.Count);
+        List<MendedWord> mended = new(raw.Count);
         for (var at = 0; at < raw.Count; at++)
         {
             if (misheard.At(texts, at) is not var (taken, instead) || IsMeant(texts, at, taken))
@@ -52,14 +56,16 @@ internal sealed class Mending(RuleBook book, Turns turns)
                 mended.Add(raw[at]);
                 continue;
             }
-            for (var word = 0; word < instead.Length; word++) mended.Add(new Piece(instead[word], raw[at].First, raw[at + taken - 1].End, word == 0 && raw[at].Pause));
+            for (var word = 0; word < instead.Length; word++) mended.Add(new MendedWord(instead[word], raw[at].First,
+                raw[at + taken - 1].End, word == 0 && raw[at].Pause));
             at += taken - 1;
         }
         return mended;
     }
 
     /// <summary>"It's soft it moves" is no soffit: what follows "is" is a quality and the sentence goes on.</summary>
-    private static bool IsMeant(List<string> texts, int at, int taken) => taken > 1 && at > 0 && texts[at + taken - 1] == "it" && texts[at - 1] is "is" or "its" or "so" or "real" or "very" or "too" or "feels" or "are" or "was";
+    private static bool IsMeant(List<string> texts, int at, int taken) => taken > 1 && at > 0 && texts[at + taken - 1] == "it"
+        && texts[at - 1] is "is" or "its" or "so" or "real" or "very" or "too" or "feels" or "are" or "was";
 
     /// <summary>The parts of one written word: figures keep their points and strokes.</summary>
     private static IEnumerable<string> Parts(string word)
@@ -67,7 +73,8 @@ internal sealed class Mending(RuleBook book, Turns turns)
         var text = word.ToLowerInvariant().Replace('’', '\'').Trim('.', ',', ';', ':', '?', '!', '"', '(', ')', '[', ']', '…', '-', '\'');
         if (text.Length == 0) return [];
         if (char.IsAsciiDigit(text[0])) return [text];
-        if (text.EndsWith("'s", StringComparison.Ordinal) && !Keep.Contains(text.Replace("'", "", StringComparison.Ordinal))) text = text[..^2];
+        if (text.EndsWith("'s", StringComparison.Ordinal)
+            && !Keep.Contains(text.Replace("'", "", StringComparison.Ordinal))) text = text[..^2];
         return Stems.Split(text);
     }
 }

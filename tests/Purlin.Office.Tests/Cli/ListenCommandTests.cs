@@ -4,7 +4,9 @@ using System.Text.Json;
 
 namespace Purlin.Office.Tests.Cli;
 
-/// <summary><c>purlin listen</c>: files in, proposals out. Exif tags: CIPA DC-008-2019, 0x9003 DateTimeOriginal and 0x9011 OffsetTimeOriginal.</summary>
+/// <summary>
+/// <c>purlin listen</c>: files in, proposals out. Exif tags: CIPA DC-008-2019, 0x9003 DateTimeOriginal and 0x9011 OffsetTimeOriginal.
+/// </summary>
 public sealed class ListenCommandTests
 {
     [Fact]
@@ -22,7 +24,8 @@ public sealed class ListenCommandTests
     [Fact]
     public async Task The_place_one_begins_in_carries_on()
     {
-        using var json = JsonDocument.Parse((await Typed.RunAsync(["listen", Written("the filter is filthy"), "--place", "attic", "--json"])).Out);
+        using var json = JsonDocument.Parse((await Typed.RunAsync(["listen", Written("the filter is filthy"), "--place", "attic",
+            "--json"])).Out);
         Assert.Equal("attic", json.RootElement.GetProperty("proposals")[0].GetProperty("place").GetString());
     }
 
@@ -32,7 +35,8 @@ public sealed class ListenCommandTests
         var folder = Directory.CreateTempSubdirectory("purlin-listen-").FullName;
         await File.WriteAllBytesAsync(Path.Combine(folder, "a.jpg"), Tagged("2026:04:02 09:15:13"));
         var file = Written("WEBVTT\n\n00:10.000 --> 00:12.000\ngutter is packed with leaves\n");
-        using var json = JsonDocument.Parse((await Typed.RunAsync(["listen", file, "--photos", folder, "--began", "2026-04-02T09:15:00+00:00", "--json"])).Out);
+        using var json = JsonDocument.Parse((await Typed.RunAsync(["listen", file, "--photos", folder, "--began",
+            "2026-04-02T09:15:00+00:00", "--json"])).Out);
         Assert.Equal(64, json.RootElement.GetProperty("proposals")[0].GetProperty("photos")[0].GetString()!.Length);
     }
 
@@ -49,7 +53,8 @@ public sealed class ListenCommandTests
     [Fact]
     public async Task Times_that_cannot_be_read_are_told()
     {
-        var (status, output, error) = await Typed.RunAsync(["listen", Written("WEBVTT\n\n00:99:00.000 --> 1\ngutter is packed with leaves\n")]);
+        var (status, output, error) = await Typed.RunAsync(["listen",
+            Written("WEBVTT\n\n00:99:00.000 --> 1\ngutter is packed with leaves\n")]);
         Assert.Equal(0, status);
         Assert.Contains("gutter.full", output, StringComparison.Ordinal);
         Assert.Contains("1 times cannot be read", error, StringComparison.Ordinal);

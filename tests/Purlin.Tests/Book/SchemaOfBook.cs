@@ -63,7 +63,7 @@ internal sealed class SchemaOfBook
         ["core"] = Text("The common core of all standards", schema => schema.Of(BookJson.Default.CoreFile)),
         ["duties"] = Text("A standard of practice", schema => schema.Of(BookJson.Default.Standard)),
         ["edition"] = Text("Which rule book this is", schema => schema.Of(BookJson.Default.BookEdition)),
-        ["hearing"] = Text("How things, places and conditions are spoken of: words by what they stand for", _ => Members(new JsonObject { ["type"] = "array", ["items"] = new JsonObject { ["type"] = "string" } })),
+        ["hearing"] = Text("Words by what they stand for in talk", schema => Members(schema.Of(BookJson.Default.StringArray))),
         ["limitations"] = Text("A file of limitations", schema => schema.ListOf("limitations", BookJson.Default.LimitationRule)),
         ["looking"] = Text("A file that says what to look at first", schema => schema.Of(BookJson.Default.LookingFile)),
         ["profiles"] = Text("A file of profiles", schema => schema.ListOf("profiles", BookJson.Default.Profile)),

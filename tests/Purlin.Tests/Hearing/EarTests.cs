@@ -3,6 +3,7 @@ using Json.Schema;
 using Purlin.Book;
 using Purlin.Hearing;
 using Purlin.Hearing.Listening;
+using Purlin.Journal;
 using Purlin.Tests.House;
 
 namespace Purlin.Tests.Hearing;
@@ -22,7 +23,7 @@ public sealed class EarTests
     [InlineData("no expansion tank on the water heater", "water-heater.no-expansion-control", Outcome.Seen)]
     [InlineData("double tapped breaker in the panel", "panelboard.breaker-doubled", Outcome.Seen)]
     [InlineData("no double taps", "panelboard.breaker-doubled", Outcome.Clear)]
-    public void A_statement_is_understood(string said, string condition, Outcome outcome)
+    public void A_statement_is_understood(string said, string condition, string outcome)
     {
         var proposal = Assert.Single(Ear.Listen(Transcript.Of(said)).Proposals);
         Assert.Equal((condition, outcome), (proposal.Condition, proposal.Outcome));
@@ -39,7 +40,10 @@ public sealed class EarTests
     {
         foreach (var narration in Narration.Open())
             foreach (var amount in Ear.Listen(narration.Transcript).Proposals.SelectMany(proposal => proposal.Amounts))
-                Assert.True(double.IsFinite(amount.Value) && (RuleBook.BuiltIn.ReadingKinds.ContainsKey(amount.Kind) || RuleBook.BuiltIn.Sheets.Values.Any(sheet => sheet.Facts.Any(fact => fact.Fact == amount.Kind))), $"{narration.Name}: {amount}");
+                Assert.True(double.IsFinite(amount.Value)
+                    && (RuleBook.BuiltIn.ReadingKinds.ContainsKey(amount.Kind)
+                    || RuleBook.BuiltIn.Sheets.Values.Any(sheet => sheet.Facts.Any(fact => fact.Fact == amount.Kind))),
+                    $"{narration.Name}: {amount}");
     }
 
     [Fact]
@@ -49,7 +53,8 @@ public sealed class EarTests
             foreach (var proposal in Ear.Listen(narration.Transcript).Proposals)
             {
                 Assert.NotEmpty(proposal.Words);
-                Assert.All(proposal.Words, range => Assert.True(range.Start >= 0 && range.Start < range.End && range.End <= narration.Transcript.Words.Length));
+                Assert.All(proposal.Words, range =>
+                    Assert.True(range.Start >= 0 && range.Start < range.End && range.End <= narration.Transcript.Words.Length));
                 Assert.InRange(proposal.Confidence, 0, 1);
             }
     }
@@ -68,7 +73,8 @@ public sealed class EarTests
     [Fact]
     public void A_photograph_goes_with_the_words_around_it()
     {
-        var heard = Ear.Listen(TranscriptReader.Read("WEBVTT\n\n00:10.000 --> 00:12.000\ngutter is packed with leaves\n\n01:00.000 --> 01:02.000\ntoilet rocks front to back\n").OrThrow());
+        const string Said = "WEBVTT\n\n00:10.000 --> 00:12.000\ngutter is packed with leaves\n\n01:00.000 --> 01:02.000\ntoilet rocks front to back\n";
+        var heard = Ear.Listen(TranscriptReader.Read(Said).OrThrow());
         var placed = heard.With([new TimedPhoto("aa", 14), new TimedPhoto("bb", 59), new TimedPhoto("cc", 300)]);
         Assert.Equal(["aa"], placed.Proposals[0].Photos);
         Assert.Equal(["bb"], placed.Proposals[1].Photos);

@@ -35,7 +35,8 @@ public sealed class FigureTests
     [InlineData("oh four", 2004)]
     [InlineData("one thirty one", 131)]
     [InlineData("22.8", 22.8)]
-    public void A_bare_number_is_read(string said, double value) => Assert.Equal(value, Assert.Single(FigureReader.In([.. said.Split(' ')])).Value, 3);
+    public void A_bare_number_is_read(string said, double value) =>
+        Assert.Equal(value, Assert.Single(FigureReader.In([.. said.Split(' ')])).Value, 3);
 
     [Fact]
     public void What_counts_is_no_measure() => Assert.Empty(FigureReader.In(["two", "outlets", "and", "one", "more"]));

@@ -5,7 +5,8 @@ using Purlin.Tests.House;
 namespace Purlin.Tests.Hearing;
 
 /// <summary>
-/// How well narrations are understood, against labels made before the reader was. The levels are what is reached, less a little: they may rise and
+/// How well narrations are understood, against labels made before the reader was. The levels are what is reached, less a little: they
+/// may rise and
 /// not fall. Run with PURLIN_WRITE=1 to write the figures into bench/results.
 /// </summary>
 public sealed class MeasureTests
@@ -54,7 +55,8 @@ public sealed class MeasureTests
             "hedge are shares of the right ones, amounts of those that should have some, quiet the share of asides of which nothing is proposed.", "",
             "| narrations | wanted | proposed | precision | recall | F1 | place | amounts | trade | hedge | quiet |",
             "| --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- |",
-            Open.Value.Row("tuned on"), HeldOut.Value.Row("**held out**"), "", "By what makes a narration hard; a narration has several of these.", "",
+            Open.Value.Row("tuned on"), HeldOut.Value.Row("**held out**"), "",
+                "By what makes a narration hard; a narration has several of these.", "",
             "| held out, with | wanted | proposed | precision | recall | F1 | place | amounts | trade | hedge | quiet |",
             "| --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- |",
         ];

@@ -5,7 +5,8 @@ using Purlin.Tests.House;
 namespace Purlin.Tests.Hearing;
 
 /// <summary>One narration of the fixtures with the entries that it should become. See Fixtures/narrations/README.md.</summary>
-internal sealed record Narration(string Name, Transcript Transcript, IReadOnlyList<Label> Labels, IReadOnlyList<(int Start, int End)> Asides, IReadOnlyList<string> Phenomena)
+internal sealed record Narration(string Name, Transcript Transcript, IReadOnlyList<Label> Labels,
+    IReadOnlyList<(int Start, int End)> Asides, IReadOnlyList<string> Phenomena)
 {
     private static readonly string Folder = Path.Combine(Repository.Root, "tests/Purlin.Tests/Fixtures/narrations");
 
@@ -15,7 +16,8 @@ internal sealed record Narration(string Name, Transcript Transcript, IReadOnlyLi
     /// <summary>Narrations that nobody looks at while the reader is tuned.</summary>
     public static IReadOnlyList<Narration> HeldOut() => In(Path.Combine(Folder, "held-out"));
 
-    private static List<Narration> In(string folder) => [.. Directory.EnumerateFiles(folder, "*.json").Order(StringComparer.Ordinal).Select(Read)];
+    private static List<Narration> In(string folder) =>
+        [.. Directory.EnumerateFiles(folder, "*.json").Order(StringComparer.Ordinal).Select(Read)];
 
     private static Narration Read(string file)
     {
@@ -32,7 +34,8 @@ internal sealed record Narration(string Name, Transcript Transcript, IReadOnlyLi
 }
 
 /// <summary>One entry that a narration should become.</summary>
-internal sealed record Label(string Component, string? Condition, string Outcome, string? Place, string? Trade, bool Hedged, IReadOnlyList<(int Start, int End)> Words, IReadOnlyList<(string Kind, double Value)> Amounts)
+internal sealed record Label(string Component, string? Condition, string Outcome, string? Place, string? Trade, bool Hedged,
+    IReadOnlyList<(int Start, int End)> Words, IReadOnlyList<(string Kind, double Value)> Amounts)
 {
     public static Label Read(JsonElement label) => new(
         label.GetProperty("component").GetString()!,
@@ -42,5 +45,6 @@ internal sealed record Label(string Component, string? Condition, string Outcome
         label.GetProperty("trade").GetString(),
         label.GetProperty("hedged").GetBoolean(),
         [.. label.GetProperty("words").EnumerateArray().Select(range => (range[0].GetInt32(), range[1].GetInt32()))],
-        [.. label.GetProperty("amounts").EnumerateArray().Select(amount => (amount.GetProperty("kind").GetString()!, Math.Round(amount.GetProperty("value").GetDouble(), 2)))]);
+        [.. label.GetProperty("amounts").EnumerateArray()
+            .Select(amount => (amount.GetProperty("kind").GetString()!, Math.Round(amount.GetProperty("value").GetDouble(), 2)))]);
 }

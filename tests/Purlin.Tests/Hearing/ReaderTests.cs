@@ -45,7 +45,8 @@ public sealed class ReaderTests
     [Fact]
     public void A_hundred_thousand_cues_are_read()
     {
-        var cues = string.Concat(Enumerable.Range(0, 100_000).Select(at => $"{at / 3600:00}:{at / 60 % 60:00}:{at % 60:00}.000 --> {at / 3600:00}:{at / 60 % 60:00}:{at % 60:00}.900\nfull\n\n"));
+        var cues = string.Concat(Enumerable.Range(0, 100_000)
+            .Select(at => $"{at / 3600:00}:{at / 60 % 60:00}:{at % 60:00}.000 --> {at / 3600:00}:{at / 60 % 60:00}:{at % 60:00}.900\nfull\n\n"));
         Assert.Equal(100_000, TranscriptReader.Read("WEBVTT\n\n" + cues).OrThrow().Words.Length);
     }
 
@@ -54,7 +55,10 @@ public sealed class ReaderTests
     {
         var long10 = "WEBVTT\n\n00:01.000 --> 00:03.000\n" + string.Concat(Enumerable.Repeat("gutter is full ", 700_000));
         Assert.Contains("cut the narration", TranscriptReader.Read(long10).Refusals[0].ToString(), StringComparison.Ordinal);
-        Assert.Contains("another kind of file", TranscriptReader.Read("WEBVTT\n\n00:01.000 --> 00:03.000\n" + new string('x', 10_000_000)).Refusals[0].ToString(), StringComparison.Ordinal);
-        Assert.Contains("no words", TranscriptReader.Read("WEBVTT\n\n00:01.000 --> 00:03.000\n\n").Refusals[0].ToString(), StringComparison.Ordinal);
+        Assert.Contains("another kind of file",
+            TranscriptReader.Read("WEBVTT\n\n00:01.000 --> 00:03.000\n" + new string('x', 10_000_000)).Refusals[0].ToString(),
+            StringComparison.Ordinal);
+        Assert.Contains("no words", TranscriptReader.Read("WEBVTT\n\n00:01.000 --> 00:03.000\n\n").Refusals[0].ToString(),
+            StringComparison.Ordinal);
     }
 }

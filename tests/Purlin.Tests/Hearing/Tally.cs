@@ -42,7 +42,8 @@ internal sealed class Tally
     }
 
     public string Row(string name) =>
-        $"| {name} | {Wanted} | {Proposed} | {Precision:0.000} | {Recall:0.000} | {F1:0.000} | {Share(PlaceRight, Right)} | {Share(AmountsRight, AmountsWanted)} | {Share(TradeRight, Right)} | {Share(HedgeRight, Right)} | {Share(AsidesQuiet, Asides)} |";
+        $"| {name} | {Wanted} | {Proposed} | {Precision:0.000} | {Recall:0.000} | {F1:0.000} | {Share(PlaceRight, Right)} "
+        + $"| {Share(AmountsRight, AmountsWanted)} | {Share(TradeRight, Right)} | {Share(HedgeRight, Right)} | {Share(AsidesQuiet, Asides)} |";
 
     private void Count(Narration narration, Heard heard)
     {
@@ -51,14 +52,17 @@ internal sealed class Tally
         var left = heard.Proposals.ToList();
         foreach (var label in narration.Labels)
         {
-            if (left.Where(proposal => Same(label, proposal)).OrderByDescending(proposal => Overlap(label.Words, proposal)).FirstOrDefault() is not { } found) continue;
+            if (left.Where(proposal => Same(label, proposal)).OrderByDescending(proposal =>
+                Overlap(label.Words, proposal)).FirstOrDefault() is not { } found) continue;
             left.Remove(found);
             Compare(label, found);
         }
         foreach (var aside in narration.Asides)
         {
             Asides++;
-            if (!heard.Proposals.Any(proposal => proposal.Words.Any(range => 2 * Shared(aside, range) > Math.Min(aside.End - aside.Start, range.End - range.Start)))) AsidesQuiet++;
+            if (!heard.Proposals.Any(proposal =>
+                proposal.Words.Any(range => 2 * Shared(aside, range) > Math.Min(aside.End - aside.Start,
+                range.End - range.Start)))) AsidesQuiet++;
         }
     }
 
@@ -70,15 +74,19 @@ internal sealed class Tally
         if (found.Hedged == label.Hedged) HedgeRight++;
         if (label.Amounts.Count == 0) return;
         AmountsWanted++;
-        if (label.Amounts.Order().SequenceEqual(found.Amounts.Select(amount => (amount.Kind, Math.Round(amount.Value, 2))).Order())) AmountsRight++;
+        if (label.Amounts.Order().SequenceEqual(found.Amounts
+            .Select(amount => (amount.Kind, Math.Round(amount.Value, 2))).Order())) AmountsRight++;
     }
 
     private static bool Same(Label label, HeardProposal proposal) =>
-        proposal.Component == label.Component && proposal.Condition == label.Condition && HeardJson.Word(proposal.Outcome) == label.Outcome && Overlap(label.Words, proposal) > 0;
+        proposal.Component == label.Component && proposal.Condition == label.Condition && proposal.Outcome == label.Outcome
+            && Overlap(label.Words, proposal) > 0;
 
-    private static int Overlap(IEnumerable<(int Start, int End)> words, HeardProposal proposal) => words.Sum(one => proposal.Words.Sum(range => Shared(one, range)));
+    private static int Overlap(IEnumerable<(int Start, int End)> words, HeardProposal proposal) =>
+        words.Sum(one => proposal.Words.Sum(range => Shared(one, range)));
 
-    private static int Shared((int Start, int End) one, WordRange other) => Math.Max(0, Math.Min(one.End, other.End) - Math.Max(one.Start, other.Start));
+    private static int Shared((int Start, int End) one, WordRange other) =>
+        Math.Max(0, Math.Min(one.End, other.End) - Math.Max(one.Start, other.Start));
 
     private static string Share(int part, int whole) => whole == 0 ? "" : $"{(double)part / whole:0.00}";
 }

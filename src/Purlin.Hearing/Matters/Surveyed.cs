@@ -3,14 +3,14 @@ using Purlin.Hearing.Talk;
 namespace Purlin.Hearing.Matters;
 
 /// <summary>A narration taken apart: its words, what they mean, what they name, and where the speaker stands at each.</summary>
-internal sealed class Ground
+internal sealed class Surveyed
 {
-    public required List<Piece> Pieces { get; init; }
+    public required List<MendedWord> Pieces { get; init; }
 
     public required List<string> Texts { get; init; }
 
     /// <summary>Concepts in the order of the words.</summary>
-    public required List<Mark> Marks { get; init; }
+    public required List<Sense> Marks { get; init; }
 
     public required List<Thing> Things { get; init; }
 
@@ -21,13 +21,13 @@ internal sealed class Ground
     public required string?[] Named { get; init; }
 
     /// <summary>Stretches that say that something could not be looked at.</summary>
-    public required List<Stretch> Unseen { get; init; }
+    public required List<PieceRange> Unseen { get; init; }
 
     /// <summary>Stretches that say that something is there.</summary>
-    public required List<Stretch> Exists { get; init; }
+    public required List<PieceRange> Exists { get; init; }
 
     /// <summary>Stretches of lessons, jokes and other people.</summary>
-    public required List<Stretch> Lessons { get; init; }
+    public required List<PieceRange> Lessons { get; init; }
 
     /// <summary>Where a statement may begin, ascending; the last one is the end.</summary>
     public required int[] Openings { get; init; }

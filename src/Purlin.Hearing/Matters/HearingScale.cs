@@ -1,9 +1,12 @@
 namespace Purlin.Hearing.Matters;
 
-/// <summary>The figures by which talk is weighed; found by trying them on the narrations of tests/Purlin.Tests/Fixtures/narrations that are not held out.</summary>
-internal sealed record Weighing
+/// <summary>
+/// The figures by which talk is weighed; found by trying them on the narrations of tests/Purlin.Tests/Fixtures/narrations that are not
+/// held out.
+/// </summary>
+internal sealed record HearingScale
 {
-    public static Weighing Usual { get; } = new();
+    public static HearingScale Usual { get; } = new();
 
     /// <summary>What a stretch must fit above to say anything at all.</summary>
     public double Cost { get; init; } = 6.5;

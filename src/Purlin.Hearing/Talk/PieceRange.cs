@@ -3,7 +3,7 @@ namespace Purlin.Hearing.Talk;
 /// <summary>A stretch of pieces.</summary>
 /// <param name="Start">The first.</param>
 /// <param name="End">The one after the last.</param>
-internal readonly record struct Stretch(int Start, int End)
+internal readonly record struct PieceRange(int Start, int End)
 {
     public bool Covers(int at) => at >= Start && at < End;
 }

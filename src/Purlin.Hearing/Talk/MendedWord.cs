@@ -5,4 +5,4 @@ namespace Purlin.Hearing.Talk;
 /// <param name="First">Index of the first spoken word it stands for.</param>
 /// <param name="End">Index of the word after the last.</param>
 /// <param name="Pause">Whether something ended before it.</param>
-internal readonly record struct Piece(string Text, int First, int End, bool Pause);
+internal readonly record struct MendedWord(string Text, int First, int End, bool Pause);

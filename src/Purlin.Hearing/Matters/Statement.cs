@@ -8,8 +8,8 @@ namespace Purlin.Hearing.Matters;
 /// <param name="Component">Number of the component.</param>
 /// <param name="Outcome">Seen, clear or not visible.</param>
 /// <param name="Score">How well it fits, above what any talk would fit.</param>
-internal readonly record struct Telling(Stretch Span, int Condition, int Component, Outcome Outcome, double Score)
+internal readonly record struct Statement(PieceRange Span, int Condition, int Component, string Outcome, double Score)
 {
     /// <summary>What says nothing.</summary>
-    public static Telling None { get; } = new(default, -1, -1, default, 0);
+    public static Statement None { get; } = new(default, -1, -1, Journal.Outcome.Seen, 0);
 }
