@@ -122,9 +122,8 @@ internal sealed class SchemaOfBook
     private JsonObject Defined(JsonTypeInfo type)
     {
         var name = type.Type.Name;
-        if (!definitions.ContainsKey(name))
+        if (definitions.TryAdd(name, new JsonObject()))
         {
-            definitions[name] = new JsonObject();
             definitions[name] = type.PolymorphismOptions is { } cases ? Cases(type, cases) : Object(type, null, null);
         }
         return new JsonObject { ["$ref"] = $"#/$defs/{name}" };
