@@ -21,7 +21,7 @@ internal static class LinkCommand
             OfficeSettings settings = new(file);
             if (await settings.Get(Tenant.Own, OfficeSettings.Address, cancel) is not { } address)
                 throw new OfficeRefused($"The office in {folder} has not been started yet; start it first.");
-            SignInLink.Print(terminal, address, await OwnerAccount.KeepLinkCode(settings, clock.GetUtcNow()));
+            LinkPrint.Print(terminal, address, await OwnerAccount.KeepLinkCode(settings, clock.GetUtcNow()));
             return ExitStatus.Done;
         });
         return command;

@@ -82,7 +82,7 @@ internal static class ServeCommand
         if (options.ShowCodes)
         {
             var link = office.Services.GetRequiredService<OwnerAccount>().NewLinkCode();
-            SignInLink.Print(terminal, shown, link);
+            LinkPrint.Print(terminal, shown, link);
             if (browser) OpenBrowser(SignInLink.Address(listens, link));
         }
         else terminal.Out.WriteLine($"To sign in, ask for a link: purlin link --data {options.Folder}");

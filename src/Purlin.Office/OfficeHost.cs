@@ -95,6 +95,7 @@ public static class OfficeHost
         services.AddSingleton<OfficeSettings>();
         services.AddSingleton<Desks>();
         services.AddSingleton<SignInLimits>();
+        services.AddSingleton<Sessions>();
         services.AddSingleton<OwnerAccount>();
         services.AddHostedService<OfficeOpening>();
         services.AddSingleton<Scrub>();

@@ -27,6 +27,20 @@ public sealed record OfficeState(string State, string Words, bool IsAlone, bool 
 /// <summary>An inspection that the office holds and this phone does not.</summary>
 public sealed record OfficeVisit(string Id, string Words);
 
+/// <summary>A device that is signed in at the office.</summary>
+/// <param name="Id">Names its session.</param>
+/// <param name="Device">The name under which it writes; empty for a browser that writes none.</param>
+/// <param name="Since">When it signed in; none when that was not kept.</param>
+/// <param name="Seen">When it was last there, to the hour; none when that was not kept.</param>
+/// <param name="Here">Whether it is this one.</param>
+public sealed record SignedIn(string Id, string Device, DateTimeOffset? Since, DateTimeOffset? Seen, bool Here);
+
+/// <summary>A link that signs one more device in, once.</summary>
+/// <param name="Address">To be opened there.</param>
+/// <param name="Size">Units of the code, its margin counted.</param>
+/// <param name="Path">Its dark units as the path of a drawing.</param>
+public sealed record LinkForOther(string Address, int Size, string Path);
+
 /// <summary>Sending, signing in, editions.</summary>
 public sealed partial class Phone
 {
@@ -50,6 +64,19 @@ public sealed partial class Phone
 
     /// <summary>Signs in; gives why not, or nothing.</summary>
     public Task<string> SignInAsync(string code) => AskAsync<string>("signIn", code);
+
+    /// <summary>The devices that are signed in; none when the office does not say.</summary>
+    public async Task<IReadOnlyList<SignedIn>> SignedInAsync() =>
+    [
+        .. (await JsonAsync("signedIn"))!.AsArray().Select(node => new SignedIn((string)node!["id"]!, (string)node["device"]!, (DateTimeOffset?)node["since"], (DateTimeOffset?)node["seen"], (bool)node["here"]!)),
+    ];
+
+    /// <summary>Signs another device out; gives why not, or nothing.</summary>
+    public Task<string> SignOutOtherAsync(string id) => AskAsync<string>("signOutOther", id);
+
+    /// <summary>A link that signs one more device in, once; none when the office gives none.</summary>
+    public async Task<LinkForOther?> LinkForOtherAsync() =>
+        await JsonAsync("linkForOther") is { } node ? new LinkForOther((string)node["address"]!, (int)node["size"]!, (string)node["path"]!) : null;
 
     /// <summary>Inspections that the office holds and this phone does not.</summary>
     public async Task<IReadOnlyList<OfficeVisit>> ElsewhereAsync() =>

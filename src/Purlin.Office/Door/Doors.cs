@@ -106,8 +106,8 @@ internal static class Doors
     {
         if (IsOffice(context.Request.Path) && context.GetEndpoint()?.Metadata.GetMetadata<OpenToAll>() is null)
         {
-            var owner = context.RequestServices.GetRequiredService<OwnerAccount>();
-            if (await owner.Who(SessionCookie.Read(context), context.RequestAborted) is not { } tenant)
+            var sessions = context.RequestServices.GetRequiredService<Sessions>();
+            if (await sessions.Who(SessionCookie.Read(context), SessionEndpoints.Device(context), context.RequestAborted) is not { } tenant)
             {
                 await Refusals.Write(context, StatusCodes.Status401Unauthorized, "Sign in to the office. Nothing on this device is lost meanwhile.");
                 return;

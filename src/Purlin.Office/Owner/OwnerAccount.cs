@@ -1,4 +1,3 @@
-using System.Collections.Concurrent;
 using System.Globalization;
 using System.Security.Cryptography;
 using System.Text;
@@ -10,10 +9,9 @@ using Purlin.Office.Storage.Sqlite;
 namespace Purlin.Office.Owner;
 
 /// <summary>
-/// The one owner of an office. A code of 99 random bits is made at first start, shown once and kept only as a hash. Sessions are random tokens, kept only as
-/// hashes too. A full disk keeps nobody out: what cannot be written is remembered until the office stops.
+/// The one owner of an office. A code of 99 random bits is made at first start, shown once and kept only as a hash.
 /// </summary>
-public sealed class OwnerAccount(OfficeOptions office, SqliteFile file, OfficeSettings settings) : IDisposable
+public sealed class OwnerAccount(OfficeOptions office, SqliteFile file, OfficeSettings settings, Sessions sessions) : IDisposable
 {
     private const string CodeSetting = "owner code";
     private const string LinkSetting = "sign-in link";
@@ -22,13 +20,10 @@ public sealed class OwnerAccount(OfficeOptions office, SqliteFile file, OfficeSe
     private const string Letters = "abcdefghjkmnpqrstuvwxyz23456789";
     private const string Quick = "sha256";
     private const int Rounds = 100_000;
-    private static readonly TimeSpan SessionLife = TimeSpan.FromDays(30);
     private static readonly TimeSpan LinkLife = TimeSpan.FromMinutes(30);
 
     private readonly Lock turn = new();
     private readonly SemaphoreSlim stretching = new(1);
-    private readonly ConcurrentDictionary<string, long> unwritten = [];
-    private readonly ConcurrentDictionary<string, bool> ended = [];
     private string? link;
 
     /// <summary>Makes the owner at first start, or a new code when asked.</summary>
@@ -39,7 +34,7 @@ public sealed class OwnerAccount(OfficeOptions office, SqliteFile file, OfficeSe
         if (there && !office.NewOwnerCode && office.OwnerCode is null) return null;
         var code = office.OwnerCode ?? NewCode();
         await settings.Keep(Tenant.Own, CodeSetting, Hash(code));
-        if (office.NewOwnerCode) await file.Write(Tenant.Own, db => db.Sessions.ExecuteDeleteAsync(cancel), cancel);
+        if (office.NewOwnerCode) await sessions.EndAll(cancel);
         return code;
     }
 
@@ -61,63 +56,14 @@ public sealed class OwnerAccount(OfficeOptions office, SqliteFile file, OfficeSe
     }
 
     /// <summary>Signs in: a session token; none for a wrong code.</summary>
-    public async Task<string?> SignIn(string code, CancellationToken cancel)
+    /// <param name="code">The owner's code, or that of a link.</param>
+    /// <param name="device">The name under which the device writes; empty when it writes none.</param>
+    /// <param name="cancel">Ends the wait.</param>
+    public async Task<string?> SignIn(string code, string device, CancellationToken cancel)
     {
         ArgumentNullException.ThrowIfNull(code);
-        var now = office.Clock.GetUtcNow();
-        if (!await TakesLink(code, now, cancel) && !await IsOwner(code, cancel)) return null;
-        var token = Convert.ToHexStringLower(RandomNumberGenerator.GetBytes(32));
-        var (hash, until) = (Sha.Of(Encoding.UTF8.GetBytes(token)), (now + SessionLife).ToUnixTimeMilliseconds());
-        try
-        {
-            await file.Write(
-                Tenant.Own,
-                async db =>
-                {
-                    var past = now.ToUnixTimeMilliseconds();
-                    await db.Sessions.Where(row => row.Until < past).ExecuteDeleteAsync(cancel);
-                    db.Sessions.Add(new SessionRow { Tenant = Tenant.Own.Id, TokenHash = hash, Until = until });
-                    return true;
-                },
-                cancel);
-        }
-        catch (Exception full) when (Disk.IsFull(full))
-        {
-            unwritten[hash] = until;
-        }
-
-        return token;
-    }
-
-    /// <summary>Whose session this token is; none when it is none, or has ended.</summary>
-    public async Task<Tenant?> Who(string? token, CancellationToken cancel)
-    {
-        if (token is not { Length: 64 }) return null;
-        var hash = Sha.Of(Encoding.UTF8.GetBytes(token));
-        var now = office.Clock.GetUtcNow().ToUnixTimeMilliseconds();
-        if (ended.ContainsKey(hash)) return null;
-        if (unwritten.TryGetValue(hash, out var until)) return until > now ? Tenant.Own : null;
-        await using var db = file.Db(Tenant.Own);
-        // The session says who it is: the one place that looks across tenants.
-        var tenant = await db.Sessions.IgnoreQueryFilters().AsNoTracking().Where(row => row.TokenHash == hash && row.Until > now).Select(row => row.Tenant).FirstOrDefaultAsync(cancel);
-        return tenant is null ? null : new Tenant(tenant);
-    }
-
-    /// <summary>Ends a session.</summary>
-    public async Task SignOut(Tenant tenant, string token)
-    {
-        var hash = Sha.Of(Encoding.UTF8.GetBytes(token));
-        if (unwritten.TryRemove(hash, out _)) return;
-        ended[hash] = true;
-        try
-        {
-            await file.Write(tenant, db => db.Sessions.Where(row => row.TokenHash == hash).ExecuteDeleteAsync(), CancellationToken.None);
-            ended.TryRemove(hash, out _);
-        }
-        catch (Exception full) when (Disk.IsFull(full))
-        {
-            // Ended here and now; the row goes when there is room and the session's time is over.
-        }
+        var isKnown = await TakesLink(code, office.Clock.GetUtcNow(), cancel) || await IsOwner(code, cancel);
+        return isKnown ? await sessions.Open(device, cancel) : null;
     }
 
     public void Dispose() => stretching.Dispose();

@@ -13,16 +13,38 @@ internal static class SessionEndpoints
         routes.MapGet("/office/session", State).WithMetadata(OpenToAll.Yes);
         routes.MapPost("/office/session", SignIn).WithMetadata(OpenToAll.Yes);
         routes.MapDelete("/office/session", SignOut);
+        routes.MapGet("/office/sessions", Devices);
+        routes.MapDelete("/office/sessions/{id}", EndOne);
+        routes.MapPost("/office/sessions/link", Link);
         routes.MapGet("/office/enter", () => Results.Text(Embedded("enter.html"), "text/html; charset=utf-8")).WithMetadata(OpenToAll.Yes);
         routes.MapGet("/office/enter.js", () => Results.Text(Embedded("enter.js"), "text/javascript; charset=utf-8")).WithMetadata(OpenToAll.Yes);
     }
 
-    private static async Task<IResult> State(HttpContext context, OwnerAccount owner) =>
-        Results.Json(new SessionState(await owner.Who(SessionCookie.Read(context), context.RequestAborted) is not null));
+    /// <summary>The name under which the device that asks writes its lines; empty when it says none.</summary>
+    public static string Device(HttpContext context) => context.Request.Headers["X-Device"].ToString() is { Length: > 0 and <= 20 } said && said.All(char.IsAsciiLetterOrDigit) ? said : "";
+
+    private static async Task<IResult> State(HttpContext context, Sessions sessions) =>
+        Results.Json(new SessionState(await sessions.Who(SessionCookie.Read(context), Device(context), context.RequestAborted) is not null));
+
+    private static async Task<IResult> Devices(HttpContext context, Sessions sessions, Desk desk) =>
+        Results.Json(await sessions.All(desk.Tenant, SessionCookie.Read(context)!, context.RequestAborted));
+
+    private static async Task<IResult> EndOne(HttpContext context, Sessions sessions, Desk desk, string id) =>
+        await sessions.EndOther(desk.Tenant, id, context.RequestAborted)
+            ? Results.NoContent()
+            : Refusals.Json(StatusCodes.Status404NotFound, "No device is signed in under this name. It may have been signed out already.");
+
+    /// <summary>A link for another device, as address and as the path of a code that its camera reads; the one before it no longer works.</summary>
+    private static IResult Link(HttpContext context, OwnerAccount owner)
+    {
+        var address = SignInLink.Address($"{context.Request.Scheme}://{context.Request.Host}", owner.NewLinkCode());
+        var (size, path) = SignInLink.Drawing(address);
+        return Results.Json(new { address, size, path });
+    }
 
     private static async Task<IResult> SignIn(HttpContext context, OwnerAccount owner, SignInLimits limits, SignInRequest request)
     {
-        if (await owner.SignIn(request.Code ?? "", context.RequestAborted) is { } token)
+        if (await owner.SignIn(request.Code ?? "", Device(context), context.RequestAborted) is { } token)
         {
             SessionCookie.Write(context, token);
             return Results.NoContent();
@@ -34,9 +56,9 @@ internal static class SessionEndpoints
         return Refusals.Json(StatusCodes.Status429TooManyRequests, $"Too many wrong codes. Try again in {seconds} seconds; the right one is taken at once.");
     }
 
-    private static async Task<IResult> SignOut(HttpContext context, OwnerAccount owner, Desk desk)
+    private static async Task<IResult> SignOut(HttpContext context, Sessions sessions, Desk desk)
     {
-        await owner.SignOut(desk.Tenant, SessionCookie.Read(context)!);
+        await sessions.End(desk.Tenant, SessionCookie.Read(context)!);
         SessionCookie.Clear(context);
         return Results.NoContent();
     }

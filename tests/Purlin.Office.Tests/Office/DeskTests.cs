@@ -53,7 +53,7 @@ public sealed class DeskTests
         var token = new string('7', 64);
         await using (var db = office.Db())
         {
-            db.Sessions.Add(new SessionRow { Tenant = "other", TokenHash = Sha.Of(Encoding.UTF8.GetBytes(token)), Until = long.MaxValue });
+            db.Sessions.Add(new SessionRow { Tenant = "other", TokenHash = Sha.Of(Encoding.UTF8.GetBytes(token)), Until = long.MaxValue, Device = "", Since = 0, Seen = 0 });
             await db.SaveChangesAsync(TestContext.Current.CancellationToken);
         }
 

@@ -1,5 +1,6 @@
 using System.Text;
 using Microsoft.Data.Sqlite;
+using System.Net;
 using Microsoft.EntityFrameworkCore;
 using Purlin.Journal;
 using Purlin.Office.Storage;
@@ -85,6 +86,29 @@ public sealed class MigrationTests
         using var count = before.CreateCommand();
         count.CommandText = "SELECT count(*) FROM entry";
         Assert.Equal(4L, count.ExecuteScalar());
+    }
+
+    [Fact]
+    public async Task Whoever_was_signed_in_before_devices_were_kept_still_is()
+    {
+        var folder = RunningOffice.NewFolder();
+        var token = new string('a', 64);
+        using (SqliteFile file = new(Path.Combine(folder, "office.db")))
+        {
+            SqliteSchema.Prepare(file);
+            await using var db = file.Db(Tenant.Own);
+            // As schema 2 left it.
+            foreach (var column in (string[])["Device", "Since", "Seen"]) await db.Database.ExecuteSqlRawAsync($"ALTER TABLE session DROP COLUMN \"{column}\"");
+            await db.Database.ExecuteSqlRawAsync("DELETE FROM __EFMigrationsHistory WHERE MigrationId LIKE '0003%'");
+            await db.Database.ExecuteSqlRawAsync("INSERT INTO session VALUES ('own', {0}, 4000000000000)", Sha.Of(Encoding.UTF8.GetBytes(token)));
+            await db.Database.ExecuteSqlRawAsync("PRAGMA user_version=2");
+        }
+
+        await using var office = await RunningOffice.Start(folder);
+        using var client = office.NewClient();
+        client.DefaultRequestHeaders.Add("Cookie", $"purlin-session={token}");
+        Assert.Equal(HttpStatusCode.OK, (await client.GetAsync("/office/inspections")).StatusCode);
+        Assert.True(File.Exists(Path.Combine(folder, "office.db.schema-2")));
     }
 
     [Fact]

@@ -4,6 +4,7 @@ import * as store from './store.js';
 import * as writing from './writing.js';
 import * as camera from './camera.js';
 import * as sender from './send.js';
+import * as office from './office.js';
 import * as sound from './sound.js';
 import * as drafts from './drafts.js';
 import { keepPhoto, keepSound } from './photo.js';
@@ -147,6 +148,13 @@ export async function sendAll() {
 
 /** @param {string} code */
 export function signIn(code) { return sender.signIn(code); }
+
+export async function signedIn() { return JSON.stringify(await office.signedIn()); }
+
+/** @param {string} id */
+export function signOutOther(id) { return office.signOutOther(id); }
+
+export async function linkForOther() { return JSON.stringify(await office.linkForOther()); }
 
 export async function elsewhere() { return JSON.stringify(await sender.elsewhere()); }
 

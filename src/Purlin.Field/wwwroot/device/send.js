@@ -4,6 +4,7 @@
 import { transact, get, isFull, putMeta } from './store.js';
 import { OWN, changeVisit, device, journals, mintAnew, namedRows, receive, rowsBeyond, visits } from './writing.js';
 import { joinLines, sha256 } from './chain.js';
+import { Answer, ask, officeAsk, wordsOf } from './office.js';
 
 const CHUNK = 1024 * 1024;
 const LINES_AT_ONCE = 1000;
@@ -34,30 +35,6 @@ function tell(change) {
   listeners.forEach(listener => listener());
 }
 
-/** An answer of the office that is not a success. */
-class Answer extends Error {
-  /** @param {number} status @param {string} words */
-  constructor(status, words) {
-    super(words);
-    this.status = status;
-  }
-}
-
-/** @param {string} path @param {RequestInit} [init] @returns {Promise<Response>} */
-async function ask(path, init = {}) {
-  const answer = await fetch(path, { ...init, credentials: 'same-origin', cache: 'no-store', headers: { 'X-Field': '1', ...init.headers } });
-  if (answer.ok || answer.status === 409) return answer;
-  throw new Answer(answer.status, wordsOf(answer.status));
-}
-
-/** @param {number} status */
-function wordsOf(status) {
-  if (status === 401 || status === 403) return 'Signed out of the office. Everything is kept here; sign in to send it.';
-  if (status === 507) return 'The office has no room left. Everything is kept here and will be sent when there is room.';
-  if (status === 429) return 'The office asks to wait a little. Everything is kept here.';
-  if (status === 404) return 'No office answers at this address. Everything is kept here.';
-  return `The office answered with an error (${status}). Everything is kept here and will be tried again.`;
-}
 
 /** Sends now, and again whenever there is reason to. */
 export function keepSending() {
@@ -260,11 +237,6 @@ export async function bringPaper(insp, number, kind, sha) {
     if (isFull(error)) return 'The phone is full: this paper was not kept here. Free space and ask again; it is safe at the office.';
     return error instanceof Answer ? error.message : 'This paper is at the office and not yet on this phone. Open it again when there is a signal.';
   }
-}
-
-/** @param {string} path @param {string} method @param {any} [body] */
-function officeAsk(path, method, body) {
-  return fetch(path, { method, credentials: 'same-origin', cache: 'no-store', headers: { 'X-Field': '1', ...(body ? { 'Content-Type': 'application/json' } : {}) }, ...(body ? { body: JSON.stringify(body) } : {}) });
 }
 
 /** @param {string} code @returns {Promise<string>} why not; empty when signed in */

@@ -13,7 +13,7 @@ namespace Purlin.Office.Storage.Sqlite;
 internal static class SqliteSchema
 {
     /// <summary>The schema this program writes: the number of its migrations.</summary>
-    public const int Known = 2;
+    public const int Known = 3;
 
     /// <summary>Makes or changes tables as needed.</summary>
     /// <exception cref="OfficeRefused">A newer program made the file.</exception>
