@@ -10,14 +10,19 @@ namespace Purlin.Report.Pdf;
 /// </summary>
 internal static class Fixing
 {
-    public static byte[] SameEachTime(byte[] pdf, DateTimeOffset at)
+    private const string Told = "<rdf:Description rdf:about=\"\" xmlns:pdfuaid=\"http://www.aiim.org/pdfua/ns/id/\" "
+        + "xmlns:dc=\"http://purl.org/dc/elements/1.1/\"><pdfuaid:part>1</pdfuaid:part>"
+        + "<dc:language><rdf:Bag><rdf:li>LANGUAGE</rdf:li></rdf:Bag></dc:language></rdf:Description>";
+
+    public static byte[] SameEachTime(byte[] pdf, DateTimeOffset at, string language)
     {
+        Accessible(pdf, language);
         var utc = at.ToUniversalTime();
         var stamp = utc.ToString("yyyyMMddHHmmss", CultureInfo.InvariantCulture) + "+00'00'";
         var iso = utc.ToString("yyyy-MM-ddTHH:mm:ss", CultureInfo.InvariantCulture) + "+00:00";
         foreach (var mark in (string[])["/CreationDate(D:", "/ModDate(D:", "/M(D:"]) Each(pdf, mark, _ => stamp);
         foreach (var mark in (string[])["<xmp:CreateDate>", "<xmp:ModifyDate>"]) Each(pdf, mark, _ => iso);
-        foreach (var mark in (string[])["/NM(", "DocumentID>uuid:", "InstanceID>uuid:"]) Each(pdf, mark, Count);
+        foreach (var mark in (string[])["/NM("]) Each(pdf, mark, Count);
         Fonts(pdf);
         Identify(pdf);
         return pdf;
@@ -48,10 +53,25 @@ internal static class Fixing
             {
                 if (pdf[at + 6] != (byte)'+') continue;
                 var prefix = Encoding.ASCII.GetString(pdf, at, 6);
-                if (!known.TryGetValue(prefix, out var put)) known[prefix] = put = Encoding.ASCII.GetBytes("PURL" + (char)('A' + known.Count / 26) + (char)('A' + known.Count % 26));
+                if (!known.TryGetValue(prefix,
+                    out var put)) known[prefix] = put = Encoding.ASCII.GetBytes("PURL" + (char)('A' + known.Count / 26) + (char)('A' + known.Count % 26));
                 put.CopyTo(pdf, at);
             }
         }
+    }
+
+    // The library writes random ids of no use to anybody into the metadata. In their place, no byte longer, stands what ISO 14289-1,
+    // section 5,
+    // asks for: that the file is made by PDF/UA-1; and its language, as Dublin Core has it.
+    private static void Accessible(byte[] pdf, string language)
+    {
+        var from = pdf.AsSpan().IndexOf("<rdf:Description rdf:about=\"\" xmlns:xmpMM="u8);
+        if (from < 0) return;
+        var end = "</rdf:Description>"u8;
+        var length = pdf.AsSpan(from).IndexOf(end) + end.Length;
+        var told = Told.Replace("LANGUAGE", language, StringComparison.Ordinal);
+        if (told.Length > length) throw new InvalidOperationException($"the metadata has no room for the language {language}");
+        Encoding.ASCII.GetBytes(told.PadRight(length)).CopyTo(pdf, from);
     }
 
     private static void Identify(byte[] pdf)

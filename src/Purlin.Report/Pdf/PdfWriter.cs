@@ -39,7 +39,7 @@ public static class PdfWriter
         using (Canvas canvas = new(document, fonts) { Places = layout.Places, Words = paper.Words }) layout.Draw(canvas);
         using MemoryStream made = new();
         document.Save(made, false);
-        to.Write(Fixing.SameEachTime(made.ToArray(), paper.Mark.At));
+        to.Write(Fixing.SameEachTime(made.ToArray(), paper.Mark.At, paper.Language));
     }
 
     // The library copies these into an XML packet as they are (PDFsharp 6.2.4, seen 2026-11): a bracket or an ampersand would break it.

@@ -84,7 +84,8 @@ public static class PaperTests
     [Fact]
     public static void No_text_of_ours_wants_a_letter_that_the_faces_lack()
     {
-        foreach (var kind in Enum.GetValues<PaperKind>())
+        // A second visit is made of two and has its own tests.
+        foreach (var kind in Enum.GetValues<PaperKind>().Where(kind => kind != PaperKind.Second))
         {
             using var pdf = PdfDocument.Open(PdfWriter.Bytes(Work.Of(PdfTests.demo.Value.Demo.Entries, RuleBook.BuiltIn, 2026).Paper(kind, SampleReport.Sealed), sha => PdfTests.demo.Value.Demo.Pictures.GetValueOrDefault(sha)));
             var lost = pdf.GetPages().SelectMany(page => page.Letters).SelectMany(letter => letter.Value.EnumerateRunes()).Where(rune => rune.Value > 0x20 && !Faces.Regular.Has(rune.Value) && !Faces.Wide.Has(rune.Value)).Distinct();
@@ -117,7 +118,7 @@ public static class PaperTests
     {
         var work = SampleReport.Worked(SampleReport.Evidence(), SampleReport.Judgement(SampleReport.Evidence()));
         var (late, alone) = (work.Report(SampleReport.Sealed), work.Report(SampleReport.Sealed));
-        foreach (var kind in Enum.GetValues<PaperKind>()) late.Paper(kind);
+        foreach (var kind in Enum.GetValues<PaperKind>().Where(kind => kind != PaperKind.Second)) late.Paper(kind);
         Assert.Equal(PdfWriter.Bytes(alone.Paper(PaperKind.Summary), SampleReport.Photo), PdfWriter.Bytes(late.Paper(PaperKind.Summary), SampleReport.Photo));
         Assert.NotEmpty(alone.Paper(PaperKind.Summary).Pictures);
     }
