@@ -29,7 +29,6 @@ internal sealed record Standing(bool Looked, int OpenEnds, IReadOnlyList<Pin> Pi
         .. inspection.Readings.Select(reading => reading.Body.Place).OfType<EntryName>(),
         .. inspection.Photos.Select(photo => photo.Place).OfType<EntryName>(),
         .. inspection.Components.Select(component => component.Place).OfType<EntryName>(),
-        .. inspection.Limitations.Select(limitation => limitation.Body.Place).OfType<EntryName>(),
         .. inspection.Absences.Select(absence => absence.Place).OfType<EntryName>(),
         .. inspection.Notes.Select(note => note.About).OfType<EntryName>(),
     ];
