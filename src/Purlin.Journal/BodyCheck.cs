@@ -16,11 +16,12 @@ internal sealed class BodyCheck
             case JsonValueKind.Number:
                 return value.TryGetDouble(out var number) && double.IsFinite(number)
                     ? null
-                    : new Refusal("number", BodyJson.Short(value.GetRawText()), "a number a computer can hold");
+                    : new Refusal("number", Said.Verbatim(BodyJson.Short(value.GetRawText())), "journal.wanted.number-computer-can-hold");
             case JsonValueKind.Array:
                 foreach (var item in value.EnumerateArray())
                 {
-                    if (item.ValueKind == JsonValueKind.Null) return new Refusal("list", "null", "values only");
+                    if (item.ValueKind == JsonValueKind.Null)
+                        return new Refusal("list", "journal.given.null", "journal.wanted.values-only");
                     if (Values(item) is { } odd) return odd;
                 }
 
@@ -39,7 +40,7 @@ internal sealed class BodyCheck
 
     /// <summary>A word of a closed list.</summary>
     public void OneOf(string member, string given, IReadOnlyList<string> allowed) =>
-        Must(allowed.Contains(given), member, BodyJson.Short(given), string.Join(", ", allowed));
+        Must(allowed.Contains(given), member, Said.Verbatim(BodyJson.Short(given)), Said.Verbatim(string.Join(", ", allowed)));
 
     /// <summary>A word of a closed list, or none.</summary>
     public void NoneOrOneOf(string member, string? given, IReadOnlyList<string> allowed)
@@ -48,25 +49,28 @@ internal sealed class BodyCheck
     }
 
     /// <summary>A SHA-256 as it is written.</summary>
-    public void Hash(string sha) => Must(Sha.Is(sha), "hash", BodyJson.Short(sha), "64 digits of 0-9 and a-f");
+    public void Hash(string sha) => Must(Sha.Is(sha), "hash", Said.Verbatim(BodyJson.Short(sha)), "journal.wanted.64-digits-0-9-f");
 
     /// <summary>A photograph or sound kept by its hash.</summary>
     public void Blob(string sha, long size)
     {
         Hash(sha);
-        Must(size is >= 0 and <= Limits.PhotoBytes, "size", $"{size} bytes", $"0 to {Limits.PhotoBytes}");
+        Must(size is >= 0 and <= Limits.PhotoBytes, "size", new Said("journal.given.count-bytes", ("count", size)),
+            new Said("journal.wanted.0-most", ("most", Limits.PhotoBytes)));
     }
 
     /// <summary>A text of at most so many characters.</summary>
     public void AtMost(string member, string? text, int characters, string advice = "") =>
-        Must((text?.Length ?? 0) <= characters, member, $"{text?.Length} characters", $"at most {characters}{advice}");
+        Must((text?.Length ?? 0) <= characters, member, new Said("journal.given.count-characters", ("count", $"{text?.Length}")),
+        new Said("journal.wanted.most-characters-advice", ("characters", $"{characters}"), ("advice", $"{advice}")));
 
     /// <summary>A list of names of at most <see cref="Limits.NamesInList"/>.</summary>
     public void List(string member, IReadOnlyCollection<EntryName> names) =>
-        Must(names.Count <= Limits.NamesInList, member, $"{names.Count} names", $"at most {Limits.NamesInList}");
+        Must(names.Count <= Limits.NamesInList, member, new Said("journal.given.count-names", ("count", names.Count)),
+        new Said("journal.wanted.most-most", ("most", $"{Limits.NamesInList}")));
 
     /// <summary>Anything else that must hold.</summary>
-    public void Must(bool holds, string input, string given, string allowed)
+    public void Must(bool holds, string input, Said given, Said allowed)
     {
         if (!holds) Refusals.Add(new Refusal(input, given, allowed));
     }

@@ -30,7 +30,8 @@ public static class BodyJson
     public static Checked<EntryBody> Read(string type, JsonElement body)
     {
         ArgumentNullException.ThrowIfNull(type);
-        if (body.ValueKind != JsonValueKind.Object) return new Refusal("body", body.ValueKind.ToString().ToLowerInvariant(), "an object");
+        if (body.ValueKind != JsonValueKind.Object)
+            return new Refusal("body", body.ValueKind.ToString().ToLowerInvariant(), "journal.wanted.object");
         if (!EntryKinds.ByType.TryGetValue(type, out var kind)) return new EntryBody.Unknown(type, body.Clone());
         try
         {
@@ -39,17 +40,18 @@ public static class BodyJson
             var check = new BodyCheck();
             if (read is EntryBody.Stating stating) check.List("replaces", stating.Replaces);
             check.Must(read.Origin is null
-                || kind.CanBeProposed, "origin", "on an entry that no reader may offer", "no origin: it is the inspector's own act");
+                || kind.CanBeProposed, "origin", "journal.given.on-entry-no-reader-may", "journal.wanted.no-origin-inspectors-own-act");
             read.Check(check);
             return check.Refusals.Count == 0 ? read : Checked<EntryBody>.Refused(check.Refusals);
         }
         catch (JsonException wrong)
         {
-            return new Refusal($"body of {type}", Short(wrong.Path ?? "$"), "members as docs/schema/entry.schema.json has them");
+            return new Refusal($"body of {type}", Said.Verbatim(Short(wrong.Path ?? "$")),
+                "journal.wanted.members-docs-schema-entry-schema");
         }
         catch (InvalidOperationException)
         {
-            return new Refusal($"body of {type}", "text with half a surrogate pair", "well-formed Unicode");
+            return new Refusal($"body of {type}", "journal.given.text-with-half-surrogate-pair", "journal.wanted.well-formed-unicode");
         }
     }
 

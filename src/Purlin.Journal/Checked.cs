@@ -49,7 +49,8 @@ public readonly struct Checked<T>
     public bool IsAccepted => !refusals.IsDefault && refusals.IsEmpty;
 
     /// <summary>All the reasons for refusing; empty when accepted.</summary>
-    public ImmutableArray<Refusal> Refusals => refusals.IsDefault ? [new Refusal("value", "nothing", "a value that was made")] : refusals;
+    public ImmutableArray<Refusal> Refusals =>
+        refusals.IsDefault ? [new Refusal("value", "journal.given.nothing", "journal.wanted.value-made")] : refusals;
 
     /// <summary>One function a case.</summary>
     public TResult Match<TResult>(Func<T, TResult> accepted, Func<ImmutableArray<Refusal>, TResult> refused) =>

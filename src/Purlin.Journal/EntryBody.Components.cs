@@ -32,7 +32,8 @@ public abstract partial record EntryBody
         /// <inheritdoc/>
         public override string Told(Called called) => $"{Kind}, {called.Place(Place)}";
 
-        internal override EntryBody Named(Func<EntryName, EntryName> map) => this with { Place = Maybe(Place, map), Part = Maybe(Part, map), Of = Maybe(Of, map) };
+        internal override EntryBody Named(Func<EntryName, EntryName> map) =>
+            this with { Place = Maybe(Place, map), Part = Maybe(Part, map), Of = Maybe(Of, map) };
 
         internal override void Check(BodyCheck check) { }
     }
@@ -95,11 +96,12 @@ public abstract partial record EntryBody
         /// <inheritdoc/>
         public override string Told(Called called) => $"No {Kind}, {called.Place(Place)}";
 
-        internal override EntryBody Named(Func<EntryName, EntryName> map) => this with { Place = Maybe(Place, map), Part = Maybe(Part, map) };
+        internal override EntryBody Named(Func<EntryName, EntryName> map) =>
+            this with { Place = Maybe(Place, map), Part = Maybe(Part, map) };
 
         internal override void Check(BodyCheck check)
         {
-            check.Must(Kind.Length is > 0 and <= 200, "kind", BodyJson.Short(Kind), "a kind of component");
+            check.Must(Kind.Length is > 0 and <= 200, "kind", Journal.Said.Verbatim(BodyJson.Short(Kind)), "journal.wanted.kind-component");
             check.AtMost("words", Words, Limits.SentenceCharacters);
         }
     }

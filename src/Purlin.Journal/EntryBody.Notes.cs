@@ -140,12 +140,13 @@ public abstract partial record EntryBody
         {
             check.OneOf("how", How, Fate.All);
             check.Must(Note is null != Sound is null, "note", Note is null
-                ? "nothing" : "a note and a sound note", "a note or a sound note");
+                ? new Said("journal.given.nothing") : new Said("journal.given.note-sound-note"), "journal.wanted.note-or-sound-note");
             check.Must(How != Fate.Matter
-                || (Title is { Length: > 0 } && Weight is { Length: > 0 }), "matter", "no title or no weight",
-                "what it is called and how much it matters");
-            check.Must(How != Fate.Under || Under is not null, "under", "nothing", "the thing or place it goes under");
-            check.Must(How != Fate.KeptOut || Reason is { Length: > 0 }, "reason", "nothing", "why it is kept out");
+                || (Title is { Length: > 0 } && Weight is { Length: > 0 }), "matter", "journal.given.no-title-or-no-weight",
+                "journal.wanted.what-called-how-much-matters");
+            check.Must(How != Fate.Under
+                || Under is not null, "under", "journal.given.nothing", "journal.wanted.thing-or-place-goes-under");
+            check.Must(How != Fate.KeptOut || Reason is { Length: > 0 }, "reason", "journal.given.nothing", "journal.wanted.why-kept-out");
             check.AtMost("title", Title, 200);
             check.AtMost("text", Text, Limits.NoteCharacters);
             check.AtMost("weight", Weight, 40);

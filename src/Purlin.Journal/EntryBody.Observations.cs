@@ -52,7 +52,9 @@ public abstract partial record EntryBody
             if (Sample is { } sample)
             {
                 var holds = sample.Failed >= 0 && sample.Failed <= sample.Tried && sample.Tried <= sample.Of;
-                check.Must(holds, "sample", $"{sample.Failed} of {sample.Tried} of {sample.Of}", "failed at most tried, tried at most of");
+                check.Must(holds, "sample",
+                    new Said("journal.given.failed-tried", ("failed", $"{sample.Failed}"), ("tried", $"{sample.Tried}"),
+                    ("of", $"{sample.Of}")), "journal.wanted.failed-most-tried-tried-most");
             }
         }
     }

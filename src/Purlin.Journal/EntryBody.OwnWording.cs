@@ -38,7 +38,7 @@ public abstract partial record EntryBody
         internal override void Check(BodyCheck check)
         {
             var isKey = Key.Length is > 0 and <= 200 && Key.Contains('/', StringComparison.Ordinal);
-            check.Must(isKey, "key", BodyJson.Short(Key), "the key of a sentence, at most 200 characters");
+            check.Must(isKey, "key", Journal.Said.Verbatim(BodyJson.Short(Key)), "journal.wanted.key-sentence-most-200-characters");
             check.AtMost("sentence", Was.Length > Now.Length ? Was : Now, Limits.SentenceCharacters);
         }
     }
@@ -71,10 +71,10 @@ public abstract partial record EntryBody
 
         internal override void Check(BodyCheck check)
         {
-            check.Must(IsOwn(Id), "id", BodyJson.Short(Id), "own. and 1 to 60 of a-z, 0-9 and -");
+            check.Must(IsOwn(Id), "id", Journal.Said.Verbatim(BodyJson.Short(Id)), "journal.wanted.own-1-60-z-0");
             if (Condition is not { } condition) return;
             var isObject = condition.ValueKind == JsonValueKind.Object;
-            check.Must(isObject, "condition", condition.ValueKind.ToString().ToLowerInvariant(), "an object");
+            check.Must(isObject, "condition", condition.ValueKind.ToString().ToLowerInvariant(), "journal.wanted.object");
             if (isObject) check.AtMost("condition", condition.GetRawText(), Limits.ConditionCharacters);
         }
 

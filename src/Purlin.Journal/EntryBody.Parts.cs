@@ -5,8 +5,9 @@ namespace Purlin.Journal;
 public abstract partial record EntryBody
 {
     /// <summary>
-    /// The house has a part beside its main part: with its own year, storeys, foundation, roof and sides. The main part is named by the opening
-    /// entry and needs no entry of its own. What is known of a part is stated as facts of it (<c>year</c>, <c>foundation</c>, <c>roof form</c>).
+    /// The house has a part beside its main part: with its own year, storeys, foundation, roof and sides. The main part is named by the
+    /// opening entry and needs no entry of its own. What is known of a part is stated as facts of it (<c>year</c>, <c>foundation</c>,
+    /// <c>roof form</c>).
     /// </summary>
     public sealed record PartAdded : EntryBody
     {
@@ -59,16 +60,20 @@ public abstract partial record EntryBody
         internal override string Said => "The levels of a part of the house";
 
         /// <inheritdoc/>
-        public override string Told(Called called) => $"Levels: {string.Join(", ", Levels.Select(level => level.Name ?? $"{level.Form} at {level.At:0.#}"))}";
+        public override string Told(Called called) =>
+            $"Levels: {string.Join(", ", Levels.Select(level => level.Name ?? $"{level.Form} at {level.At:0.#}"))}";
 
         internal override EntryBody Named(Func<EntryName, EntryName> map) => this with { Part = map(Part) };
 
         internal override void Check(BodyCheck check)
         {
-            check.Must(Levels.Count is >= 1 and <= Most, "levels", $"{Levels.Count} levels", $"1 to {Most}");
+            check.Must(Levels.Count is >= 1 and <= Most, "levels", new Said("journal.given.count-levels", ("count", Levels.Count)),
+                new Said("journal.wanted.1-most", ("most", Most)));
             foreach (var level in Levels.Take(Most)) level.Check(check);
             for (var at = 1; at < Math.Min(Levels.Count, Most); at++)
-                check.Must(Levels[at].At > Levels[at - 1].At, "levels", $"{Levels[at].At:0.#} after {Levels[at - 1].At:0.#}", "each higher than the one before");
+                check.Must(Levels[at].At > Levels[at - 1].At, "levels",
+                    new Said("journal.given.after-at2", ("at", $"{Levels[at].At:0.#}"), ("at2", $"{Levels[at - 1].At:0.#}")),
+                    "journal.wanted.each-higher-than-one-before");
         }
     }
 
@@ -100,7 +105,8 @@ public abstract partial record EntryBody
         internal override string Said => $"The cladding of the {Side}";
 
         /// <inheritdoc/>
-        public override string Told(Called called) => $"Cladding, {Side}: {string.Join(", ", Claddings.Select(cladding => cladding.Material))}";
+        public override string Told(Called called) =>
+            $"Cladding, {Side}: {string.Join(", ", Claddings.Select(cladding => cladding.Material))}";
 
         internal override EntryBody Named(Func<EntryName, EntryName> map) => this with { Part = map(Part) };
 
@@ -108,21 +114,24 @@ public abstract partial record EntryBody
         {
             check.OneOf("side", Side, PartSide.Walls);
             check.OneOf("basis", Basis, Journal.Basis.All);
-            check.Must(Claddings.Count is >= 1 and <= Most, "claddings", $"{Claddings.Count} claddings", $"1 to {Most}");
+            check.Must(Claddings.Count is >= 1 and <= Most, "claddings",
+                new Said("journal.given.count-claddings", ("count", Claddings.Count)), new Said("journal.wanted.1-most", ("most", Most)));
             foreach (var cladding in Claddings.Take(Most)) check.AtMost("cladding", cladding.Material + cladding.Where, 200);
         }
     }
 }
 
 /// <summary>One level of a part of the house.</summary>
-/// <param name="At">Height of its floor in storeys above the ground floor of the main part, in halves: -0.5 for the lower level of a split level, 1 for the floor above.</param>
+/// <param name="At">Height of its floor in storeys above the ground floor of the main part, in halves: -0.5 for the lower level of a split
+/// level, 1 for the floor above.</param>
 /// <param name="Form">See <see cref="LevelForm"/>.</param>
 /// <param name="Name">What people call it.</param>
 public sealed record Level(double At, string Form, string? Name = null)
 {
     internal void Check(BodyCheck check)
     {
-        check.Must(At is >= -4 and <= 12 && At * 2 == Math.Floor(At * 2), "level", $"{At:0.##}", "halves of a storey from -4 to 12");
+        check.Must(At is >= -4 and <= 12
+            && At * 2 == Math.Floor(At * 2), "level", Journal.Said.Verbatim($"{At:0.##}"), "journal.wanted.halves-storey-from-4-12");
         check.OneOf("form", Form, LevelForm.All);
         check.AtMost("name", Name, 200);
     }

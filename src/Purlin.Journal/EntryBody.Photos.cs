@@ -51,7 +51,8 @@ public abstract partial record EntryBody
             check.Blob(Sha, Size);
             check.NoneOrOneOf("use", Use, PhotoUse.All);
             var few = (long)(Width ?? 0) * (Height ?? 0) <= Limits.PhotoPixels;
-            check.Must(few, "photograph", $"{Width} x {Height} pixels", $"at most {Limits.PhotoPixels} pixels");
+            check.Must(few, "photograph", new Said("journal.given.width-x-height-pixels", ("width", $"{Width}"), ("height", $"{Height}")),
+                new Said("journal.wanted.most-pixels", ("most", $"{Limits.PhotoPixels}")));
         }
     }
 
@@ -141,12 +142,16 @@ public abstract partial record EntryBody
         {
             check.OneOf("shape", Shape, MarkShape.All);
             foreach (var point in (PicturePoint?[])[From, To])
-                if (point is { } at) check.Must(at is { X: >= 0 and <= 1, Y: >= 0 and <= 1 }, "point", $"{at.X:0.###}, {at.Y:0.###}",
-                    "within the picture, 0 to 1");
+                if (point is { } at) check.Must(at is { X: >= 0 and <= 1, Y: >= 0 and <= 1 }, "point",
+                    Journal.Said.Verbatim($"{at.X:0.###}, {at.Y:0.###}"),
+                    "journal.wanted.within-picture-0-1");
             check.Must(Shape == MarkShape.Words
-                ? To is null : To is not null, "to", To is null ? "nothing" : "a point", "a second point, but for words");
-            check.Must(Shape != MarkShape.Words || Words is { Length: > 0 }, "words", "nothing", "what is to stand there");
-            check.Must(Length is null || Shape == MarkShape.Line, "length", "on a mark that is no line", "a length on a line");
+                ? To is null : To is not null, "to", To is null
+                ? new Said("journal.given.nothing") : new Said("journal.given.point"), "journal.wanted.second-point-but-for-words");
+            check.Must(Shape != MarkShape.Words
+                || Words is { Length: > 0 }, "words", "journal.given.nothing", "journal.wanted.what-stand-there");
+            check.Must(Length is null
+                || Shape == MarkShape.Line, "length", "journal.given.on-mark-no-line", "journal.wanted.length-on-line");
             check.AtMost("words", Words, 200);
         }
     }

@@ -33,11 +33,14 @@ public abstract partial record EntryBody
 
         internal override void Check(BodyCheck check)
         {
-            check.Must(Outline.Count is >= 3 and <= Most, "outline", $"{Outline.Count} corners", $"3 to {Most}");
+            check.Must(Outline.Count is >= 3 and <= Most, "outline", new Said("journal.given.count-corners", ("count", Outline.Count)),
+                new Said("journal.wanted.3-most", ("most", Most)));
             if (Outline.Count is < 3 or > Most) return;
             var within = Outline.All(corner => Math.Abs(corner.X) <= Widest && Math.Abs(corner.Y) <= Widest);
-            check.Must(within, "outline", "a corner far away", $"feet, at most {Widest} from the origin");
-            if (within) check.Must(Math.Abs(Twice(Outline)) > 0.02, "outline", "corners on one line", "corners around an area");
+            check.Must(within, "outline", "journal.given.corner-far-away",
+                new Said("journal.wanted.feet-most-from-origin", ("most", $"{Widest}")));
+            if (within) check.Must(Math.Abs(Twice(Outline)) > 0.02, "outline", "journal.given.corners-on-one-line",
+                "journal.wanted.corners-around-area");
         }
 
         /// <summary>Twice the area within, counter-clockwise positive.</summary>

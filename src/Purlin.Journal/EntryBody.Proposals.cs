@@ -54,12 +54,13 @@ public abstract partial record EntryBody
         internal override void Check(BodyCheck check)
         {
             check.Must(EntryKinds.ByType.TryGetValue(Entry, out var kind)
-                && kind.CanBeProposed, "entry", BodyJson.Short(Entry), "a type of entry that a reader may offer");
+                && kind.CanBeProposed, "entry", Journal.Said.Verbatim(BodyJson.Short(Entry)), "journal.wanted.type-entry-reader-may-offer");
             if (check.Refusals.Count > 0) return;
             check.Refusals.AddRange(Offered().Match<IEnumerable<Refusal>>(offered => offered.Origin is null
-                ? [] : [new Refusal("origin", "in a proposal", "nothing: the entry that takes it has it")], refused => refused));
-            check.Must(Confidence is >= 0 and <= 1, "confidence", $"{Confidence:0.###}", "0 to 1");
-            check.Must(From.Count is >= 1 and <= Most, "from", $"{From.Count} sources", $"1 to {Most}");
+                ? [] : [new Refusal("origin", "journal.given.proposal", "journal.wanted.nothing-entry-takes")], refused => refused));
+            check.Must(Confidence is >= 0 and <= 1, "confidence", Journal.Said.Verbatim($"{Confidence:0.###}"), "journal.wanted.0-1");
+            check.Must(From.Count is >= 1 and <= Most, "from", new Said("journal.given.count-sources", ("count", From.Count)),
+                new Said("journal.wanted.1-most", ("most", Most)));
             check.AtMost("reader", Reader, 80);
             foreach (var source in From.Take(Most)) source.Check(check);
         }
@@ -105,12 +106,13 @@ public sealed record ReadFrom(EntryName Entry, PictureBox? Box = null, int? Star
         {
             var within = box is { X: >= 0, Y: >= 0, Width: > 0, Height: > 0 } && box.X + box.Width <= 1.000001 && box.Y
                 + box.Height <= 1.000001;
-            check.Must(within, "box", $"{box.X:0.###}, {box.Y:0.###}, {box.Width:0.###} x {box.Height:0.###}",
-                "within the picture, 0 to 1");
+            check.Must(within, "box", Journal.Said.Verbatim($"{box.X:0.###}, {box.Y:0.###}, {box.Width:0.###} x {box.Height:0.###}"),
+                "journal.wanted.within-picture-0-1");
         }
         check.Must(Start is null == Length is null && Start is null or >= 0 && Length is null
-            or > 0, "span", $"{Start} for {Length}", "a first character from 0 and a length from 1, or neither");
-        check.Must(Line is null or >= 1, "line", $"{Line}", "from 1");
+            or > 0, "span", new Said("journal.given.start-for-length", ("start", $"{Start}"), ("length", $"{Length}")),
+            "journal.wanted.first-character-from-0-length");
+        check.Must(Line is null or >= 1, "line", Journal.Said.Verbatim($"{Line}"), "journal.wanted.from-1");
     }
 }
 

@@ -9,7 +9,9 @@ namespace Purlin.Journal;
 /// </summary>
 public static class EntryLine
 {
-    /// <summary>Version of the line format that this program writes. Lines of a later one are kept as <see cref="EntryBody.Unknown"/>.</summary>
+    /// <summary>
+    /// Version of the line format that this program writes. Lines of a later one are kept as <see cref="EntryBody.Unknown"/>.
+    /// </summary>
     public const int Version = 1;
 
     private static readonly JsonDocumentOptions Options = new() { MaxDepth = Limits.JsonDepth, AllowDuplicateProperties = false };
@@ -32,20 +34,24 @@ public static class EntryLine
         }
         catch (JsonException wrong)
         {
-            return new Refusal("line", $"JSON broken at byte {wrong.BytePositionInLine ?? 0}", $"one JSON object, at most {Limits.JsonDepth} deep, no member twice");
+            return new Refusal("line", new Said("journal.given.json-broken-byte", ("count", $"{wrong.BytePositionInLine ?? 0}")),
+                new Said("journal.wanted.one-json-object-most-deep", ("most", Limits.JsonDepth)));
         }
         catch (InvalidOperationException)
         {
-            return new Refusal("line", "text with half a surrogate pair", "well-formed Unicode");
+            return new Refusal("line", "journal.given.text-with-half-surrogate-pair", "journal.wanted.well-formed-unicode");
         }
     }
 
     private static Refusal? Shape(ReadOnlySpan<byte> line)
     {
-        if (line.Length == 0) return new Refusal("line", "nothing", "one JSON object");
-        if (line.Length > Limits.LineBytes) return new Refusal("line", $"{line.Length} bytes", $"at most {Limits.LineBytes}");
-        if (line.ContainsAny((byte)'\n', (byte)'\r')) return new Refusal("line", "a line end inside", "one line");
-        return Utf8.IsValid(line) ? null : new Refusal("line", "bytes that are not UTF-8", "UTF-8 text");
+        if (line.Length == 0) return new Refusal("line", "journal.given.nothing", "journal.wanted.one-json-object");
+        if (line.Length > Limits.LineBytes)
+            return new Refusal("line", new Said("journal.given.count-bytes", ("count", line.Length)),
+                new Said("journal.wanted.most-most", ("most", Limits.LineBytes)));
+        if (line.ContainsAny((byte)'\n', (byte)'\r'))
+            return new Refusal("line", "journal.given.line-end-inside", "journal.wanted.one-line");
+        return Utf8.IsValid(line) ? null : new Refusal("line", "journal.given.bytes-are-not-utf-8", "journal.wanted.utf-8-text");
     }
 
     private static Checked<Entry> FromRoot(ReadOnlyMemory<byte> line, JsonElement root)
@@ -73,7 +79,9 @@ public static class EntryLine
             refusals => Checked<Entry>.Refused(refusals));
     }
 
-    /// <summary>Whose line it claims to be, when that much can be read: a line held for its body still counts in its device's sequence.</summary>
+    /// <summary>
+    /// Whose line it claims to be, when that much can be read: a line held for its body still counts in its device's sequence.
+    /// </summary>
     public static bool TryName(ReadOnlyMemory<byte> line, out string inspection, out EntryName name)
     {
         inspection = "";

@@ -31,7 +31,7 @@ public static class ArchiveReader
         }
         catch (Exception wrong) when (wrong is InvalidDataException or EndOfStreamException or NotSupportedException or ArgumentException)
         {
-            return new Refusal("archive", "a damaged zip", "the whole file, unaltered; copy it again");
+            return new Refusal("archive", "journal.given.damaged-zip", "journal.wanted.whole-file-unaltered-copy-again");
         }
         finally
         {
@@ -42,9 +42,9 @@ public static class ArchiveReader
     private static Checked<OpenedArchive> Verify(ZipArchive zip)
     {
         if (zip.GetEntry(ArchiveNames.Manifest) is not { } listed)
-            return new Refusal(ArchiveNames.Manifest, "nothing", "a manifest; this zip is not an archive of ours");
+            return new Refusal(ArchiveNames.Manifest, "journal.given.nothing", "journal.wanted.manifest-this-zip-not-archive");
         if (zip.GetEntry(ArchiveNames.Journal) is not { } lines)
-            return new Refusal(ArchiveNames.Journal, "nothing", "the lines of one inspection");
+            return new Refusal(ArchiveNames.Journal, "journal.given.nothing", "journal.wanted.lines-one-inspection");
         if (Bytes(listed) is not { } manifest) return TooLong(listed);
         if (Bytes(lines) is not { } journal) return TooLong(lines);
         var read = ArchivedLines.Read(manifest, journal);
@@ -65,19 +65,23 @@ public static class ArchiveReader
             StringComparer.Ordinal) { ArchiveNames.Manifest, ArchiveNames.Journal };
 
         foreach (var stranger in zip.Entries.Where(entry => !listed.Contains(entry.FullName)))
-            yield return new Refusal(stranger.FullName, "a file the manifest does not list", "only listed files");
+            yield return new Refusal(stranger.FullName, "journal.given.file-manifest-does-not-list", "journal.wanted.only-listed-files");
     }
 
     private static Refusal? One(ZipArchive zip, ArchivedFile file)
     {
         if (zip.GetEntry(file.Name) is not { } entry)
-            return new Refusal(BodyJson.Short(file.Name), "nothing", "the file that the manifest lists");
-        if (entry.Length != file.Size) return new Refusal(file.Name, $"{entry.Length} bytes", $"{file.Size}, as the manifest says");
+            return new Refusal(BodyJson.Short(file.Name), "journal.given.nothing", "journal.wanted.file-manifest-lists");
+        if (entry.Length != file.Size)
+            return new Refusal(file.Name, new Said("journal.given.count-bytes", ("count", entry.Length)),
+                new Said("journal.wanted.manifest-says", ("most", $"{file.Size}")));
         if (ArchiveNames.Blob(file.Name) is { } sha && sha != file.Sha256)
-            return new Refusal(file.Name, "a name that is not its hash", $"photos/{BodyJson.Short(file.Sha256)}");
-        return Hash(entry) is not { } hash ? new Refusal(file.Name, "more bytes than it claims", $"{entry.Length}")
-            : hash != file.Sha256 ? new Refusal(file.Name, $"bytes with the hash {hash[..12]}...",
-                "the bytes that were put in; it was altered or damaged") : null;
+            return new Refusal(file.Name, "journal.given.name-not-hash",
+                new Said("journal.wanted.photos-most", ("most", BodyJson.Short(file.Sha256))));
+        return Hash(entry) is not { } hash
+            ? new Refusal(file.Name, "journal.given.more-bytes-than-claims", Said.Verbatim($"{entry.Length}"))
+            : hash != file.Sha256 ? new Refusal(file.Name, new Said("journal.given.bytes-with-hash", ("count", $"{hash[..12]}")),
+                "journal.wanted.bytes-put-altered-or-damaged") : null;
     }
 
     private static Refusal TooLong(ZipArchiveEntry entry) => new(entry.FullName, "more bytes than it claims", $"{entry.Length}");

@@ -19,12 +19,15 @@ internal static class ZipDirectory
         var head = new byte[4];
         zip.Position = 0;
         if (zip.Length < EndLength || zip.ReadAtLeast(head, 4, throwOnEndOfStream: false) < 4 || head[0] != 'P' || head[1] != 'K')
-            return [new Refusal("archive", $"{zip.Length} bytes that are no zip", "a file NAME.purlin")];
+            return [new Refusal("archive", new Said("journal.given.bytes-are-no-zip", ("count", zip.Length)),
+                "journal.wanted.file-name-purlin")];
         if (End(zip) is not { } end)
-            return [new Refusal("archive", "a zip whose end is missing", "the whole file; it was cut off on its way, copy it again")];
-        if (end.Count > Limits.ArchiveFiles) return [new Refusal("archive", $"{end.Count} files", $"at most {Limits.ArchiveFiles}")];
+            return [new Refusal("archive", "journal.given.zip-whose-end-missing", "journal.wanted.whole-file-cut-off-on")];
+        if (end.Count > Limits.ArchiveFiles)
+            return [new Refusal("archive", new Said("journal.given.count-files", ("count", end.Count)),
+                new Said("journal.wanted.most-most", ("most", $"{Limits.ArchiveFiles}")))];
         if (end.Size > LongestList || end.From < 0 || end.From + end.Size != end.At)
-            return [new Refusal("archive", "a list of files that does not end where it says", "the whole file, unaltered")];
+            return [new Refusal("archive", "journal.given.list-files-does-not-end", "journal.wanted.whole-file-unaltered")];
         var list = new byte[end.Size];
         zip.Position = end.From;
         zip.ReadExactly(list);
@@ -68,35 +71,42 @@ internal static class ZipDirectory
         for (var left = count; left > 0 && refusals.Count < 20; left--)
         {
             if (list.Length < RecordLength || !IsMark(list, 1, 2))
-                return [new Refusal("archive", "a broken list of files", "the whole file, unaltered")];
+                return [new Refusal("archive", "journal.given.broken-list-files", "journal.wanted.whole-file-unaltered")];
             var next = RecordLength + Short(list, 28) + Short(list, 30) + Short(list, 32);
-            if (list.Length < next) return [new Refusal("archive", "a broken list of files", "the whole file, unaltered")];
+            if (list.Length < next)
+                return [new Refusal("archive", "journal.given.broken-list-files", "journal.wanted.whole-file-unaltered")];
             var name = Encoding.Latin1.GetString(list.Slice(RecordLength, Short(list, 28)));
             total += Int(list, 24);
             if (One(list, name) is { } refusal) refusals.Add(refusal);
-            else if (!names.Add(name)) refusals.Add(new Refusal("archive", $"{name} twice", "every name once"));
+            else if (!names.Add(name))
+                refusals.Add(new Refusal("archive", new Said("journal.given.count-twice", ("count", $"{name}")),
+                    "journal.wanted.every-name-once"));
             list = list[next..];
         }
 
         if (list.Length > 0 && refusals.Count == 0)
-            refusals.Add(new Refusal("archive", "more files than it says", "the whole file, unaltered"));
+            refusals.Add(new Refusal("archive", "journal.given.more-files-than-says", "journal.wanted.whole-file-unaltered"));
         if (total > (length * Limits.ArchiveUnfolds) + (1024 * 1024))
-            refusals.Add(new Refusal("archive", $"{length} bytes that claim to unfold to {total}",
-                $"at most {Limits.ArchiveUnfolds} times its size"));
+            refusals.Add(new Refusal("archive", new Said("journal.given.bytes-claim-unfold", ("length", length), ("total", total)),
+                new Said("journal.wanted.most-times-size", ("most", $"{Limits.ArchiveUnfolds}"))));
         return refusals;
     }
 
     private static Refusal? One(ReadOnlySpan<byte> record, string name)
     {
         if (ArchiveNames.MediaType(name) is null)
-            return new Refusal("file name", BodyJson.Short(Printable(name)),
-                "manifest.json, journal.jsonl, photos/HASH.jpg and the others of docs/ARCHIVE.md");
-        if ((Short(record, 8) & 1) != 0) return new Refusal(name, "encrypted", "a file that is not");
-        if (Short(record, 10) is not (0 or 8)) return new Refusal(name, $"packed in way {Short(record, 10)}", "stored or deflated");
-        if (((Int(record, 38) >> 16) & 0xF000) == 0xA000) return new Refusal(name, "a link", "a file");
+            return new Refusal("file name", Said.Verbatim(BodyJson.Short(Printable(name))),
+                "journal.wanted.manifest-json-journal-jsonl-photos");
+        if ((Short(record, 8) & 1) != 0) return new Refusal(name, "journal.given.encrypted", "journal.wanted.file-not");
+        if (Short(record, 10) is not (0 or 8))
+            return new Refusal(name, new Said("journal.given.packed-way", ("count", $"{Short(record, 10)}")),
+                "journal.wanted.stored-or-deflated");
+        if (((Int(record, 38) >> 16) & 0xF000) == 0xA000) return new Refusal(name, "journal.given.link", "journal.wanted.file");
         var size = Int(record, 24);
         return size > ArchiveNames.MostBytes(name)
-            ? new Refusal(name, size == uint.MaxValue ? "4 GB or more" : $"{size} bytes", $"at most {ArchiveNames.MostBytes(name)}") : null;
+            ? new Refusal(name, size == uint.MaxValue ? new Said("journal.given.4-gb-or-more")
+                : new Said("journal.given.count-bytes", ("count", size)),
+                new Said("journal.wanted.most-most", ("most", $"{ArchiveNames.MostBytes(name)}"))) : null;
     }
 
     private static string Printable(string name) => string.Concat(name.Select(c => char.IsControl(c) ? '?' : c));

@@ -90,15 +90,21 @@ public sealed record Admission
         public Refusal? Refuses(Entry entry)
         {
             if (entries >= Limits.Entries)
-                return new Refusal("entries", $"number {entries + 1}", $"at most {Limits.Entries} in one inspection");
+                return new Refusal("entries", new Said("journal.given.number-count", ("count", $"{entries + 1}")),
+                    new Said("journal.wanted.most-one-inspection", ("most", Limits.Entries)));
             if (bytes + entry.Line.Length + 1 > Limits.JournalBytes - Limits.HeldBytes)
-                return new Refusal("bytes", $"{bytes} and {entry.Line.Length} more", "the lines of one inspection, which is full");
+                return new Refusal("bytes",
+                    new Said("journal.given.bytes-length-more", ("bytes", $"{bytes}"), ("length", entry.Line.Length)),
+                    "journal.wanted.lines-one-inspection-which-full");
             if (!devices.Contains(entry.Name.Device) && devices.Count >= Limits.Devices)
-                return new Refusal("device", entry.Name.Device, $"at most {Limits.Devices} devices in one inspection");
+                return new Refusal("device", entry.Name.Device,
+                    new Said("journal.wanted.most-devices-one-inspection", ("most", $"{Limits.Devices}")));
             if (entry.Body is EntryBody.PhotoTaken && photos >= Limits.Photos)
-                return new Refusal("photographs", $"number {photos + 1}", $"at most {Limits.Photos} in one inspection");
+                return new Refusal("photographs", new Said("journal.given.number-count", ("count", $"{photos + 1}")),
+                    new Said("journal.wanted.most-one-inspection", ("most", $"{Limits.Photos}")));
             if (entry.Body is EntryBody.SoundTaken && sounds >= Limits.Sounds)
-                return new Refusal("sounds", $"number {sounds + 1}", $"at most {Limits.Sounds} in one inspection");
+                return new Refusal("sounds", new Said("journal.given.number-count", ("count", $"{sounds + 1}")),
+                    new Said("journal.wanted.most-one-inspection", ("most", $"{Limits.Sounds}")));
             if (names.Contains(entry.Name) && Branches(entry) is { } tooMany) return tooMany;
             Count(entry);
             return null;
@@ -109,8 +115,8 @@ public sealed record Admission
         {
             var goesOn = entry.Previous is { } before && branched.Contains(before);
             if (!goesOn && branches >= Limits.Branches)
-                return new Refusal("branches", $"number {branches + 1}",
-                    $"at most {Limits.Branches} branches of copied devices in one inspection");
+                return new Refusal("branches", new Said("journal.given.number-count", ("count", $"{branches + 1}")),
+                    new Said("journal.wanted.most-branches-copied-devices-one", ("most", Limits.Branches)));
             if (!goesOn) branches++;
             branched.Add(entry.Hash);
             return null;

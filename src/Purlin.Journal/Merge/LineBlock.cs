@@ -39,7 +39,8 @@ public sealed record LineBlock
             if (read.IsAccepted && read.OrThrow() is { } entry)
             {
                 if (inspection is null || entry.Inspection == inspection) entries.Add(entry);
-                else held.Add(HeldLine.Of(line, inspection, [new Refusal("insp", entry.Inspection, $"lines of {inspection}")]));
+                else held.Add(HeldLine.Of(line, inspection,
+                    [new Refusal("insp", entry.Inspection, new Said("journal.wanted.lines-most", ("most", $"{inspection}")))]));
             }
             else if (end < 0) torn = line;
             else held.Add(HeldLine.Of(line, inspection, read.Refusals));

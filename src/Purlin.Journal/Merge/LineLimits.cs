@@ -12,9 +12,12 @@ public static class LineLimits
     /// </summary>
     public static Refusal? TooMany(string input, ReadOnlySpan<byte> bytes)
     {
-        if (bytes.Length > Limits.JournalBytes) return new Refusal(input, $"{bytes.Length} bytes", $"at most {Limits.JournalBytes}");
+        if (bytes.Length > Limits.JournalBytes)
+            return new Refusal(input, new Said("journal.given.count-bytes", ("count", bytes.Length)),
+                new Said("journal.wanted.most-most", ("most", Limits.JournalBytes)));
         var lines = bytes.Count((byte)'\n');
-        return lines > Lines ? new Refusal(input, $"{lines} lines", $"at most {Lines}") : null;
+        return lines > Lines ? new Refusal(input, new Said("journal.given.count-lines", ("count", lines)),
+            new Said("journal.wanted.most-most", ("most", Lines))) : null;
     }
 
     /// <summary>
@@ -24,11 +27,15 @@ public static class LineLimits
     {
         ArgumentNullException.ThrowIfNull(block);
         if (block.Entries.Count > Limits.Entries + Limits.OfficeEntries)
-            return new Refusal(input, $"{block.Entries.Count} lines", $"at most {Limits.Entries}");
+            return new Refusal(input, new Said("journal.given.count-lines", ("count", block.Entries.Count)),
+                new Said("journal.wanted.most-most", ("most", Limits.Entries)));
         if (block.Held.Count > Limits.HeldLines)
-            return new Refusal(input, $"{block.Held.Count} lines that cannot be read", $"at most {Limits.HeldLines}");
+            return new Refusal(input, new Said("journal.given.lines-cannot-read", ("count", block.Held.Count)),
+                new Said("journal.wanted.most-most", ("most", Limits.HeldLines)));
         var devices = block.Entries.Select(entry => entry.Name.Device).Distinct(StringComparer.Ordinal).Count();
         // The office writes too, with a device of its own.
-        return devices > Limits.Devices + 1 ? new Refusal(input, $"lines of {devices} devices", $"at most {Limits.Devices}") : null;
+        return devices > Limits.Devices + 1
+            ? new Refusal(input, new Said("journal.given.lines-devices", ("count", devices)),
+            new Said("journal.wanted.most-most", ("most", $"{Limits.Devices}"))) : null;
     }
 }
