@@ -48,8 +48,16 @@ internal sealed record Ampacity
             ? standard.First(rating => rating >= Usable)
             : standard.LastOrDefault(rating => rating <= Usable);
         sheet.Step("ampacity.step.next-standard-rating", device, "A");
-        var small = Tables.Read("electrical/small_conductors.csv").Rows.FirstOrDefault(row => row["size"] == given.Text("size") && row["material"] == given.Text("material"));
-        if (small is null || small.Number("amps") >= device) return device;
+        return Small(given) is { } small && small.Number("amps") < device ? SmallDevice(small, sheet) : device;
+    }
+
+    /// <summary>The row of a small conductor, which has a limit of its own; none for others.</summary>
+    internal static TableRow? Small(Given given) =>
+        Tables.Read("electrical/small_conductors.csv").Rows.FirstOrDefault(row => row["size"] == given.Text("size") && row["material"] == given.Text("material"));
+
+    /// <summary>The largest breaker of a small conductor.</summary>
+    internal static double SmallDevice(TableRow small, Worksheet sheet)
+    {
         sheet.From($"NEC (NFPA 70) {small["section"]}");
         return sheet.Step("ampacity.step.small-conductor-not-more", small.Number("amps"), "A", ("section", small["section"]));
     }

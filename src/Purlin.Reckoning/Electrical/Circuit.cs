@@ -24,7 +24,9 @@ internal static class Circuit
 
     private static Checked<Working> Work(Given given)
     {
-        if ((ConductorInputs.NotAColumn(given, "insulation") ?? ConductorInputs.NotAColumn(given, "termination") ?? ConductorInputs.NotInTable(given)) is { } refusal) return refusal;
+        // A small conductor without an ampacity in the tables still has a largest breaker: copper-clad aluminum of 14 AWG.
+        var limited = given.Text("use") == "branch" && Ampacity.Small(given) is not null;
+        if ((ConductorInputs.NotAColumn(given, "insulation") ?? ConductorInputs.NotAColumn(given, "termination") ?? (limited ? null : ConductorInputs.NotInTable(given))) is { } refusal) return refusal;
         var equipment = given.Text("use") == "equipment";
         foreach (var plate in new[] { "mca", "mocp" })
         {
@@ -44,6 +46,11 @@ internal static class Circuit
 
     private static Checked<Working> Branch(Given given, Worksheet sheet)
     {
+        if (ConductorInputs.NotInTable(given) is not null && Ampacity.Small(given) is { } small)
+        {
+            sheet.NoResult("ampacity");
+            return Judge(given, sheet, sheet.Result("largest_allowed", Ampacity.SmallDevice(small, sheet), "A"));
+        }
         if (Ampacity.Of(given, sheet) is not { } ampacity) return TooHot(sheet);
         var largest = ampacity.LargestDevice(given, sheet, given.WholeOrNone("edition") ?? 2020);
         sheet.Result("ampacity", ampacity.Usable, "A");

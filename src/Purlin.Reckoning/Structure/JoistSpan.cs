@@ -5,6 +5,8 @@ namespace Purlin.Reckoning.Structure;
 /// <summary>Whether a joist, rafter or deck beam reaches further than the published table lets it. It looks up; it does not design.</summary>
 public static class JoistSpan
 {
+    private const string SouthernPine = "southern pine";
+
     private static readonly Table Spans = Tables.Read("structure/spans.csv");
     private static readonly Table Beams = Tables.Read("structure/deck-beam.csv");
 
@@ -25,7 +27,7 @@ public static class JoistSpan
             new Input.Quantity("joist_span", "joist-span.input.joist-span", "ft", 1, 30),
             new Input.Choice("edition", "joist-span.input.edition", ["before 2013", "from 2013"]),
         ],
-        Sources = [.. Spans.Rows.Select(row => row.Source).Distinct(), Beams.Source],
+        Sources = [.. Spans.Rows.Concat(Beams.Rows).Select(row => row.Source).Distinct()],
         Work = Work,
     };
 
@@ -128,8 +130,9 @@ public static class JoistSpan
 
     private static TableRow? Beam(Worksheet sheet, Given given)
     {
-        if (given.Text("species") != "southern pine") return null;
-        var row = Beams.Rows.Where(row => row["size"] == given.Text("size") && row.Number("joist_span_most_ft") >= given.Number("joist_span") - 1e-9).MinBy(row => row.Number("joist_span_most_ft"));
+        // The table has southern pine by itself and all other species together.
+        var species = given.Text("species") == SouthernPine ? SouthernPine : "other";
+        var row = Beams.Rows.Where(row => row["species"] == species && row["size"] == given.Text("size") && row.Number("joist_span_most_ft") >= given.Number("joist_span") - 1e-9).MinBy(row => row.Number("joist_span_most_ft"));
         if (row is not null) sheet.Step("joist-span.step.row-table-joists-span", row.Number("joist_span_most_ft"), "ft");
         return row;
     }

@@ -6,5 +6,5 @@ namespace Purlin.Reckoning.Structure;
 public static class StructureReckonings
 {
     /// <summary>In the order of the documents.</summary>
-    public static ImmutableArray<Calculation> All { get; } = [Floor.FloorSurvey.Calculation, Crack.Calculation, Stairs.Calculation, Guard.Calculation, JoistSpan.Calculation, DeckLedger.Calculation];
+    public static ImmutableArray<Calculation> All { get; } = [Floor.FloorSurvey.Calculation, Crack.Calculation, Stairs.Calculation, Guard.Calculation, JoistSpan.Calculation, DeckLedger.Calculation, EscapeOpening.Calculation];
 }

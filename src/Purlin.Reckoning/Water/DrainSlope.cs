@@ -7,6 +7,7 @@ public static class DrainSlope
 {
     // A level reads no finer than this; so that 2.5 in over 10 ft, measured in millimetres, still is a quarter inch a foot.
     private const double Slack = 1e-9;
+    private const string TrapArmKind = "trap arm";
 
     private static readonly Table Slopes = Tables.Read("water/drain-slope.csv");
     private static readonly Table TrapArms = Tables.Read("water/trap-arm.csv");
@@ -20,7 +21,7 @@ public static class DrainSlope
             new Input.Quantity("run", "drain-slope.input.run", "ft", 0.5, 1000) { Required = true },
             new Input.Quantity("fall", "drain-slope.input.fall", "in", -240, 1200) { Required = true },
             new Input.Quantity("diameter", "drain-slope.input.diameter", "in", 1, 12) { Required = true },
-            new Input.Flag("trap_arm", "drain-slope.input.trap-arm"),
+            new Input.Choice("kind", "drain-slope.input.kind", ["drain", TrapArmKind]),
             new Input.Choice("code", "drain-slope.input.code", ["IRC", "UPC"]),
         ],
         Sources = [Slopes.Source, .. TrapArms.Rows.Select(row => row.Source).Distinct()],
@@ -39,7 +40,7 @@ public static class DrainSlope
         sheet.Result("slope_percent", 100 * slope / 12, "%");
         if (fall < 0) return sheet.Outside("drain-slope.because.runs-backwards-water-waste", ("fall", -fall, "in"));
         if (slope < least - Slack) return sheet.Outside("drain-slope.because.falls-foot-less-more", ("slope", slope, "in"), ("least", least), ("more", least * run - fall, "in"));
-        return given.Flag("trap_arm") ? TrapArm(sheet, run, fall, diameter, least, given.TextOrNone("code")) : sheet.Within("drain-slope.because.falls-foot-least", ("slope", slope, "in"), ("least", least));
+        return given.TextOrNone("kind") == TrapArmKind ? TrapArm(sheet, run, fall, diameter, least, given.TextOrNone("code")) : sheet.Within("drain-slope.because.falls-foot-least", ("slope", slope, "in"), ("least", least));
     }
 
     private static Checked<Working> TrapArm(Worksheet sheet, double run, double fall, double diameter, double least, string? code)

@@ -17,6 +17,17 @@ public sealed class CircuitTests
         Worked.Near(largest, working.Value("largest_allowed", "A"), 0);
     }
 
+    // NEC 240.4(D)(3) (2023): copper-clad aluminum of 14 AWG 10 A, as electricians ask about it at a code teacher's forum; no ampacity is printed for it.
+    [Theory]
+    [InlineData(10, "within")]
+    [InlineData(15, "outside")]
+    public void Copper_clad_aluminum_of_14_gauge_has_ten_amperes(double breaker, string verdict)
+    {
+        var working = Worked.Of("circuit", $$"""{"breaker": {{breaker}}, "size": "14", "material": "copper-clad aluminum", "insulation": 60, "use": "branch"}""");
+        Assert.Equal(verdict, working.Verdict.Word);
+        Worked.Near(10, working.Value("largest_allowed", "A"), 0);
+    }
+
     // Every row of NEC Table 310.12(A) (2023): the size named carries that service, one size smaller does not.
     [Theory]
     [InlineData(100, "4", "2", "6", "3")]

@@ -6,7 +6,7 @@ namespace Purlin.Tests.Reckoning.Water;
 public sealed class DrainAndDemandTests
 {
     private static Reckoned Drain(double run, double fall, double diameter, bool trapArm = false, string? code = null) =>
-        Reckoned.Of("drain-slope", FormattableString.Invariant($$"""{"run":{{run:R}},"fall":{{fall:R}},"diameter":{{diameter:R}},"trap_arm":{{(trapArm ? "true" : "false")}}{{(code is null ? "" : $",\"code\":\"{code}\"")}}}"""));
+        Reckoned.Of("drain-slope", FormattableString.Invariant($$"""{"run":{{run:R}},"fall":{{fall:R}},"diameter":{{diameter:R}},"kind":"{{(trapArm ? "trap arm" : "drain")}}"{{(code is null ? "" : $",\"code\":\"{code}\"")}}}"""));
 
     // IRC P3005.3: 1/4 in a foot to 2-1/2 in, 1/8 from 3 to 6 in; IPC 704.1: 1/16 from 8 in. 10 ft of 2 in pipe must fall 2.5 in,
     // 24 ft of 4 in pipe 3.0 in.
@@ -38,7 +38,7 @@ public sealed class DrainAndDemandTests
     [InlineData(4, 0.9, 2, "outside")]
     public void A_trap_arm_falls_no_more_than_its_diameter(double run, double fall, double diameter, string verdict) => Assert.Equal(verdict, Drain(run, fall, diameter, trapArm: true, "IRC").Verdict);
 
-    // UPC Table 1002.2 (from memory): 2 in 5 ft, 1-1/2 in 3 ft 6 in, about half of the other code's 8 ft and 6 ft; unknown, the place decides between them.
+    // UPC Table 1002.2 (2024, as a plumbing firm in Phoenix prints it): 2 in 5 ft, 1-1/2 in 3 ft 6 in, about half of the other code's 8 ft and 6 ft; unknown, the place decides between them.
     [Theory]
     [InlineData(6, 1.5, 2, "UPC", "outside")]
     [InlineData(5, 1.25, 2, "UPC", "within")]
