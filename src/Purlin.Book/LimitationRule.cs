@@ -21,6 +21,11 @@ public sealed record LimitationRule
     /// <summary>What the buyer should do.</summary>
     public required string Next { get; init; }
 
+    /// <summary>
+    /// Things of the common core that were not run or tried because of it: no question asks for what only a run would show.
+    /// </summary>
+    public IReadOnlyList<string> Closes { get => field ?? []; init; }
+
     /// <summary>When the program offers it by itself; none when only a person can know.</summary>
     public OfferWhen? When { get; init; }
 

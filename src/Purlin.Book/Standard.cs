@@ -187,6 +187,14 @@ public sealed record CoreDuty
     /// <summary>Facts of the property with which it is not there: <c>foundation=slab</c>.</summary>
     public IReadOnlyList<string> Absent { get => field ?? []; init; }
 
+    /// <summary>
+    /// Kinds of place in each of which it is to be looked at, where the house has several; empty where one look anywhere will do.
+    /// </summary>
+    public IReadOnlyList<string> Each { get => field ?? []; init; }
+
+    /// <summary>Facts of the property, told before the visit, that describe it too: <c>foundation</c>.</summary>
+    public IReadOnlyList<string> Told { get => field ?? []; init; }
+
     /// <summary>Whether it concerns many like things, so that counts are told.</summary>
     public bool Sample { get; init; }
 }

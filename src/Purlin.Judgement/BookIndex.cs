@@ -8,6 +8,8 @@ internal sealed class BookIndex
     public BookIndex(RuleBook book)
     {
         Book = book;
+        Fits = book.Fits.SelectMany(fit => fit.Conditions.Select(condition => (condition, fit))).ToLookup(pair => pair.condition, pair =>
+            pair.fit, StringComparer.Ordinal);
         NumbersThatRaise = [.. book.ReadingKinds.Values.Where(kind => kind.Raises.Count > 0).OrderBy(kind => kind.Kind, StringComparer.Ordinal)];
         FactRules = book.FactRules.GroupBy(rule => rule.Component, StringComparer.Ordinal).Select(group => (group.Key, (IReadOnlyList<FactRule>)[.. group])).ToList();
         Escalations = book.Escalations.ToLookup(rule => rule.Condition, StringComparer.Ordinal);
@@ -16,6 +18,9 @@ internal sealed class BookIndex
     }
 
     public RuleBook Book { get; }
+
+    /// <summary>What only some materials can show, by condition.</summary>
+    public ILookup<string, Book.Looking.Fit> Fits { get; }
 
     /// <summary>Kinds of reading whose number alone raises a condition.</summary>
     public IReadOnlyList<ReadingKind> NumbersThatRaise { get; }

@@ -176,6 +176,7 @@ public static class JudgementJson
             Judgement.Obstacle.NoteUnspoken => "note",
             Judgement.Obstacle.LimitationIncomplete => "limitation",
             Judgement.Obstacle.Unsettled => "unsettled",
+            Judgement.Obstacle.PlaceUnvisited => "place",
             Judgement.Obstacle.NotUnderstood => "misunderstood",
             Judgement.Obstacle.UnknownEntries => "unknown entries",
             _ => throw new System.Diagnostics.UnreachableException(),

@@ -30,7 +30,7 @@ public static class Judging
         var evidence = memory.LayOut(inspection, book, year);
         var (recall, looks, index) = (memory.Recall, memory.Looks, memory.Book);
         var readings = new ReadingJudging(evidence, memory);
-        looks.Update([.. memory.Observing.Look(inspection, evidence), .. readings.Judge()]);
+        looks.Update([.. memory.Observing.Look(inspection, evidence).Where(new Possible(evidence, index.Fits).Is), .. readings.Judge()]);
 
         var matters = new Gathering(evidence, looks, recall).Matters();
         NoteSpeaking speaking = new(inspection, evidence);

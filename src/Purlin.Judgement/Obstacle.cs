@@ -74,6 +74,13 @@ public abstract record Obstacle
         public override string Kind => "Unsettled";
     }
 
+    /// <summary>A place from which nothing is on record: neither a look nor why there was none.</summary>
+    public sealed record PlaceUnvisited : Obstacle
+    {
+        /// <inheritdoc/>
+        public override string Kind => "PlaceUnvisited";
+    }
+
     /// <summary>Something on record that was not understood, so that what it says may be lost.</summary>
     /// <param name="Again">Its id.</param>
     public sealed record NotUnderstood(string Again) : Obstacle

@@ -27,12 +27,29 @@ internal static class Obstacles
                 all.Add(new Obstacle.LimitationIncomplete(limitation.Id, missing) { Words = words.Say("obstacle.limitation." + missing, ("what", limitation.What)), Place = limitation.Place });
         // A fork, a far-off clock or a broken chain is shown but can never be undone, so it must not bar the issue.
         foreach (var unsettled in inspection.Unsettled.Where(unsettled => unsettled.Kind is UnsettledKind.Divergence or UnsettledKind.ParentCycle or UnsettledKind.KeepWins)) all.Add(new Obstacle.Unsettled(unsettled.Entries) { Words = unsettled.Words });
+        foreach (var place in Unvisited(inspection)) all.Add(new Obstacle.PlaceUnvisited { Words = words.Say("obstacle.place", ("place",
+            place.Name)), Place = place.Id });
         foreach (var again in judged.Again.Where(again => again.Bars)) all.Add(new Obstacle.NotUnderstood(again.Id) { Words = again.Words,
             Place = again.Place });
         if (inspection.Unknown.Count > 0)
             all.Add(new Obstacle.UnknownEntries(inspection.Unknown.Count) { Words = words.Say("obstacle.unknown", ("count",
                 inspection.Unknown.Count)) });
         return all;
+    }
+
+    /// <summary>Places from which nothing is on record. A place that holds others was entered on the way to them.</summary>
+    private static IEnumerable<Place> Unvisited(Inspection inspection)
+    {
+        HashSet<EntryName?> met =
+        [
+            .. inspection.Observations.Select(look => (EntryName?)look.Body.Place), .. inspection.Readings.Select(reading =>
+                reading.Body.Place), .. inspection.Limitations.Select(limitation => limitation.Body.Place),
+            .. inspection.Absences.Select(absence => absence.Place), .. inspection.Photos.Select(photo =>
+                photo.Place), .. inspection.Components.Where(component => component.Facts.Count > 0).Select(component => component.Place),
+            .. inspection.Notes.Select(note => note.About), .. inspection.Sounds.Select(sound => sound.Body.Place), .. inspection.Places
+                .Select(place => place.Parent),
+        ];
+        return inspection.Places.Where(place => !met.Contains(place.Id));
     }
 
     private static string Short(string text) => text.Length <= 120 ? text : text[..117] + "...";

@@ -86,5 +86,17 @@ internal static class Rounds
             walk.Write(new EntryBody.DutyMet { Duty = duty, How = DutyClose.NotPresent });
         var ceiling = walk.Component("ceiling framing", null);
         walk.Fact(ceiling, "material", FactValue.Of("2 x 6 wood joists"), Basis.Seen);
+        RestOfTheRooms(house);
+    }
+
+    /// <summary>A look at one room is no look at the others.</summary>
+    private static void RestOfTheRooms(House house)
+    {
+        var walk = house.Walk;
+        foreach (var room in (ReadOnlySpan<string>)["Kitchen", "Bathroom 1", "Bathroom 2"])
+            walk.Clear(house[room], null, "wall.water-stain", "ceiling.sagging", "floor-covering.water-damage");
+        walk.Clear(house["Bedroom 2"], null, "wall.water-stain", "floor-covering.water-damage");
+        walk.Clear(house["Entry and hall"], "ceiling.sagging");
+        walk.Clear(house["Bathroom 2"], "bath-fan.dead");
     }
 }

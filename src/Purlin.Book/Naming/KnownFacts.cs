@@ -87,6 +87,12 @@ internal sealed class KnownFacts
             .Distinct(StringComparer.Ordinal);
     }
 
+    /// <summary>Whether some line of the book judges by the words, so that words it does not know lose something.</summary>
+    public bool IsJudged(string kind, string fact) => kind == House || book.FactRules.Any(rule => rule.Component == kind
+        && rule.Fact == fact)
+        || book.Feeds.Any(feed => feed.Inputs.Values.Any(taking => taking.FactsOf(feed.Components).Contains((kind, fact))))
+        || book.Limitations.Values.Any(rule => rule.When?.Fact is { } when && Split(when) == (kind, fact));
+
     private FactKind? Asked(string kind, string fact) => book.Sheets.TryGetValue(kind, out var sheet) ? sheet.Facts.FirstOrDefault(one =>
         one.Fact == fact) : null;
 

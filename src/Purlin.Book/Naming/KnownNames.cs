@@ -76,6 +76,7 @@ public sealed class KnownNames
         var (known, parts) = values.GetOrAdd((kind, fact), key => WordsOf(key.Kind, key.Fact));
         if (known.Names.Count == 0) return Meant.AsWritten(given);
         var meant = known.Find(given);
+        if (meant.Found == Found.Unknown && !facts.IsJudged(kind, fact)) return Meant.AsWritten(given);
         return meant.Found is Found.AsWritten or Found.Same || !parts.Any(part => given.Contains(part, StringComparison.OrdinalIgnoreCase))
             ? meant : Meant.AsWritten(given);
     }

@@ -49,7 +49,11 @@ internal sealed class CoreCovering(EvidenceIndex evidence, Looks looks, Recall r
         var readings = ReadingsFor(core);
         if (found.Count == 0 && readings.Count == 0) return null;
         IEnumerable<EntryName> entries = [.. found.SelectMany(look => look.Entries), .. readings.Select(reading => reading.Id)];
-        return new CoreStanding(core.Id, DutyStanding.Met, [.. entries.Distinct()], Words(found, readings));
+        var count = new EachOne(evidence, core, found, readings, Unseen(core)).Count();
+        if (count is { Left.Count: > 0 })
+            return new CoreStanding(core.Id, DutyStanding.Open, [], $"{core.Name}: {count.Words}") { Left = count.Left };
+        return new CoreStanding(core.Id, DutyStanding.Met, [.. entries.Distinct()], Findings.FindingWriting.Join(Words(found, readings),
+            count?.Words ?? ""));
     }
 
     private CoreStanding? Described(CoreDuty core)
@@ -64,9 +68,30 @@ internal sealed class CoreCovering(EvidenceIndex evidence, Looks looks, Recall r
                 words.Add(evidence.Book.Words.Say("duty.fact", ("component", component.Kind), ("fact", fact),
                     ("value", $"{slot.Value.Value.Text}{(slot.Value.Unit is { Length: > 0 } unit ? " " + unit : "")}"), ("basis", slot.Value.Basis)));
             }
+        foreach (var told in core.Told)
+            if (Presence.Told(evidence.Property, told) is { } known && evidence.House is { } house)
+                (by, words) = ([.. by, house], [.. words, evidence.Book.Words.Say("duty.told", ("fact", told), ("value", known))]);
         var readings = core.Verbs.Contains(Verb.Describe) ? ReadingsFor(core) : [];
         foreach (var reading in readings) (by, words) = ([.. by, reading.Id], [.. words, $"{reading.Body.Kind}: {reading.Body.Amount}"]);
         return by.Count == 0 ? null : new CoreStanding(core.Id, DutyStanding.Met, by, string.Join("; ", words.Distinct(StringComparer.Ordinal)) + ".");
+    }
+
+    /// <summary>Where it could not be looked at, and why.</summary>
+    private Dictionary<EntryName, string> Unseen(CoreDuty core)
+    {
+        Dictionary<EntryName, string> unseen = [];
+        foreach (var look in LooksFor(core).Where(look => look.Outcome == Outcome.NotVisible))
+        {
+            if (look.Place is { } place) unseen.TryAdd(place, look.Reason ?? "");
+            if (look.Component is { } component) unseen.TryAdd(component, look.Reason ?? "");
+        }
+        foreach (var limitation in evidence.Limitations)
+        {
+            if (limitation.Body.Component is { } thing) unseen.TryAdd(thing, limitation.Cause ?? limitation.Body.What);
+            else if (limitation.Body.Place is { } there && (limitation.Body.Rule is null || Limits(core, limitation)))
+                unseen.TryAdd(there, limitation.Cause ?? limitation.Body.What);
+        }
+        return unseen;
     }
 
     private CoreStanding? Limited(CoreDuty core)

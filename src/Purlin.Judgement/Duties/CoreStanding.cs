@@ -7,4 +7,7 @@ internal sealed record CoreStanding(string Core, DutyStanding State, IReadOnlyLi
 {
     /// <summary>What it is about, to tell the parts of one duty apart.</summary>
     public string Name { get; init; } = "";
+
+    /// <summary>Where it is still to be looked at, when some of it was.</summary>
+    public IReadOnlyList<EntryName> Left { get; init; } = [];
 }

@@ -33,7 +33,8 @@ internal sealed class Covering(EvidenceIndex evidence, CoreCovering core, Recall
     {
         var id = new DutyId(standard.Id, duty.Id);
         List<CoreDuty> things = [.. duty.Core.Where(evidence.Book.Core.ContainsKey).Select(name => evidence.Book.Core[name])];
-        var state = ByHand(id, duty) ?? Together(id, duty, [.. things.Select(thing => core.Of(thing, duty.Verb))]);
+        List<CoreStanding> standings = [.. things.Select(thing => core.Of(thing, duty.Verb))];
+        var state = ByHand(id, duty, standings) ?? Together(id, duty, standings);
         if (state.State == DutyStanding.Met) state = Sampled(state, standard, things);
         return state with { Places = [.. things.SelectMany(core.PlacesOf).Distinct().OrderBy(place => evidence.Walk(place))] };
     }
@@ -46,10 +47,23 @@ internal sealed class Covering(EvidenceIndex evidence, CoreCovering core, Recall
         return state;
     }
 
-    private DutyState? ByHand(DutyId id, Duty duty)
+    private DutyState? ByHand(DutyId id, Duty duty, List<CoreStanding> standings)
     {
-        if (evidence.DutyMet(id) is not { } slot) return null;
-        return HandClosing.Close(slot, duty.Verb == Verb.Describe) is { } closed ? Of(id, duty, closed.State, [slot.Standing[0].By], closed.Words) : null;
+        if (evidence.DutyMet(id) is not { } slot || HandClosing.Close(slot, duty.Verb == Verb.Describe) is not { } closed) return null;
+        if (closed.State == DutyStanding.NotPresent && standings.Count > 1) return NotHere(id, duty, standings, slot.Standing[0].By,
+            closed.Words);
+        return Of(id, duty, closed.State, [slot.Standing[0].By], closed.Words);
+    }
+
+    /// <summary>"Not in this house" answers the one part that is open. Of several it does not say which.</summary>
+    private DutyState? NotHere(DutyId id, Duty duty, List<CoreStanding> standings, EntryName by, string words)
+    {
+        var open = standings.FindAll(standing => standing.State == DutyStanding.Open);
+        if (open is [var one]) return Together(id, duty, [.. standings.Select(standing => standing == one
+            ? one with { State = DutyStanding.NotPresent, Evidence = [by], Words = words } : standing)]);
+        if (open.Count == 0) return null;
+        var told = Together(id, duty, standings);
+        return told with { Words = $"{told.Words} {evidence.Book.Words.Say("duty.which-part")}" };
     }
 
     private DutyState Together(DutyId id, Duty duty, IReadOnlyList<CoreStanding> standings)

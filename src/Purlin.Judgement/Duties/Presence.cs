@@ -45,7 +45,10 @@ internal sealed class Presence(EvidenceIndex evidence)
         return null;
     }
 
-    private string? Property(string name) => evidence.Property is not { } property ? null : name switch
+    private string? Property(string name) => Told(evidence.Property, name);
+
+    /// <summary>What was told of the property under this name, as words; none when nothing was.</summary>
+    public static string? Told(Property? property, string name) => property is null ? null : name switch
     {
         "foundation" => property.Foundation,
         "attic" => property.Attic,

@@ -26,6 +26,7 @@ internal static class Difference
         foreach (var photo in Differing(before.Photos, after.Photos))
             if (photo.For is { } shown) recall.Changed(Topic.Of(Subject.PhotosFor, shown));
         foreach (var absence in Differing(before.Absences, after.Absences)) recall.Changed(Topic.Of(Subject.Absent, absence.Kind));
+        if (Differing(before.Parts, after.Parts).Any()) recall.Changed(Topic.Of(Subject.Parts));
         if (Differing(before.Limitations, after.Limitations).Any()) recall.Changed(Topic.Of(Subject.Limitations));
         foreach (var tie in Differing(before.Ties, after.Ties)) recall.Changed(Topic.Of(Subject.Tie, tie));
         foreach (var duty in Differing(before.DutiesMet, after.DutiesMet)) recall.Changed(Topic.Of(Subject.Duty, duty));

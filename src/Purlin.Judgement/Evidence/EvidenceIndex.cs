@@ -122,6 +122,20 @@ internal sealed class EvidenceIndex
         return those.Count > 0 && those.TrueForAll(place => absences.Exists(absence => absence.Place == place));
     }
 
+    /// <summary>Whether this kind was said not to be in this place, or nowhere in the house.</summary>
+    public bool IsAbsentIn(string component, EntryName place)
+    {
+        recall.Ask(Topic.Of(Subject.Absent, component));
+        return inspection.Absences.Any(absence => absence.Kind == component && (absence.Place == place || (absence.Place is null
+            && absence.Part is null)));
+    }
+
+    /// <summary>Parts of the house.</summary>
+    public IReadOnlyList<Part> Parts => Asked(Topic.Of(Subject.Parts), inspection.Parts);
+
+    /// <summary>The part of the house that a place belongs to; none for the main part, and for the ground around all of it.</summary>
+    public EntryName? PartOf(EntryName? place) => Place(place)?.Part;
+
     /// <summary>Where a reading was taken: its own place, else that of what it was taken on.</summary>
     public EntryName? PlaceOf(Reading reading) => reading.Body.Place ?? Component(reading.Body.Component)?.Place;
 

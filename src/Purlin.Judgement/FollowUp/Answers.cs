@@ -20,14 +20,16 @@ internal sealed class Answers
     {
         (this.evidence, this.question, places, placeSet) = (evidence, question, walked.InOrder, walked.Set);
         toldApart = evidence.Book.ToldApart.Contains(question.Condition.Component) && !question.AsksForTheSame;
-        var all = question.Follow.Answers.SelectMany(looksFor.For).Where(look => InPlace(look) && !OfAnother(look.Component)).ToList();
-        looks = [.. all.Where(look => look.Looked && OpenersAnsweredBy(look))];
+        var all = question.Follow.Answers.SelectMany(looksFor.For).Where(look => InPlace(look) && OfSamePart(look.Place)
+            && !OfAnother(look.Component)).ToList();
+        looks = [.. all.Where(look => look.Looked && OpenersAnsweredBy(look) && SaysOfAll(look))];
         hidden = [.. all.Where(look => look.Outcome == Outcome.NotVisible)];
         var opened = question.Openers.SelectMany(opener => opener.Entries).ToHashSet();
         measured =
         [
             .. question.Follow.Readings.SelectMany(readings.For).Concat(question.Follow.Facts.SelectMany(readings.Facts))
-                .Where(answer => InPlace(answer) && !OfAnother(answer.Component) && !answer.Entries.All(opened.Contains)),
+                .Where(answer => InPlace(answer) && (answer.OfHouse || OfSamePart(answer.Place)) && !OfAnother(answer.Component)
+                    && !answer.Entries.All(opened.Contains)),
         ];
     }
 
@@ -97,6 +99,17 @@ internal sealed class Answers
     private bool OfAnother(EntryName? component) =>
         toldApart && evidence.Component(component) is { } known && known.Kind == question.Condition.Component
         && question.Openers.All(opener => opener.Component is { } own && own != known.Id);
+
+    /// <summary>A floor that a level finds flat says nothing of the cracks that the same question asks for.</summary>
+    private bool SaysOfAll(Sighting look) => look.IsSeen || look.Working is null || question.Follow.Answers.Count == 1;
+
+    /// <summary>
+    /// The addition's floor says nothing of the old house. Where the places of the question lie in other parts only, they answer it.
+    /// </summary>
+    private bool OfSamePart(EntryName? place) =>
+        place is not { } there || question.Opening.Places.Count == 0 || placeSet.Contains(there)
+            || evidence.Place(there)?.Kind == PlaceKind.Site
+        || question.Opening.Places.Any(opened => evidence.PartOf(opened) == evidence.PartOf(there));
 
     private static bool Share(IReadOnlyList<EntryName> some, IReadOnlyList<EntryName> others)
     {

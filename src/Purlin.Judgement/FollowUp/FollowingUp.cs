@@ -35,7 +35,7 @@ internal sealed class FollowingUp(EvidenceIndex evidence, Looks looks, Measured 
 
     private LooseEnd? Judge(Inquiry question)
     {
-        var walked = evidence.PlacesIn(question.Follow.In);
+        var walked = new AnswerPlaces(evidence, question).Of();
         var places = walked.InOrder;
         if (places.Count == 0 && question.Follow.In.Count > 0 && question.Follow.In.All(IsAbsent)) return null;
         var openedIn = question.Opening.Places;
@@ -56,7 +56,7 @@ internal sealed class FollowingUp(EvidenceIndex evidence, Looks looks, Measured 
             StillToLook = still,
             Answers = question.Follow.Answers,
             Readings = question.Follow.Readings,
-            Tied = ByHand(question) ?? answers.Tied(still),
+            Tied = ByHand(question) ?? answers.Tied(still) ?? new ClosedByLimitation(evidence, looks).Tie(question, still),
             Blocks = question.Follow.Block,
             Referral = question.Follow.Refer,
             Trade = question.Follow.Trade,

@@ -35,6 +35,9 @@ internal enum Subject
     /// <summary>Whether one kind of component was said not to be there.</summary>
     Absent,
 
+    /// <summary>Parts of the house with what is known of them.</summary>
+    Parts,
+
     /// <summary>Recorded limitations.</summary>
     Limitations,
 

@@ -51,6 +51,10 @@ internal sealed class Years(EvidenceIndex evidence, JudgingMemory memory)
         if (component?.Kind != kind && Stated(OnlyOne(kind, look.Place ?? component?.Place)) is { } only) return only;
         if (evidence.Place(look.Place ?? component?.Place) is { } place && Stated(Single(evidence.ComponentsOf(place.Kind).Where(thing => thing.Place == place.Id))) is { } structure)
             return structure with { Known = structure.Known with { Of = YearOf.Structure }, Structure = place.Kind };
+        // A part that was built later has its own year or none: that of the main house says nothing of it.
+        if (evidence.PartOf(look.Place ?? component?.Place) is { } name && evidence.Parts.FirstOrDefault(one => one.Id == name) is { } part)
+            return part.Year is { Value.Number: { } since } year ? new Dating(new KnownYear((int)since, YearOf.Structure, year.Basis),
+                part.Kind) : null;
         if (Stated(evidence.Component(evidence.House), "year built") is { } house) return AsHouse(house.Known);
         return evidence.Property?.YearBuilt is { } built ? AsHouse(new KnownYear(built, YearOf.House, "")) : null;
     }
