@@ -130,27 +130,6 @@ public sealed record Duty
     public IReadOnlyList<Threshold> Thresholds { get => field ?? []; init; }
 }
 
-/// <summary>A measure that a standard names.</summary>
-public sealed record Threshold
-{
-    /// <summary>What is measured.</summary>
-    public required string Measure { get; init; }
-
-    /// <summary><c>above</c>, <c>below</c>, <c>equal</c>, <c>at_least</c>, <c>at_most</c>.</summary>
-    public required string Comparison { get; init; }
-
-    /// <summary>The value as words.</summary>
-    public required string Value { get; init; }
-
-    /// <summary>Its unit.</summary>
-    public string Unit { get => field ?? ""; init; }
-
-    /// <summary>
-    /// <c>defect_when</c>, <c>exempt_when</c>, <c>required</c>, <c>applies_when</c>, <c>test_setup</c>, <c>reference</c>.
-    /// </summary>
-    public string Role { get => field ?? ""; init; }
-}
-
 /// <summary>One thing that several standards ask for in their own ways, and the evidence of an ordinary walk that closes it.</summary>
 public sealed record CoreDuty
 {
@@ -192,7 +171,7 @@ public sealed record CoreDuty
     /// </summary>
     public IReadOnlyList<string> Each { get => field ?? []; init; }
 
-    /// <summary>Facts of the property, told before the visit, that describe it too: <c>foundation</c>.</summary>
+    /// <summary>Facts of the property that describe it too.</summary>
     public IReadOnlyList<string> Told { get => field ?? []; init; }
 
     /// <summary>Whether it concerns many like things, so that counts are told.</summary>

@@ -103,11 +103,13 @@ public abstract partial record Taking
     }
 
     /// <summary>A fact of the property.</summary>
-    /// <param name="Of"><c>yearBuilt</c>, <c>floorArea</c>, <c>footprint</c>, <c>bedrooms</c>, <c>bathrooms</c>, <c>storeys</c> or <c>roofPitch</c>.</param>
+    /// <param name="Of"><c>yearBuilt</c>, <c>floorArea</c>, <c>footprint</c>, <c>bedrooms</c>, <c>bathrooms</c>, <c>storeys</c>,
+    /// <c>roofPitch</c> or <c>foundation</c>.</param>
     public sealed record Property(string Of) : Taking
     {
         /// <summary>What can be taken of a property.</summary>
-        public static IReadOnlyList<string> Known { get; } = ["yearBuilt", "floorArea", "footprint", "bedrooms", "bathrooms", "storeys", "roofPitch"];
+        public static IReadOnlyList<string> Known { get; } = ["yearBuilt", "floorArea", "footprint", "bedrooms", "bathrooms", "storeys",
+            "roofPitch", "foundation"];
 
         /// <inheritdoc/>
         public override JsonNode? Value(Ground ground, FeedGroup group, FedInputs fed)
@@ -129,6 +131,7 @@ public abstract partial record Taking
             "bathrooms" => property.Bathrooms,
             "storeys" => property.Storeys,
             "roofPitch" => property.RoofPitch,
+            "foundation" => property.Foundation,
             _ => null,
         };
     }

@@ -12,7 +12,8 @@ internal sealed record Counted(string Words, IReadOnlyList<EntryName> Left);
 
 /// <summary>Counts the sides, rooms or like things of one duty: a look at one of them is no look at the others.</summary>
 internal sealed class EachOne(
-    EvidenceIndex evidence, CoreDuty core, IReadOnlyList<Sighting> found, IReadOnlyList<Reading> readings, IReadOnlyDictionary<EntryName, string> unseen)
+    EvidenceIndex evidence, CoreDuty core, IReadOnlyList<Sighting> found, IReadOnlyList<Reading> readings, IReadOnlyDictionary<EntryName,
+        string> unseen)
 {
     /// <summary>The count; none where there is one of it, or one look will do for all.</summary>
     public Counted? Count() => core.Sample ? null : core.Each.Count > 0 ? OfPlaces() : OfThings();
@@ -24,7 +25,8 @@ internal sealed class EachOne(
         var seen = found.Select(look => look.Place).Concat(readings.Select(evidence.PlaceOf)).OfType<EntryName>().ToHashSet();
         var left = places.Where(place => !seen.Contains(place.Id) && !IsAbsentIn(place.Id)).ToList();
         var sides = core.Each is [PlaceKind.Side];
-        return Told(sides ? "duty.count.side" : "duty.count.room", places.Count, [.. left.Select(place => (place.Id, (EntryName?)place.Id, place.Name))]);
+        return Told(sides ? "duty.count.side" : "duty.count.room", places.Count, [.. left.Select(place => (place.Id, (EntryName?)place.Id,
+            place.Name))]);
     }
 
     /// <summary>Things of which each is a matter of its own: the second water heater is not looked at by a look at the first.</summary>
@@ -44,11 +46,13 @@ internal sealed class EachOne(
         return all.Count == 0 ? null : Told("duty.count.thing", all.Count, [.. left.Select(thing => (thing.Id, thing.Place, Name(thing)))]);
     }
 
-    private bool IsInPlace(Component thing) => core.Places.Count == 0 || thing.Place is null || core.Places.Contains(evidence.Place(thing.Place)?.Kind ?? "");
+    private bool IsInPlace(Component thing) => core.Places.Count == 0 || thing.Place is null || core.Places.Contains(evidence
+        .Place(thing.Place)?.Kind ?? "");
 
     /// <summary>A look that names no thing is at the only one in its place.</summary>
     private static bool IsAt(EntryName? component, EntryName? place, Component thing, List<Component> things) =>
-        component is { } named ? named == thing.Id || !things.Exists(other => other.Id == named) && IsAlone(place, thing, things) : place is null || IsAlone(place, thing, things);
+        component is { } named ? named == thing.Id || !things.Exists(other => other.Id == named) && IsAlone(place, thing,
+            things) : place is null || IsAlone(place, thing, things);
 
     private static bool IsAlone(EntryName? place, Component thing, List<Component> things) =>
         thing.Place is null || (thing.Place == place && things.Count(other => other.Place == place && other.Kind == thing.Kind) == 1);

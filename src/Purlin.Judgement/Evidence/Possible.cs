@@ -4,7 +4,9 @@ using Purlin.Journal.Fold;
 
 namespace Purlin.Judgement.Evidence;
 
-/// <summary>Tells looks that say something from those that could find nothing: nobody looks for warped vinyl on a wall known to be brick.</summary>
+/// <summary>
+/// Tells looks that say something from those that could find nothing: nobody looks for warped vinyl on a wall known to be brick.
+/// </summary>
 internal sealed class Possible(EvidenceIndex evidence, ILookup<string, Fit> fits)
 {
     /// <summary>Whether the thing that was looked at could have shown the condition at all, as far as its material is on record.</summary>
@@ -13,7 +15,8 @@ internal sealed class Possible(EvidenceIndex evidence, ILookup<string, Fit> fits
     private bool Fits(Fit fit, Sighting look)
     {
         var things = Things(fit.Component, look);
-        return things.Count == 0 || things.Exists(thing => thing.Fact(fit.Fact) is not { } known || fit.Holds(known.Value.Text)) || IsClad(fit);
+        return things.Count == 0 || things.Exists(thing => thing.Fact(fit.Fact) is not { } known || fit.Holds(known.Value.Text))
+            || IsClad(fit);
     }
 
     private List<Component> Things(string kind, Sighting look)
@@ -24,7 +27,8 @@ internal sealed class Possible(EvidenceIndex evidence, ILookup<string, Fit> fits
     }
 
     /// <summary>What the sides are clad with may stand on the parts of the house.</summary>
-    private bool IsClad(Fit fit) => fit.Component == Siding && evidence.Parts.Any(part => part.Claddings.Values.Any(slot => slot.Value.Claddings.Any(cladding => fit.Holds(cladding.Material))));
+    private bool IsClad(Fit fit) => fit.Component == Siding && evidence.Parts.Any(part => part.Claddings.Values.Any(slot =>
+        slot.Value.Claddings.Any(cladding => fit.Holds(cladding.Material))));
 
     private const string Siding = "siding";
 }

@@ -41,7 +41,7 @@ internal sealed class Gathering(EvidenceIndex evidence, Looks looks, Recall reca
             Component = kind,
             System = SystemOf(evidence, kind, look.Place),
             Means = words.Say("own.means"),
-            Weight = new WeightRule { Consequence = Consequence.Function },
+            Weight = new WeightRule { Consequence = Consequence.Function, Timing = Timing.Soon },
             Do = words.Say("own.do"),
             Trade = "general contractor",
             Own = true,

@@ -19,10 +19,12 @@ internal sealed class AnswerPlaces(EvidenceIndex evidence, Inquiry question)
     }
 
     /// <summary>Where nothing would be left, the question is about more than the rule thinks, and nothing is taken out.</summary>
-    private static List<EntryName> Kept(List<EntryName> places, Func<EntryName, bool> keep) => places.FindAll(place => keep(place)) is { Count: > 0 } some ? some : places;
+    private static List<EntryName> Kept(List<EntryName> places, Func<EntryName, bool> keep) => places.FindAll(place =>
+        keep(place)) is { Count: > 0 } some ? some : places;
 
     private bool IsOfSamePart(EntryName place) =>
-        question.Opening.Places.Count == 0 || KindOf(place) == PlaceKind.Site || question.Opening.Places.Any(opened => evidence.PartOf(opened) == evidence.PartOf(place));
+        question.Opening.Places.Count == 0 || KindOf(place) == PlaceKind.Site || question.Opening.Places.Any(opened =>
+            evidence.PartOf(opened) == evidence.PartOf(place));
 
     private bool CanAnswer(EntryName place)
     {
@@ -41,11 +43,13 @@ internal sealed class AnswerPlaces(EvidenceIndex evidence, Inquiry question)
     private bool ByReading(string name, EntryName place)
     {
         if (evidence.Book.ReadingKinds.TryGetValue(name, out var kind))
-            return IsAmong(kind.Places, place) && (kind.Component.Length == 0 || CanStand(kind.Component, place)) && IsAtWhatIsRun(name, place);
+            return IsAmong(kind.Places, place) && (kind.Component.Length == 0 || CanStand(kind.Component, place)) && IsAtWhatIsRun(name,
+                place);
         var feeds = evidence.Book.Feeds.Where(feed => feed.Answers.Contains(name)).ToList();
         var facts = evidence.Book.Aliases.TryGetValue(name, out var alias) ? alias.Facts : [];
         if (feeds.Count == 0 && facts.Count == 0) return true;
-        return feeds.Any(feed => feed.ReadingKinds.Count > 0 ? feed.ReadingKinds.Any(one => ByReading(one, place)) : feed.Components.Any(one => CanStand(one, place)))
+        return feeds.Any(feed => feed.ReadingKinds.Count > 0 ? feed.ReadingKinds.Any(one => ByReading(one, place)) : feed.Components
+            .Any(one => CanStand(one, place)))
             || facts.Any(fact => FactName.Parse(fact).Kind is not { } of || CanStand(of, place));
     }
 
@@ -63,16 +67,20 @@ internal sealed class AnswerPlaces(EvidenceIndex evidence, Inquiry question)
     {
         if (!evidence.Book.ToldApart.Contains(kind)) return true;
         var places = evidence.ComponentsOf(kind).Select(component => component.Place).OfType<EntryName>().ToList();
-        return places.Count > 0 ? places.Contains(place) : !evidence.Book.Sheets.TryGetValue(kind, out var sheet) || IsAmong(sheet.Places, place);
+        return places.Count > 0 ? places.Contains(place) : !evidence.Book.Sheets.TryGetValue(kind, out var sheet) || IsAmong(sheet.Places,
+            place);
     }
 
     /// <summary>What comes through the roof shows on the ceilings of the highest floor, not on those below it.</summary>
     private bool IsBelowRoof(EntryName place)
     {
-        if (question.Opening.Places.Count == 0 || !question.Opening.Places.All(opened => KindOf(opened) is PlaceKind.Roof or PlaceKind.Attic)) return true;
-        if (!question.Follow.Answers.All(id => evidence.Book.Conditions.TryGetValue(id, out var condition) && condition.Component == Ceiling)) return true;
+        if (question.Opening.Places.Count == 0 || !question.Opening.Places.All(opened =>
+            KindOf(opened) is PlaceKind.Roof or PlaceKind.Attic)) return true;
+        if (!question.Follow.Answers.All(id => evidence.Book.Conditions.TryGetValue(id, out var condition)
+            && condition.Component == Ceiling)) return true;
         return evidence.Place(place)?.Level is not { } level
-            || !evidence.PlacesIn(question.Follow.In).InOrder.Exists(other => evidence.Place(other)?.Level > level && evidence.PartOf(other) == evidence.PartOf(place));
+            || !evidence.PlacesIn(question.Follow.In).InOrder.Exists(other => evidence.Place(other)?.Level > level
+                && evidence.PartOf(other) == evidence.PartOf(place));
     }
 
     private bool IsAmong(IReadOnlyList<string> kinds, EntryName place) => kinds.Count == 0 || kinds.Contains(KindOf(place));

@@ -27,9 +27,10 @@ internal sealed class Answers
         var opened = question.Openers.SelectMany(opener => opener.Entries).ToHashSet();
         measured =
         [
-            .. question.Follow.Readings.SelectMany(readings.For).Concat(question.Follow.Facts.SelectMany(readings.Facts))
-                .Where(answer => InPlace(answer) && (answer.OfHouse || OfSamePart(answer.Place)) && !OfAnother(answer.Component)
-                    && !answer.Entries.All(opened.Contains)),
+            // What is on record of a thing is not asked for, whatever it opened; nor is a measure of the spot itself that was taken.
+            .. question.Follow.Readings.SelectMany(readings.For).Where(answer => IsOfSpot || !answer.Entries.All(opened.Contains))
+                .Concat(question.Follow.Facts.SelectMany(readings.Facts))
+                .Where(answer => InPlace(answer) && (answer.OfHouse || OfSamePart(answer.Place)) && !OfAnother(answer.Component)),
         ];
     }
 
@@ -91,9 +92,17 @@ internal sealed class Answers
     private bool OpenersAnsweredBy(Sighting look)
     {
         foreach (var opener in question.Openers)
-            if (!(look.Condition == opener.Condition && look.Place == opener.Place) && !Share(opener.Entries, look.Entries)) return true;
+            if (!(look.Condition == opener.Condition && look.Place == opener.Place) && (IsOtherOf(opener, look) || !Share(opener.Entries,
+                look.Entries)))
+                return true;
         return false;
     }
+
+    /// <summary>One survey of the steps tells how steep they are, and whether they are even.</summary>
+    private static bool IsOtherOf(Sighting opener, Sighting look) =>
+        look.Working is { } working && ReferenceEquals(working, opener.Working) && look.Condition != opener.Condition;
+
+    private bool IsOfSpot => question.Follow.Here && !question.AsksForTheSame;
 
     /// <summary>A pan below the other water heater says nothing of this one.</summary>
     private bool OfAnother(EntryName? component) =>

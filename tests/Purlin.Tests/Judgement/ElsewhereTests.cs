@@ -6,7 +6,9 @@ using Purlin.Judgement;
 
 namespace Purlin.Tests.Judgement;
 
-/// <summary>Evidence of one place, thing or part of the house is none of another; what was not looked at is said. Common practice of the trade.</summary>
+/// <summary>
+/// Evidence of one place, thing or part of the house is none of another; what was not looked at is said. Common practice of the trade.
+/// </summary>
 public sealed class ElsewhereTests
 {
     private readonly List<string> lines = [];
@@ -27,7 +29,8 @@ public sealed class ElsewhereTests
         var sides = new[] { "Front", "Left", "Rear", "Right" }.Select(side => Add("place.added", $$"""{"kind":"exterior side","name":"{{side}}"}""")).ToList();
         Look(sides[0], "siding.rot", "clear");
         Look(sides[1], "siding.rot", "clear");
-        Assert.Contains(Open("Wall covering condition"), words => words.Contains("2 of 4 sides. Not yet: Rear, Right", StringComparison.Ordinal));
+        Assert.Contains(Open("Wall covering condition"), words => words.Contains("2 of 4 sides. Not yet: Rear, Right",
+            StringComparison.Ordinal));
         Add("observation.made", $$"""{"place":"{{sides[2]}}","condition":"siding.rot","outcome":"not visible","reason":"thick ivy"}""");
         Look(sides[3], "siding.rot", "clear");
         Assert.Empty(Open("Wall covering condition"));
@@ -37,11 +40,13 @@ public sealed class ElsewhereTests
     public void The_second_water_heater_is_not_looked_at_by_a_look_at_the_first()
     {
         Begin("""{"address":"1 Invented Lane"}""");
-        var (garage, closet) = (Add("place.added", """{"kind":"garage","name":"Garage"}"""), Add("place.added", """{"kind":"mechanical","name":"Closet"}"""));
+        var (garage, closet) = (Add("place.added", """{"kind":"garage","name":"Garage"}"""), Add("place.added",
+            """{"kind":"mechanical","name":"Closet"}"""));
         var first = Add("component.added", $$"""{"kind":"water heater","place":"{{garage}}"}""");
         Add("component.added", $$"""{"kind":"water heater","place":"{{closet}}"}""");
         Look(garage, "water-heater.tank-leaks", "clear", first);
-        Assert.Contains(Open("Water heater condition"), words => words.Contains("1 of 2 of them. Not yet: water heater, Closet", StringComparison.Ordinal));
+        Assert.Contains(Open("Water heater condition"), words => words.Contains("1 of 2 of them. Not yet: water heater, Closet",
+            StringComparison.Ordinal));
     }
 
     [Fact]
@@ -96,14 +101,16 @@ public sealed class ElsewhereTests
         Assert.NotNull(Judged.LooseEnds.Single(end => end.Id.ToString() == "crack.structural/inside").Tied);
         // Glass of 1998 broke the rule of its day; that of 1962 was not asked for.
         Look(added, "receptacle.no-gfci", "seen");
-        Assert.Equal((1998, YearOf.Structure), Judged.Findings.Single(finding => finding.Condition == "receptacle.no-gfci").ThenAndNow!.Year is { } year ? (year.Year, year.Of) : default);
+        Assert.Equal((1998, YearOf.Structure), Judged.Findings.Single(finding =>
+            finding.Condition == "receptacle.no-gfci").ThenAndNow!.Year is { } year ? (year.Year, year.Of) : default);
     }
 
     [Fact]
     public void A_flat_floor_says_nothing_of_cracks()
     {
         Begin("""{"address":"1 Invented Lane","foundation":"slab"}""");
-        var (room, crawl) = (Add("place.added", """{"kind":"room","name":"Living room"}"""), Add("place.added", """{"kind":"garage","name":"Garage"}"""));
+        var (room, crawl) = (Add("place.added", """{"kind":"room","name":"Living room"}"""), Add("place.added",
+            """{"kind":"garage","name":"Garage"}"""));
         Look(crawl, "crack.structural", "seen");
         foreach (var (x, y) in new[] { (0, 0), (10, 0), (0, 10), (10, 10), (5, 5) })
             Add("reading.taken", $$$"""{"kind":"floor level","amount":{"value":0,"unit":"in"},"place":"{{{room}}}","set":"s","point":{"x":{{{x}}},"y":{{{y}}},"unit":"ft"}}""");

@@ -162,7 +162,7 @@ public static class FloorSurvey
             if (own?.NumberOrNone(name) is { } limit)
             {
                 sheet.Step("floor-survey.step.limit-given-user", limit, unit, ("name", Words.Of(name)));
-                sheet.From($"limit of {name} given by the user");
+                sheet.From($"limit of {name} as given");
                 return limit;
             }
             var row = Criterion(name);

@@ -163,7 +163,7 @@ public sealed class FloorSurveyTests
     {
         var floor = Survey(Strip((0, 0), (15, -1), (30, 0)), """{"criteria":{"deflection":480}}""");
         Assert.Equal("outside", floor.Verdict);
-        Assert.Contains("limit of deflection given by the user", floor.Working.Sources);
+        Assert.Contains("limit of deflection as given", floor.Working.Sources);
         Assert.Equal(480, floor.Number("criteria[1].limit"));
     }
 
