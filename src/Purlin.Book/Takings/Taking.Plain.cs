@@ -103,13 +103,12 @@ public abstract partial record Taking
     }
 
     /// <summary>A fact of the property.</summary>
-    /// <param name="Of"><c>yearBuilt</c>, <c>floorArea</c>, <c>footprint</c>, <c>bedrooms</c>, <c>bathrooms</c>, <c>storeys</c>,
-    /// <c>roofPitch</c> or <c>foundation</c>.</param>
+    /// <param name="Of">One of <see cref="Property.Known"/>.</param>
     public sealed record Property(string Of) : Taking
     {
         /// <summary>What can be taken of a property.</summary>
-        public static IReadOnlyList<string> Known { get; } = ["yearBuilt", "floorArea", "footprint", "bedrooms", "bathrooms", "storeys",
-            "roofPitch", "foundation"];
+        public static IReadOnlyList<string> Known { get; } =
+            ["yearBuilt", "floorArea", "footprint", "bedrooms", "bathrooms", "storeys", "roofPitch", "foundation"];
 
         /// <inheritdoc/>
         public override JsonNode? Value(Ground ground, FeedGroup group, FedInputs fed)
