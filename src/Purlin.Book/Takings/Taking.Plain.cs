@@ -216,9 +216,6 @@ public abstract partial record Taking
     }
 
     /// <summary>What is there of these, as a list; nothing when none is.</summary>
-    private static JsonArray? Listed(IEnumerable<JsonNode?> nodes)
-    {
-        JsonArray made = [.. nodes.Where(node => node is not null)];
-        return made.Count == 0 ? null : made;
-    }
+    private static JsonArray? Listed(IEnumerable<JsonNode?> nodes) =>
+        nodes.Where(node => node is not null).ToArray() is { Length: > 0 } made ? [.. made] : null;
 }
