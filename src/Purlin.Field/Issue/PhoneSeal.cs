@@ -27,7 +27,7 @@ public sealed class PhoneSeal(Phone phone, OpenVisit visit, TimeProvider clock)
         if (work.Judged.Obstacles.Count > 0) return "Something stands in the way still. Nothing was sealed.";
         if (visit.Unreadable.Count > 0) return "A line of this inspection cannot be read here, so this phone cannot vouch for all of it. Let the office seal it.";
         var set = EntrySet.Of(visit.Id, visit.Entries);
-        var last = visit.Inspection.Editions.LastOrDefault();
+        var last = visit.Inspection.Editions is [.., var newest] ? newest : null;
         var root = Merkle.Root(set.Under(set.Heads()).Select(entry => entry.Hash));
         if (last is not null && IsUnchanged(set, last)) return $"Nothing has changed since edition {last.Body.Number}; it stands.";
         EditionMark.Sealed mark = new((last?.Body.Number ?? 0) + 1, root)

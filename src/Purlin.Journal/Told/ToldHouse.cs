@@ -52,22 +52,44 @@ public sealed record ToldHouse
     {
         ArgumentNullException.ThrowIfNull(nth);
         List<EntryBody> entries = [.. OfMain(nth(1))];
-        foreach (var part in Parts)
+        entries.AddRange(Beside(Parts, nth, before + entries.Count));
+        entries.AddRange(ToldPlaces.Of(this));
+        return entries;
+    }
+
+    /// <summary>What is written for parts beside the main house, also when they are met later, on the walk.</summary>
+    /// <param name="parts">The parts.</param>
+    /// <param name="nth">The name of an entry of the same act, counted from 1.</param>
+    /// <param name="before">How many entries of the act stand before these.</param>
+    public static IReadOnlyList<EntryBody> Beside(IReadOnlyList<ToldPart> parts, Func<int, EntryName> nth, int before)
+    {
+        ArgumentNullException.ThrowIfNull(parts);
+        ArgumentNullException.ThrowIfNull(nth);
+        List<EntryBody> entries = [];
+        foreach (var part in parts)
         {
             entries.Add(new EntryBody.PartAdded { Kind = part.Kind, Name = part.Name, Side = part.Side });
             entries.AddRange(OfPart(part, nth(before + entries.Count)));
         }
-        entries.AddRange(ToldPlaces.Of(this));
         return entries;
     }
 
     private IEnumerable<EntryBody> OfMain(EntryName main)
     {
         var levels = HouseForm.Levels(Form);
-        yield return new EntryBody.PartLeveled { Part = main, Levels = Facts.Foundation == "basement"
-            ? [new Level(-1, LevelForm.Full, "Basement"), .. levels] : levels };
-        if (Form == HouseForm.Manufactured) yield return new EntryBody.FactStated { Component = main, Fact = "construction",
-            Value = FactValue.Of(HouseForm.Manufactured), Basis = Basis.Told };
+        yield return new EntryBody.PartLeveled
+        {
+            Part = main,
+            Levels = Facts.Foundation == "basement"
+            ? [new Level(-1, LevelForm.Full, "Basement"), .. levels] : levels
+        };
+        if (Form == HouseForm.Manufactured) yield return new EntryBody.FactStated
+        {
+            Component = main,
+            Fact = "construction",
+            Value = FactValue.Of(HouseForm.Manufactured),
+            Basis = Basis.Told
+        };
         if (Cladding is null && FrontCladding is null && LowerCladding is null) yield break;
         foreach (var side in PartSide.Walls)
         {
@@ -75,25 +97,54 @@ public sealed record ToldHouse
             List<Cladding> claddings = [];
             if (LowerCladding is { } lower && lower != upper) claddings.Add(new Cladding(lower, "below"));
             if (upper is { } all) claddings.Add(new Cladding(all, claddings.Count > 0 ? "above" : null));
-            if (claddings.Count > 0) yield return new EntryBody.PartClad { Part = main, Side = side, Claddings = claddings,
-                Basis = Basis.Told };
+            if (claddings.Count > 0) yield return new EntryBody.PartClad
+            {
+                Part = main,
+                Side = side,
+                Claddings = claddings,
+                Basis = Basis.Told
+            };
         }
     }
 
     private static IEnumerable<EntryBody> OfPart(ToldPart part, EntryName name)
     {
         yield return new EntryBody.PartLeveled { Part = name, Levels = part.Levels };
-        if (part.Year is { } year) yield return new EntryBody.FactStated { Component = name, Fact = "year",
-            Value = FactValue.Of((double)year), Basis = Basis.Told };
-        if (part.Foundation is { } foundation && !part.IsAbove) yield return new EntryBody.FactStated { Component = name,
-            Fact = "foundation", Value = FactValue.Of(foundation), Basis = Basis.Told };
-        foreach (var (kind, room) in part.Rooms()) yield return new EntryBody.PlaceAdded { Kind = kind, Name = room, Part = name,
-            Level = part.LevelOf(kind) };
+        if (part.Year is { } year) yield return new EntryBody.FactStated
+        {
+            Component = name,
+            Fact = "year",
+            Value = FactValue.Of((double)year),
+            Basis = Basis.Told
+        };
+        if (part.Foundation is { } foundation && !part.IsAbove) yield return new EntryBody.FactStated
+        {
+            Component = name,
+            Fact = "foundation",
+            Value = FactValue.Of(foundation),
+            Basis = Basis.Told
+        };
+        foreach (var (kind, room) in part.Rooms()) yield return new EntryBody.PlaceAdded
+        {
+            Kind = kind,
+            Name = room,
+            Part = name,
+            Level = part.LevelOf(kind)
+        };
         if (part.IsAbove || part.Kind == PartKind.AttachedGarage) yield break;
-        List<string> kinds = part.Foundation switch { PlaceKind.CrawlSpace or "piers" => [PlaceKind.CrawlSpace], PlaceKind.Basement =>
-            [PlaceKind.Basement], _ => [] };
+        List<string> kinds = part.Foundation switch
+        {
+            PlaceKind.CrawlSpace or "piers" => [PlaceKind.CrawlSpace],
+            PlaceKind.Basement =>
+            [PlaceKind.Basement],
+            _ => []
+        };
         if (part.Kind != PartKind.SecondUnit) kinds.Add(PlaceKind.Roof);
-        foreach (var (kind, called) in kinds.Select(part.Of)) yield return new EntryBody.PlaceAdded { Kind = kind, Name = called,
-            Part = name };
+        foreach (var (kind, called) in kinds.Select(part.Of)) yield return new EntryBody.PlaceAdded
+        {
+            Kind = kind,
+            Name = called,
+            Part = name
+        };
     }
 }

@@ -8,14 +8,22 @@ internal static class ToldPlaces
         List<EntryBody.PlaceAdded> places = [.. StartingPlaces.For(house.Facts).Select(place =>
             Levelled(house.Form, place)).OfType<EntryBody.PlaceAdded>()];
         if (house.Form == HouseForm.ThreeFloors) Spread(places);
-        if (house.Form is HouseForm.SplitLevel or HouseForm.SplitEntry) places.Add(new EntryBody.PlaceAdded { Kind = PlaceKind.Room,
-            Name = house.LowerRoom, Level = -0.5 });
+        if (house.Form is HouseForm.SplitLevel or HouseForm.SplitEntry) places.Add(new EntryBody.PlaceAdded
+        {
+            Kind = PlaceKind.Room,
+            Name = house.LowerRoom,
+            Level = -0.5
+        });
         if (house.Porch) places.Insert(places.FindIndex(place => place.Kind == PlaceKind.Roof),
             new EntryBody.PlaceAdded { Kind = PlaceKind.Deck, Name = "Porch" });
         if (house.Pool) places.Add(new EntryBody.PlaceAdded { Kind = PlaceKind.Site, Name = "Pool" });
         for (var at = 1; at <= Math.Clamp(house.Outbuildings, 0, 6); at++)
-            places.Add(new EntryBody.PlaceAdded { Kind = PlaceKind.Outbuilding, Name = house.Outbuildings == 1
-                ? ToldPart.Sentence(PlaceKind.Outbuilding) : $"{ToldPart.Sentence(PlaceKind.Outbuilding)} {at}" });
+            places.Add(new EntryBody.PlaceAdded
+            {
+                Kind = PlaceKind.Outbuilding,
+                Name = house.Outbuildings == 1
+                ? ToldPart.Sentence(PlaceKind.Outbuilding) : $"{ToldPart.Sentence(PlaceKind.Outbuilding)} {at}"
+            });
         return places.Select((place, at) => place with { Order = at + 1 });
     }
 

@@ -39,8 +39,11 @@ internal static class GroundPart
         {
             Box wall = new(x, below.Y, width, below.Height);
             if (body.Shape.IsManufactured) Skirt(sheet, wall, ink);
-            else if (piers) { sheet.Solid(Trace.Around(wall), ink); sheet.Line(Hatching.Masonry(wall, 6, 9), LineClass.Fine,
-                Draughting.Lighter(ink)); }
+            else if (piers)
+            {
+                sheet.Solid(Trace.Around(wall), ink); sheet.Line(Hatching.Masonry(wall, 6, 9), LineClass.Fine,
+                Draughting.Lighter(ink));
+            }
             else Concrete(sheet, wall, ink);
             if (!body.Shape.IsManufactured) Concrete(sheet, new Box(x - 5, below.Bottom, width + 10, 8), ink);
         }

@@ -18,7 +18,7 @@ internal sealed record HouseShape(int Storeys, string Foundation, bool Foundatio
     public bool IsManufactured { get; init; }
 
     /// <summary>The house as a whole, for what is drawn of it but once.</summary>
-    public static HouseShape Of(Inspection inspection) => Of(inspection, inspection.Parts.FirstOrDefault(),
+    public static HouseShape Of(Inspection inspection) => Of(inspection, inspection.Parts is [var main, ..] ? main : null,
         [.. inspection.Places.Where(place => place.Kind is PlaceKind.Basement or PlaceKind.CrawlSpace)]);
 
     /// <summary>A part of it; the whole of it where nobody spoke of parts.</summary>

@@ -14,10 +14,9 @@ internal static class Labels
         // What stands in its own part of the drawing needs not be told apart there: "Roof, addition" is a roof.
         var first = Shorten(name.Split(',')[0], words);
         // A number alone on a second line reads worse than a short form on one.
-        (string Text, int Most)[] tries =
-        [
-            .. char.IsAsciiDigit(name.LastOrDefault()) ? ((string, int)[])[(name, 1), (brief, 1), (name, most), (brief, most)] : ((string, int)[])[(name, most), (brief, most)], (first, most),
-        ];
+        (string Text, int Most)[] tries = name.Contains(',', StringComparison.Ordinal) ? [(name, 1), (brief, 1), (first, most)]
+            : char.IsAsciiDigit(name.LastOrDefault()) ? [(name, 1), (brief, 1), (name, most), (brief, most)]
+            : [(name, most), (brief, most)];
         foreach (var (text, lines) in tries)
         {
             var broken = Typesetting.Lines(text, size, Cut.Bold, width);

@@ -59,8 +59,12 @@ internal static class SectionLayout
             var stack = stacks[at];
             Box house = new(left, heights.Ceiling(stack.Highest), widths[at],
                 heights.Floor(stack.Lowest) + measures.FloorThickness - heights.Ceiling(stack.Highest));
-            bodies.Add(Body(stack, house, heights, measures) with { FallsRight = stack.Part?.Side != "left" && at > 0, HasLeft = at > 0,
-                HasRight = at < stacks.Count - 1 });
+            bodies.Add(Body(stack, house, heights, measures) with
+            {
+                FallsRight = stack.Part?.Side != "left" && at > 0,
+                HasLeft = at > 0,
+                HasRight = at < stacks.Count - 1
+            });
             left += widths[at];
         }
         Join(bodies);

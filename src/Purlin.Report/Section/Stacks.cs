@@ -86,8 +86,11 @@ internal static class Stacks
     {
         List<Stack> all = [];
         foreach (var stack in stacks)
-            all.Add(stack with { SharesRoof = all.Count > 0 && all[^1].Highest == stack.Highest
-                && (stack.Part?.Kind == PartKind.SecondUnit || all[^1].Part?.Kind == PartKind.SecondUnit) });
+            all.Add(stack with
+            {
+                SharesRoof = all.Count > 0 && all[^1].Highest == stack.Highest
+                && (stack.Part?.Kind == PartKind.SecondUnit || all[^1].Part?.Kind == PartKind.SecondUnit)
+            });
         return all;
     }
 }

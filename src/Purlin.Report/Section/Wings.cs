@@ -22,12 +22,14 @@ internal sealed record Wings(Place? Deck, Place? Garage, Place? Pool, double Lef
         foreach (var (deck, garage, pool) in ((bool, bool, bool)[])[(true, true, true), (true, true, false), (false, true, false),
             (false, false, false)])
         {
-            var wings = Of(sorted, measures, deck ? sorted.Decks.FirstOrDefault() : null, garage ? sorted.Garages.FirstOrDefault()
-                : null, pool ? sorted.Pools.FirstOrDefault() : null);
+            var wings = Of(sorted, measures, deck ? First(sorted.Decks) : null, garage ? First(sorted.Garages) : null,
+                pool ? First(sorted.Pools) : null);
             if (StackWidths.Fit(stacks, wings.Room, measures) || (!deck && !garage && !pool)) return wings;
         }
         throw new System.Diagnostics.UnreachableException();
     }
+
+    private static Place? First(IReadOnlyList<Place> places) => places is [var first, ..] ? first : null;
 
     private static Wings Of(PlacesInCut sorted, SectionMeasures measures, Place? deck, Place? garage, Place? pool)
     {

@@ -10,12 +10,27 @@ namespace Purlin.Tests.Report;
 public static class ToldHouseTests
 {
     // Invented; how floors lie in a split level and a split entry is common practice.
-    private static readonly Property property = new() { Address = "9 Invented Rise, Ostley", YearBuilt = 1962,
-        Foundation = "crawl space", RoofForm = "gable", Attic = "walkable", Bedrooms = 3, Bathrooms = 2, Deck = true,
-        Garage = "attached" };
+    private static readonly Property property = new()
+    {
+        Address = "9 Invented Rise, Ostley",
+        YearBuilt = 1962,
+        Foundation = "crawl space",
+        RoofForm = "gable",
+        Attic = "walkable",
+        Bedrooms = 3,
+        Bathrooms = 2,
+        Deck = true,
+        Garage = "attached"
+    };
 
-    private static readonly ToldPart wing = new() { Kind = PartKind.Addition, Name = "Addition", Side = "right", Year = 1998,
-        Foundation = "crawl space" };
+    private static readonly ToldPart wing = new()
+    {
+        Kind = PartKind.Addition,
+        Name = "Addition",
+        Side = "right",
+        Year = 1998,
+        Foundation = "crawl space"
+    };
 
     public static TheoryData<string> Forms => [.. HouseForm.All];
 
@@ -31,8 +46,15 @@ public static class ToldHouseTests
         ];
         foreach (var parts in several)
         {
-            var house = Fold(new ToldHouse { Property = property, Form = form, Parts = parts, Porch = true, Pool = true,
-                Outbuildings = 2 });
+            var house = Fold(new ToldHouse
+            {
+                Property = property,
+                Form = form,
+                Parts = parts,
+                Porch = true,
+                Pool = true,
+                Outbuildings = 2
+            });
             Assert.Equal(parts.Count + 1, house.Parts.Count);
             foreach (var options in (SectionOptions[])[SectionOptions.Portrait, SectionOptions.Landscape])
             {
@@ -50,8 +72,14 @@ public static class ToldHouseTests
     [Fact]
     public static void The_levels_of_a_split_level_lie_half_a_storey_off_and_its_wing_stands_beside_it()
     {
-        var house = Fold(new ToldHouse { Property = property with { Garage = "none", Deck = null }, Form = HouseForm.SplitLevel,
-            LowerRoom = "Family room", Parts = [wing], Pool = true });
+        var house = Fold(new ToldHouse
+        {
+            Property = property with { Garage = "none", Deck = null },
+            Form = HouseForm.SplitLevel,
+            LowerRoom = "Family room",
+            Parts = [wing],
+            Pool = true
+        });
         var sheet = SectionDrawing.Draw(house, null, SectionOptions.Portrait);
         Box At(string name) => sheet.Targets.Single(target => target.Label.StartsWith(name + ".", StringComparison.Ordinal)).Box;
         Box living = At("Kitchen"), lower = At("Family room"), upper = At("Bedroom 2"), addition = At("Room, addition");
@@ -70,7 +98,10 @@ public static class ToldHouseTests
     {
         var house = Fold(new ToldHouse
         {
-            Property = property with { Foundation = "basement" }, Form = HouseForm.TwoFloors, Cladding = "vinyl", FrontCladding = "brick",
+            Property = property with { Foundation = "basement" },
+            Form = HouseForm.TwoFloors,
+            Cladding = "vinyl",
+            FrontCladding = "brick",
             Parts = [wing with { Foundation = "slab" }],
         });
         var (main, addition) = (house.Parts[0], house.Parts[1]);
