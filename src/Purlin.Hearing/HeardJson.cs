@@ -6,8 +6,11 @@ namespace Purlin.Hearing;
 /// <summary>What was heard as JSON, as <c>docs/schema/heard.schema.json</c> has it.</summary>
 public static class HeardJson
 {
-    private static readonly JsonWriterOptions Indented = new() { Indented = true,
-        Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+    private static readonly JsonWriterOptions Indented = new()
+    {
+        Indented = true,
+        Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping
+    };
 
     /// <summary>One JSON object.</summary>
     public static string Write(Heard heard)

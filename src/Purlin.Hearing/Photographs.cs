@@ -23,8 +23,11 @@ public static class Photographs
         var of = photos.OrderBy(photo => photo.Seconds).ThenBy(photo => photo.Sha, StringComparer.Ordinal)
             .Select(photo => (photo.Sha, Index: Nearest(heard, photo.Seconds)))
                 .Where(line => line.Index >= 0).ToLookup(line => line.Index, line => line.Sha);
-        return heard with { Proposals = [.. heard.Proposals
-            .Select((proposal, index) => proposal with { Photos = [.. of[index].Distinct(StringComparer.Ordinal)] })] };
+        return heard with
+        {
+            Proposals = [.. heard.Proposals
+            .Select((proposal, index) => proposal with { Photos = [.. of[index].Distinct(StringComparer.Ordinal)] })]
+        };
     }
 
     private static int Nearest(Heard heard, double seconds)

@@ -65,8 +65,11 @@ internal sealed class Parting(Repertoire repertoire, HearingScale weighing, IRea
             first = Math.Min(first, ground.Marks[at].Start);
             last = Math.Max(last, ground.Marks[at].End);
         }
-        return last < 0 ? telling : telling with { Span = new PieceRange(Math.Max(telling.Span.Start, first - 2),
-            Math.Min(telling.Span.End, last)) };
+        return last < 0 ? telling : telling with
+        {
+            Span = new PieceRange(Math.Max(telling.Span.Start, first - 2),
+            Math.Min(telling.Span.End, last))
+        };
     }
 
     private IEnumerable<(int End, Statement Statement)> From(Surveyed ground, int start)

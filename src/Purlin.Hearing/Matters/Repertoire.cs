@@ -94,7 +94,15 @@ internal sealed class Repertoire
         // The bare name of a thing tells nothing of it.
         if (needs.Length == 0 || (allThing && marks.TrueForAll(mark => mark.Sign > 0) && (isClear || needs.Length < 3))) return;
         var denied = needs.Take(64).Index().Where(need => need.Item.Sign < 0).Aggregate(0UL, (bits, need) => bits | (1UL << need.Index));
-        phrases.Add(new Saying { Denied = denied, Condition = condition, Needs = needs, Mass = needs.Sum(need => need.Weight),
-            Counts = counts, IsClear = isClear, IsAbsence = allThing && marks.Exists(mark => mark.Sign < 0) });
+        phrases.Add(new Saying
+        {
+            Denied = denied,
+            Condition = condition,
+            Needs = needs,
+            Mass = needs.Sum(need => need.Weight),
+            Counts = counts,
+            IsClear = isClear,
+            IsAbsence = allThing && marks.Exists(mark => mark.Sign < 0)
+        });
     }
 }

@@ -98,13 +98,13 @@ internal sealed class Scoring(Repertoire repertoire, HearingScale weighing)
 
     private Found? Weigh(int index, Func<int, bool?> isHere)
     {
-        var told = Math.Max(same[index], against[index]);
-        if (told == 0) return null;
+        var weight = Math.Max(same[index], against[index]);
+        if (weight == 0) return null;
         var phrase = repertoire.Phrases[index];
-        if (told + things[index] < LeastPart * phrase.Mass || (phrase.Denied != 0 && (needs[index] & phrase.Denied) == 0)) return null;
+        if (weight + things[index] < LeastPart * phrase.Mass || (phrase.Denied != 0 && (needs[index] & phrase.Denied) == 0)) return null;
         if (phrase.IsAbsence && !isThere && against[index] >= same[index]) return null;
         var here = isHere(phrase.Condition) switch { true => weighing.Here, false => weighing.Elsewhere, null => 1 };
-        return new Found(index, Fit(index, phrase, told + things[index]), told + things[index], here);
+        return new Found(index, Fit(index, phrase, weight + things[index]), weight + things[index], here);
     }
 
     private double Fit(int index, Saying phrase, double met)
