@@ -44,11 +44,18 @@ internal sealed class NameList
         if (folded.TryGetValue(form, out var same) || folded.TryGetValue(reduce(form), out same)) return new Meant(same, Found.Same, []);
         var near = Nearest.Ranked(form, folded.Keys).Select(pair => (Name: folded[pair.Word], pair.Wrong)).DistinctBy(pair =>
             pair.Name).ToList();
-        IReadOnlyList<string> names = [.. near.Take(MostNearest).Select(pair => pair.Name)];
-        return near is [var first, ..] && IsSlip(form, first.Wrong) && (near.Count == 1 || near[1].Wrong > first.Wrong + 1)
-            ? new Meant(first.Name, Found.Slip, names) : new Meant(given, Found.Unknown, names) { Allowed = names.Count == 0
-                && known.Count <= MostAllowed ? [.. known.Order(StringComparer.Ordinal)] : [] };
+        IReadOnlyList<string> names = near.Count > 0 ? [.. near.Take(MostNearest).Select(pair => pair.Name)] : Sharing(form);
+        if (near is [var first, ..] && IsSlip(form, first.Wrong) && (near.Count == 1 || near[1].Wrong > first.Wrong + 1))
+            return new Meant(first.Name, Found.Slip, names);
+        IReadOnlyList<string> allowed = names.Count == 0 && known.Count <= MostAllowed ? [.. known.Order(StringComparer.Ordinal)] : [];
+        return new Meant(given, Found.Unknown, names) { Allowed = allowed };
     }
+
+    /// <summary>Names that share their last long word with what was written: another thing may have the same fault.</summary>
+    private IReadOnlyList<string> Sharing(string form) =>
+        form.Split(' ').LastOrDefault(word => word.Length >= Shortest) is { } telling
+            ? [.. folded.Where(line => line.Key.Split(' ').Contains(telling)).Select(line => line.Value).Distinct(StringComparer.Ordinal)
+                .Take(MostNearest)] : [];
 
     /// <summary>A figure is never a slip: R-22 is not R-32, nor a 2x6 a 2x8.</summary>
     private static bool IsSlip(string form, int wrong) => form.Length >= Shortest && wrong <= (form.Length >= Long ? 2 : 1)
