@@ -1,7 +1,11 @@
 namespace Purlin.Report.Pdf;
 
 /// <summary>Atoms one under the other, so far from the left edge of the text.</summary>
-internal sealed record Track(double X, IReadOnlyList<Atom> Atoms);
+internal sealed record Track(double X, IReadOnlyList<Atom> Atoms)
+{
+    /// <summary>Said at the head of the next page when the track goes on there; none where its atoms say it themselves.</summary>
+    public Atom? Continued { get; init; }
+}
 
 /// <summary>A piece of the flow: tracks that run down side by side from the same height.</summary>
 /// <param name="Tracks">From left to right.</param>
@@ -10,7 +14,8 @@ internal sealed record Piece(params IReadOnlyList<Track> Tracks)
     /// <summary>Whether it begins a page.</summary>
     public bool NewPage { get; init; }
 
-    /// <summary>With less room than this it does not begin; with more it is parted only where the page would stay too empty without it.</summary>
+    /// <summary>With less room than this it does not begin; with more it is parted only where the page would stay too empty without
+    /// it.</summary>
     public double? Least { get; init; }
 
     /// <summary>Space above it; falls away at the head of a page.</summary>
@@ -22,7 +27,8 @@ internal sealed record Piece(params IReadOnlyList<Track> Tracks)
 /// <summary>An atom and where it stands.</summary>
 internal sealed record Placed(int Page, double X, double Y, Atom Atom, bool Repeated = false);
 
-/// <summary>Fills pages, one column or two: keeps headings with their text, says the head of a table again, parts a matter only where a page would stay empty.</summary>
+/// <summary>Fills pages, one column or two: keeps headings with their text, says the head of a table again, parts a matter only where a
+/// page would stay empty.</summary>
 internal sealed class Flow(double top, double bottom, double firstTop)
 {
     /// <summary>A page this full may end before what does not fit on it whole.</summary>
@@ -89,7 +95,8 @@ internal sealed class Flow(double top, double bottom, double firstTop)
             for (; index < end; index++)
             {
                 var before = IsAtTop(stand) ? 0 : atoms[index].Before;
-                if (!IsAtTop(stand) && stand.Y + before + atoms[index].Height > bottom + 0.5) (stand, before) = (Head(atoms[index], track, Next(stand)), 0);
+                if (!IsAtTop(stand) && stand.Y + before + atoms[index].Height > bottom + 0.5) (stand, before) = (Head(atoms[index], track,
+                    Next(stand)), 0);
                 placed.Add(new Placed(stand.Page, Left(stand) + track.X, stand.Y + before, atoms[index]));
                 stand = stand with { Y = stand.Y + before + atoms[index].Height };
             }
@@ -99,12 +106,13 @@ internal sealed class Flow(double top, double bottom, double firstTop)
 
     private Cursor Head(Atom next, Track track, Cursor stand)
     {
-        if (next.Head is not { } head) return stand;
+        if ((next.Head ?? track.Continued) is not { } head) return stand;
         placed.Add(new Placed(stand.Page, Left(stand) + track.X, stand.Y, head, Repeated: true));
         return stand with { Y = stand.Y + head.Height };
     }
 
-    private Cursor Next(Cursor stand) => two && stand.Column == 0 ? new Cursor(stand.Page, 1, TopOf(stand.Page)) : new Cursor(stand.Page + 1, 0, top);
+    private Cursor Next(Cursor stand) => two && stand.Column == 0 ? new Cursor(stand.Page, 1, TopOf(stand.Page))
+        : new Cursor(stand.Page + 1, 0, top);
 
     private double TopOf(int page) => page == region.Page ? region.Y : page == 1 ? firstTop : top;
 
