@@ -12,9 +12,16 @@ internal static class Papers
     {
         Kind = kind,
         Words = model.Words,
-        Title = model.Words.Say(kind switch { PaperKind.Summary => "report.paper.summary", PaperKind.Trades => "report.paper.trades",
-            PaperKind.Talk => "report.paper.talk", PaperKind.Second => "report.paper.second", PaperKind.Walk => "report.paper.walk", _ =>
-            "report.paper.report" }),
+        Title = model.Words.Say(kind switch
+        {
+            PaperKind.Summary => "report.paper.summary",
+            PaperKind.Trades => "report.paper.trades",
+            PaperKind.Talk => "report.paper.talk",
+            PaperKind.Second => "report.paper.second",
+            PaperKind.Walk => "report.paper.walk",
+            _ =>
+            "report.paper.report"
+        }),
         Cover = model.Cover,
         Mark = model.Mark,
         Matters = kind is PaperKind.Second or PaperKind.Walk ? [] : model.Matters,
@@ -71,6 +78,7 @@ internal static class Papers
         if (model.Cautions.Count == 0) yield break;
         yield return new Block.Paragraph(new Prose([new Run(model.Words.Say("report.cautions") + " ", Strong: true),
             .. model.Cautions.SelectMany((words, index) => (Run[])[new Run($"{MatterWriting.Letter(index + 1)} ", Strong: true),
-            new Run(Phrase.End(words) + " ")])])) { Aside = true, Anchor = "cautions" };
+            new Run(Phrase.End(words) + " ")])]))
+        { Aside = true, Anchor = "cautions" };
     }
 }

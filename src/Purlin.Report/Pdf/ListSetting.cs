@@ -75,8 +75,16 @@ internal static class ListSetting
             }),
         ];
         // Words of two lines need a second line to stand beside.
-        return new Atom { Height = last && when.Count > index + 1 ? Row * (when.Count - index) : Row, Groups = [.. groups,
-            new Group("TR")], Run = leaves, Head = head, Keep = index == 0 && !last, Strokes = strokes };
+        return new Atom
+        {
+            Height = last && when.Count > index + 1 ? Row * (when.Count - index) : Row,
+            Groups = [.. groups,
+            new Group("TR")],
+            Run = leaves,
+            Head = head,
+            Keep = index == 0 && !last,
+            Strokes = strokes
+        };
     }
 
     private static void Number(Canvas canvas, Matter matter, double x, double y)

@@ -32,9 +32,14 @@ internal sealed class MatterSetting(PictureSetting pictures, string title)
         var whole = Math.Max(space + Math.Max(Atom.HeightOf(left), Atom.HeightOf(right)), Atom.HeightOf(beside));
         var least = Math.Min(whole, Math.Max(space + (first.Count > 0 ? Atom.HeightOf(first) : 60), 130));
         yield return new Piece(new Track(0, beside), new Track(Measures.First, [.. head,
-            .. left]) { Continued = Continued($"{matter.Number}. {matter.Title}", Measures.Picture) }, new Track(Measures.Second,
-            [Atom.Space(Atom.HeightOf(head)), .. right]) { Continued = Continued($"{matter.Number}", Measures.Column) }) { Least = least,
-            Before = 14 };
+            .. left])
+        { Continued = Continued($"{matter.Number}. {matter.Title}", Measures.Picture) }, new Track(Measures.Second,
+            [Atom.Space(Atom.HeightOf(head)), .. right])
+        { Continued = Continued($"{matter.Number}", Measures.Column) })
+        {
+            Least = least,
+            Before = 14
+        };
         if (more.Count > 0) yield return new Piece(new Track(Measures.First, pictures.Of(more, Math.Clamp(more.Count, 2, 3), Across,
             groups, Style.Small, 128)));
         foreach (var atom in beside.Concat(head).Concat(left).Concat(right)) atom.Section = title;
@@ -139,14 +144,26 @@ internal sealed class MatterSetting(PictureSetting pictures, string title)
         {
             var scale = Math.Min(44 / locator.Width, 36 / locator.Height);
             Leaf figure = new("Figure") { Alt = Typesetting.Clean($"{locator.Title}: {locator.Description}"), Width = 44, Height = 36 };
-            atoms.Add(new Atom { Height = 0, Before = -36, Groups = groups, Keep = true, Strokes = [new Stroke(figure, (canvas, x, y) =>
-                SheetOnPaper.Draw(canvas, locator, x + 38, y + 36 - locator.Height * scale, scale))] });
+            atoms.Add(new Atom
+            {
+                Height = 0,
+                Before = -36,
+                Groups = groups,
+                Keep = true,
+                Strokes = [new Stroke(figure, (canvas, x, y) =>
+                SheetOnPaper.Draw(canvas, locator, x + 38, y + 36 - locator.Height * scale, scale))]
+            });
             atoms.Add(Atom.Space(36));
         }
         void Say(string words, Style style, double before) => atoms.AddRange(TextSetting.Paragraph(words, style, Measures.Rail, groups,
             before: before, keep: true));
-        Say(pictures.Words.Word(matter.Weight), rail with { Size = 10.5, Leading = 13, Cut = Cut.Bold,
-            Ink = matter.Weight == Weight.MakeSafe ? Ink.Accent : Ink.Text }, 1);
+        Say(pictures.Words.Word(matter.Weight), rail with
+        {
+            Size = 10.5,
+            Leading = 13,
+            Cut = Cut.Bold,
+            Ink = matter.Weight == Weight.MakeSafe ? Ink.Accent : Ink.Text
+        }, 1);
         Say(pictures.Words.Say("paper.by-when"), Style.Small with { Leading = 10 }, 3);
         Say(pictures.Words.Word(matter.Due.By), rail with { Cut = Cut.Bold }, 0);
         Say(pictures.Words.Say("paper.whom"), Style.Small with { Leading = 10 }, 3);

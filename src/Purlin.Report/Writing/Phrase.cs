@@ -75,8 +75,15 @@ internal sealed partial class Phrase(Tongue words)
     public string Number(double value)
     {
         var size = Math.Abs(value);
-        var key = size switch { 0 => "report.number.0", < 0.01 => "report.number.5", < 1 => "report.number.3", < 10 => "report.number.2",
-            < 10_000 => "report.number.1", _ => "report.number.large" };
+        var key = size switch
+        {
+            0 => "report.number.0",
+            < 0.01 => "report.number.5",
+            < 1 => "report.number.3",
+            < 10 => "report.number.2",
+            < 10_000 => "report.number.1",
+            _ => "report.number.large"
+        };
         return words.Say(key, ("number", value));
     }
 
@@ -155,34 +162,6 @@ internal sealed partial class Phrase(Tongue words)
     {
         var small = words.Say("language.count-words").Split(' ');
         return count >= 0 && count < small.Length ? small[count] : count.ToString(CultureInfo.InvariantCulture);
-    }
-
-    /// <summary>Numbers in runs: 1 to 4, 7 and 9.</summary>
-    public static IReadOnlyList<(int First, int Last)> Runs(IReadOnlyList<int> numbers)
-    {
-        List<(int First, int Last)> runs = [];
-        foreach (var number in numbers.Order())
-        {
-            if (runs.Count > 0 && runs[^1].Last == number - 1) runs[^1] = (runs[^1].First, number);
-            else runs.Add((number, number));
-        }
-        return runs;
-    }
-
-    /// <summary>Matters by their numbers, each a link.</summary>
-    public Prose Matters(IReadOnlyList<int> numbers, int most = int.MaxValue)
-    {
-        static Run One(int number) => new($"{number}", $"matter-{number}");
-        List<Run> said = [];
-        var runs = Runs(numbers);
-        foreach (var (first, last) in runs.Take(most))
-        {
-            if (said.Count > 0) said.Add(new Run(", "));
-            said.AddRange(last == first ? [One(first)] : last == first + 1 ? [One(first), new Run(", "), One(last)] : [One(first),
-                new Run($" {words.Say("report.to")} "), One(last)]);
-        }
-        if (runs.Count > most) said.Add(new Run($" {words.Say("report.and-more")}"));
-        return new Prose(said);
     }
 
     /// <summary>A day as the language writes it.</summary>

@@ -43,5 +43,6 @@ internal static class WalkWriting
     }
 
     private static Block.Table Lines(IEnumerable<string> lines, string column, Phrase words) => new("", [words.Say("report.column.what"),
-        "", column], [.. lines.Select(line => (IReadOnlyList<Prose>)[line, Field, ""])]) { Shares = [0.62, 0.1, 0.28], Fine = true };
+        "", column], [.. lines.Select(line => (IReadOnlyList<Prose>)[line, Field, ""])])
+    { Shares = [0.62, 0.1, 0.28], Fine = true };
 }

@@ -9,10 +9,20 @@ internal static class YearWriting
     public static string Of(ThenAndNowSentence years, Phrase words)
     {
         if (years.Year is not { } known) return Phrase.End(years.Words);
-        var whose = known.Of switch { YearOf.House => "report.years.house", YearOf.Structure => "report.years.structure", _ =>
-            "report.years.this" };
-        var basis = known.Basis switch { Basis.Told => words.Say("report.years.told"), Basis.Presumed =>
-            words.Say("report.years.presumed"), _ => "" };
+        var whose = known.Of switch
+        {
+            YearOf.House => "report.years.house",
+            YearOf.Structure => "report.years.structure",
+            _ =>
+            "report.years.this"
+        };
+        var basis = known.Basis switch
+        {
+            Basis.Told => words.Say("report.years.told"),
+            Basis.Presumed =>
+            words.Say("report.years.presumed"),
+            _ => ""
+        };
         var key = years.Kind switch
         {
             YearsKind.Broke => "report.years.broke",
