@@ -31,7 +31,8 @@ internal static class BrowserApps
     public static async Task DotnetAsync(params string[] arguments)
     {
         using var process = Process.Start(new ProcessStartInfo("dotnet",
-            arguments) { RedirectStandardOutput = true, UseShellExecute = false })!;
+            arguments)
+        { RedirectStandardOutput = true, UseShellExecute = false })!;
         var said = await process.StandardOutput.ReadToEndAsync();
         await process.WaitForExitAsync();
         if (process.ExitCode != 0) throw new InvalidOperationException(said);

@@ -24,8 +24,11 @@ internal static class BrowserJudgementBench
             await using var server = BrowserApps.Serve(Path.Combine(folder, "wwwroot"), Address);
             await server.StartAsync();
             using var playwright = await Playwright.CreateAsync();
-            await using var browser = await playwright.Chromium.LaunchAsync(new() { ExecutablePath = "/usr/bin/chromium",
-                Args = ["--no-sandbox", "--disable-gpu"] });
+            await using var browser = await playwright.Chromium.LaunchAsync(new()
+            {
+                ExecutablePath = "/usr/bin/chromium",
+                Args = ["--no-sandbox", "--disable-gpu"]
+            });
             var page = await browser.NewPageAsync();
             await page.GotoAsync(Address);
             await page.Locator("html[data-ready=yes]").WaitForAsync(new() { State = WaitForSelectorState.Attached, Timeout = 120_000 });

@@ -94,10 +94,10 @@ internal static class ColdStartBench
 
     private static Task<IBrowserContext> LaunchAsync(IPlaywright playwright, string profile) =>
         playwright.Chromium.LaunchPersistentContextAsync(profile, new()
-    {
-        ExecutablePath = "/usr/bin/chromium",
-        ViewportSize = new() { Width = 390, Height = 844 },
-        Args = ["--no-sandbox", "--disable-gpu", "--no-first-run", "--disable-background-networking", "--disable-component-update",
+        {
+            ExecutablePath = "/usr/bin/chromium",
+            ViewportSize = new() { Width = 390, Height = 844 },
+            Args = ["--no-sandbox", "--disable-gpu", "--no-first-run", "--disable-background-networking", "--disable-component-update",
             "--disable-sync", "--use-fake-device-for-media-stream", "--use-fake-ui-for-media-stream"],
-    });
+        });
 }

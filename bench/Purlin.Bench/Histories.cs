@@ -17,8 +17,17 @@ internal static class Histories
             entries.Add(entry);
             return entry.Name;
         }
-        Property property = new() { Address = "1 Bench Street (invented)", YearBuilt = 1968, Storeys = 2, Foundation = "crawl space",
-            RoofForm = "gable", Garage = "attached", Bedrooms = 4, Bathrooms = 2 };
+        Property property = new()
+        {
+            Address = "1 Bench Street (invented)",
+            YearBuilt = 1968,
+            Storeys = 2,
+            Foundation = "crawl space",
+            RoofForm = "gable",
+            Garage = "attached",
+            Bedrooms = 4,
+            Bathrooms = 2,
+        };
         Write(new EntryBody.InspectionOpened { Property = property, Date = new DateOnly(2026, 10, 14), Standards = ["washington"] });
         var places = StartingPlaces.For(property).Select(Write).ToList();
         var heater = Write(new EntryBody.ComponentAdded { Kind = "water heater", Place = places[^2] });
@@ -27,14 +36,28 @@ internal static class Histories
         for (var step = 0; entries.Count < length; step++)
         {
             var place = places[step % places.Count];
-            if (step % 5 == 0) Write(new EntryBody.ReadingTaken { Kind = "wood moisture", Amount = new Amount(9 + step % 14, "%"),
-                Place = place });
+            if (step % 5 == 0) Write(new EntryBody.ReadingTaken
+            {
+                Kind = "wood moisture",
+                Amount = new Amount(9 + step % 14, "%"),
+                Place = place,
+            });
             else if (step % 11 == 0)
-                fact = Write(new EntryBody.FactStated { Component = heater, Fact = "year", Value = FactValue.Of(1990 + step % 30),
-                    Basis = Basis.Seen, Replaces = fact is { } old ? [old] : [] });
+                fact = Write(new EntryBody.FactStated
+                {
+                    Component = heater,
+                    Fact = "year",
+                    Value = FactValue.Of(1990 + step % 30),
+                    Basis = Basis.Seen,
+                    Replaces = fact is { } old ? [old] : [],
+                });
             else if (step % 17 == 0) Write(new EntryBody.EntryWithdrawn { Entry = entries[^1].Name });
-            else Write(new EntryBody.ObservationMade { Place = place, Condition = conditions[step % conditions.Length],
-                Outcome = step % 3 == 0 ? Outcome.Seen : Outcome.Clear });
+            else Write(new EntryBody.ObservationMade
+            {
+                Place = place,
+                Condition = conditions[step % conditions.Length],
+                Outcome = step % 3 == 0 ? Outcome.Seen : Outcome.Clear,
+            });
         }
         return entries;
     }

@@ -43,18 +43,37 @@ internal sealed class LivedIn
 
     private void Open()
     {
-        Property property = new() { Address = "1 Bench Street (invented)", YearBuilt = 1968, Storeys = 2, Foundation = "crawl space",
-            RoofForm = "gable", Garage = "attached", Bedrooms = 4, Bathrooms = 2 };
+        Property property = new()
+        {
+            Address = "1 Bench Street (invented)",
+            YearBuilt = 1968,
+            Storeys = 2,
+            Foundation = "crawl space",
+            RoofForm = "gable",
+            Garage = "attached",
+            Bedrooms = 4,
+            Bathrooms = 2
+        };
         Write(new EntryBody.InspectionOpened { Property = property, Date = new DateOnly(2026, 10, 14), Standards = ["washington"] });
         foreach (var place in StartingPlaces.For(property)) places.Add((Write(place).Name, place.Kind));
         foreach (var kind in book.ComponentKinds().Where((_, index) => index % 2 == 0))
             components.Add((Write(new EntryBody.ComponentAdded { Kind = kind, Place = Pick(places).Name }).Name, kind));
         foreach (var (component, _) in components)
         {
-            Write(new EntryBody.FactStated { Component = component, Fact = "year", Value = FactValue.Of(1968 + Next(50)),
-                Basis = Basis.Seen });
-            if (Next(2) == 0) Write(new EntryBody.FactStated { Component = component, Fact = "material", Value = FactValue.Of("copper"),
-                Basis = Basis.Seen });
+            Write(new EntryBody.FactStated
+            {
+                Component = component,
+                Fact = "year",
+                Value = FactValue.Of(1968 + Next(50)),
+                Basis = Basis.Seen
+            });
+            if (Next(2) == 0) Write(new EntryBody.FactStated
+            {
+                Component = component,
+                Fact = "material",
+                Value = FactValue.Of("copper"),
+                Basis = Basis.Seen
+            });
         }
     }
 
@@ -72,9 +91,13 @@ internal sealed class LivedIn
                     if (++step % 9 == 0)
                     {
                         var reading = Pick(kinds);
-                        Write(new EntryBody.ReadingTaken { Kind = reading.Kind,
+                        Write(new EntryBody.ReadingTaken
+                        {
+                            Kind = reading.Kind,
                             Amount = new Amount(Math.Round(reading.Least + (reading.Most - reading.Least) * (0.2 + 0.05 * Next(6)), 1),
-                            reading.Unit), Place = place });
+                            reading.Unit),
+                            Place = place
+                        });
                     }
                 }
             }
@@ -95,8 +118,16 @@ internal sealed class LivedIn
             Spot = outcome == Outcome.Seen ? "by the door" : null,
         });
         if (outcome == Outcome.Seen || Next(6) == 0)
-            Write(new EntryBody.PhotoTaken { Sha = $"{entries.Count:x64}", Size = 100_000, Width = 4000, Height = 3000,
-                MediaType = "image/jpeg", Place = place, For = look.Name });
+            Write(new EntryBody.PhotoTaken
+            {
+                Sha = $"{entries.Count:x64}",
+                Size = 100_000,
+                Width = 4000,
+                Height = 3000,
+                MediaType = "image/jpeg",
+                Place = place,
+                For = look.Name
+            });
         if (Next(40) == 0) Write(new EntryBody.EntryWithdrawn { Entry = look.Name });
     }
 

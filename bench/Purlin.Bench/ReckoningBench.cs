@@ -43,8 +43,11 @@ internal static partial class ReckoningBench
         const int Across = 25, Down = 20;
         List<(double X, double Y, double Level)> points = [.. from y in Enumerable.Range(0, Down) from x in Enumerable.Range(0,
             Across) select (x * 2.0, y * 2.0, 0.02 * x - 0.01 * y + 0.3 * Math.Sin(x * 0.3) * Math.Cos(y * 0.4))];
-        JsonObject input = new() { ["points"] = new JsonArray([.. points.Select(point => (JsonNode)new JsonObject { ["x"] = point.X,
-            ["y"] = point.Y, ["reading"] = point.Level })]) };
+        JsonObject input = new()
+        {
+            ["points"] = new JsonArray([.. points.Select(point => (JsonNode)new JsonObject { ["x"] = point.X,
+            ["y"] = point.Y, ["reading"] = point.Level })])
+        };
         var matrix = Matrix<double>.Build.DenseOfRows(points.Select(point => new[] { point.X, point.Y, 1 }));
         var levels = Vector<double>.Build.DenseOfEnumerable(points.Select(point => point.Level));
         results.Pair("floor-survey of 500 points, with every line and contour", () => Reckonings.Reckon("floor-survey", input).OrThrow(),

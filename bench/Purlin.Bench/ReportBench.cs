@@ -47,8 +47,12 @@ internal static class ReportBench
             var like = folded.Photos[index % folded.Photos.Count];
             var photo = pen.Write(like.Body with { For = null }, now);
             entries.Add(photo);
-            entries.Add(pen.Write(new EntryBody.PhotoPlaced { Photo = photo.Name, Use = PhotoUse.Context,
-                Caption = $"Picture {index + 1}, once more." }, now));
+            entries.Add(pen.Write(new EntryBody.PhotoPlaced
+            {
+                Photo = photo.Name,
+                Use = PhotoUse.Context,
+                Caption = $"Picture {index + 1}, once more."
+            }, now));
         }
         return (Folding.Fold(entries), demo.Pictures);
     }

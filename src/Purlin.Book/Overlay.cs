@@ -92,8 +92,11 @@ public sealed record Overlay
     /// <summary>The overlay as UTF-8 JSON, for export: the same wording is the same bytes.</summary>
     public byte[] Write()
     {
-        var ordered = this with { Sentences = new SortedDictionary<string, OwnSentence>(Sentences.ToDictionary(), StringComparer.Ordinal),
-            Conditions = [.. Conditions.OrderBy(own => own.Id, StringComparer.Ordinal)] };
+        var ordered = this with
+        {
+            Sentences = new SortedDictionary<string, OwnSentence>(Sentences.ToDictionary(), StringComparer.Ordinal),
+            Conditions = [.. Conditions.OrderBy(own => own.Id, StringComparer.Ordinal)]
+        };
         return JsonSerializer.SerializeToUtf8Bytes(ordered, OverlayJson.Default.Overlay);
     }
 

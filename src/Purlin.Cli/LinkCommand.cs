@@ -10,8 +10,11 @@ internal static class LinkCommand
 {
     public static Command Build(Terminal terminal, TimeProvider clock)
     {
-        Option<DirectoryInfo> data = new("--data") { Description = "The office's folder",
-            DefaultValueFactory = _ => new DirectoryInfo("office") };
+        Option<DirectoryInfo> data = new("--data")
+        {
+            Description = "The office's folder",
+            DefaultValueFactory = _ => new DirectoryInfo("office")
+        };
         Command command = new("link",
             "Print a link that signs one device in within half an hour, as address and as a code for a phone's camera") { data };
         command.SetAction(async (parsed, cancel) =>

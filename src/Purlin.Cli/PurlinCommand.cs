@@ -18,8 +18,12 @@ public static class PurlinCommand
                 terminal.Refuse("see purlin --help");
                 return ExitStatus.BadInput;
             }
-            return await parsed.InvokeAsync(new InvocationConfiguration { Output = terminal.Out, Error = terminal.Error,
-                EnableDefaultExceptionHandler = false });
+            return await parsed.InvokeAsync(new InvocationConfiguration
+            {
+                Output = terminal.Out,
+                Error = terminal.Error,
+                EnableDefaultExceptionHandler = false
+            });
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException or Office.OfficeRefused)
         {

@@ -14,8 +14,11 @@ internal static class ReckonCommand
 {
     private const int MostInput = 16 * 1024 * 1024;
 
-    internal static readonly JsonSerializerOptions Printed = new() { WriteIndented = true,
-        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+    internal static readonly JsonSerializerOptions Printed = new()
+    {
+        WriteIndented = true,
+        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping
+    };
 
     public static Command Build(Terminal terminal)
     {

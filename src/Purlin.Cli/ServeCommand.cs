@@ -17,14 +17,11 @@ internal static class ServeCommand
 {
     public static Command Build(Terminal terminal)
     {
-        Option<DirectoryInfo> data = new("--data") { Description = "Folder of database, photographs and keys; made when absent",
-            DefaultValueFactory = _ => new DirectoryInfo("office") };
-        Option<string> address = new("--address") { Description = "Where to listen; loopback unless you decide otherwise",
-            DefaultValueFactory = _ => "http://127.0.0.1:5225" };
+        var data = Usual("--data", "Folder of database, photographs and keys; made when absent", new DirectoryInfo("office"));
+        var address = Usual("--address", "Where to listen; loopback unless you decide otherwise", "http://127.0.0.1:5225");
         Option<string?> open = new("--public") { Description = "The address people open, https://NAME, when a proxy on this machine ends the encryption" };
         Option<bool> own = new("--own-certificate") { Description = "Get and renew the certificate for the name of --public by itself, on ports 80 and 443. Agrees to the terms of the certificate authority" };
-        Option<Uri> authority = new("--acme-directory") { Description = "The directory of another certificate authority (RFC 8555)",
-            DefaultValueFactory = _ => CertificateOptions.PublicDirectory };
+        var authority = Usual("--acme-directory", "The directory of another certificate authority (RFC 8555)", CertificateOptions.PublicDirectory);
         Option<string[]> hosts = new("--host") { Description = "A host name to answer to besides those of loopback and --public" };
         Option<bool> demo = new("--demo") { Description = "Take in the demo inspection, an invented house" };
         Option<bool> browser = new("--open") { Description = "Open a browser where there is a desktop" };
@@ -58,6 +55,10 @@ internal static class ServeCommand
         });
         return command;
     }
+
+    /// <summary>An option with what is usual when it is left out.</summary>
+    private static Option<T> Usual<T>(string name, string description, T usual) =>
+        new(name) { Description = description, DefaultValueFactory = _ => usual };
 
     private static async Task<int> RunAsync(Terminal terminal, OfficeOptions options, bool browser, CancellationToken cancel)
     {

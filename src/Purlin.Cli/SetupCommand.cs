@@ -17,8 +17,11 @@ internal static class SetupCommand
     {
         Argument<string> name = new("NAME") { Description = "The name that points to this machine, such as office.example.org" };
         Option<bool> proxy = new("--behind-proxy") { Description = "A proxy on this machine ends the encryption; otherwise the office gets its certificate itself and uses ports 80 and 443" };
-        Option<DirectoryInfo> root = new("--root") { Description = "Write below this folder and start nothing",
-            DefaultValueFactory = _ => new DirectoryInfo("/") };
+        Option<DirectoryInfo> root = new("--root")
+        {
+            Description = "Write below this folder and start nothing",
+            DefaultValueFactory = _ => new DirectoryInfo("/")
+        };
         Command command = new("setup",
             "Run the office as a service under a name of its own, with a certificate. Agrees to the terms of the certificate authority") { name, proxy, root };
         command.SetAction(async (parsed, cancel) =>

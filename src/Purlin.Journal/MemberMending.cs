@@ -95,8 +95,13 @@ internal sealed class MemberMending
         if (form.Kind == JsonTypeInfoKind.Object) return Object(given, form.Type == type ? form : form.Options.GetTypeInfo(type), path);
         if (form.Kind == JsonTypeInfoKind.Enumerable) return List(given, form.Options.GetTypeInfo(form.ElementType!), path);
         if (form.Kind == JsonTypeInfoKind.Dictionary || type == typeof(JsonElement)) return JsonNode.Parse(given.GetRawText());
-        var text = given.ValueKind switch { JsonValueKind.String =>
-            given.GetString()!, JsonValueKind.Object or JsonValueKind.Array or JsonValueKind.Null => null, _ => given.GetRawText() };
+        var text = given.ValueKind switch
+        {
+            JsonValueKind.String =>
+            given.GetString()!,
+            JsonValueKind.Object or JsonValueKind.Array or JsonValueKind.Null => null,
+            _ => given.GetRawText()
+        };
         if (text is null) return null;
         if (type == typeof(FactValue)) return JsonNode.Parse(given.GetRawText());
         if (type == typeof(string)) return text;
@@ -114,8 +119,13 @@ internal sealed class MemberMending
     private JsonObject? Amounts(JsonElement given, JsonTypeInfo form, string path)
     {
         if (given.ValueKind == JsonValueKind.Object) return Object(given, form, path);
-        var text = given.ValueKind switch { JsonValueKind.String => given.GetString()!.Trim(), JsonValueKind.Number =>
-            given.GetRawText(), _ => "" };
+        var text = given.ValueKind switch
+        {
+            JsonValueKind.String => given.GetString()!.Trim(),
+            JsonValueKind.Number =>
+            given.GetRawText(),
+            _ => ""
+        };
         var end = 0;
         while (end < text.Length && (char.IsAsciiDigit(text[end]) || text[end] is '.' or '-' or '+')) end++;
         return double.TryParse(text.AsSpan(0, end), NumberStyles.Float, CultureInfo.InvariantCulture, out var number)

@@ -28,8 +28,11 @@ public static class Reckonings
         try
         {
             return JsonNode.Parse(json,
-                documentOptions: new JsonDocumentOptions { AllowDuplicateProperties = false,
-                MaxDepth = Limits.JsonDepth }) is JsonObject input
+                documentOptions: new JsonDocumentOptions
+                {
+                    AllowDuplicateProperties = false,
+                    MaxDepth = Limits.JsonDepth
+                }) is JsonObject input
                 ? input
                 : new Refusal("input", "refused.not-an-object", "allowed.object");
         }

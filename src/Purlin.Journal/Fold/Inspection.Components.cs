@@ -22,8 +22,16 @@ internal sealed partial class Gathered
     {
         var placed = state.Slots.Slot(new SlotKey("component.placed", line.Name, ""), move => (EntryBody.ComponentPlaced)move);
         var (place, part, of) = placed is { Value: var now } ? (now.Place, now.Part, now.Of) : (body.Place, body.Part, body.Of);
-        return new Component { Id = line.Name, Kind = body.Kind, Place = place, Part = part, Of = of, Name = body.Name,
-            Facts = Facts(state, line.Name) };
+        return new Component
+        {
+            Id = line.Name,
+            Kind = body.Kind,
+            Place = place,
+            Part = part,
+            Of = of,
+            Name = body.Name,
+            Facts = Facts(state, line.Name)
+        };
     }
 
     /// <summary>

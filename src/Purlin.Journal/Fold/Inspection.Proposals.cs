@@ -27,8 +27,14 @@ internal sealed partial class Gathered
             var became = taken.Count > 0
                 ? taken.TrueForAll(taking => IsAsOffered(body, taking.Body)) ? ProposalState.Taken : ProposalState.Changed
                 : dropped.Contains(line.Name) ? ProposalState.Dropped : ProposalState.Open;
-            all.Add(new Proposal { Id = line.Name, Body = body, State = became, TakenBy = [.. taken.Select(taking => taking.Name)],
-                At = line.At });
+            all.Add(new Proposal
+            {
+                Id = line.Name,
+                Body = body,
+                State = became,
+                TakenBy = [.. taken.Select(taking => taking.Name)],
+                At = line.At
+            });
         }
         return all;
     }

@@ -65,18 +65,18 @@ internal static class CombustionAir
 
     private static (int Count, double Each) Openings(Given given, Worksheet sheet, RuleTable rules, string method, double input) =>
         method switch
-    {
-        "indoor openings" => (2,
-            sheet.Step("combustion-air.step.two-openings-rooms-same",
-            Math.Max(rules.Value("indoor_least"), rules.Value("indoor_per_1000") * input / 1000), "in²")),
-        "other storey" => (1, sheet.Step("combustion-air.step.openings-room-another-story", rules.Value("storeys_per_1000") * input / 1000,
-            "in²")),
-        "outdoor vertical" => (2,
-            sheet.Step("combustion-air.step.two-openings-vertical-ducts", input / rules.Value("outdoor_vertical_btu"), "in²")),
-        "outdoor horizontal" =>
-            (2, sheet.Step("combustion-air.step.two-horizontal-ducts-outdoors", input / rules.Value("outdoor_horizontal_btu"), "in²")),
-        _ => (1, Single(given, sheet, rules, input)),
-    };
+        {
+            "indoor openings" => (2,
+                sheet.Step("combustion-air.step.two-openings-rooms-same",
+                Math.Max(rules.Value("indoor_least"), rules.Value("indoor_per_1000") * input / 1000), "in²")),
+            "other storey" => (1, sheet.Step("combustion-air.step.openings-room-another-story", rules.Value("storeys_per_1000") * input / 1000,
+                "in²")),
+            "outdoor vertical" => (2,
+                sheet.Step("combustion-air.step.two-openings-vertical-ducts", input / rules.Value("outdoor_vertical_btu"), "in²")),
+            "outdoor horizontal" =>
+                (2, sheet.Step("combustion-air.step.two-horizontal-ducts-outdoors", input / rules.Value("outdoor_horizontal_btu"), "in²")),
+            _ => (1, Single(given, sheet, rules, input)),
+        };
 
     private static double Single(Given given, Worksheet sheet, RuleTable rules, double input)
     {

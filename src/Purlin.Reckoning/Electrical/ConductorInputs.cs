@@ -10,10 +10,12 @@ internal static class ConductorInputs
     private const int OldestEdition = 1987;
 
     internal static Input Size { get; } = new Input.Choice("size", "conductor-inputs.input.size",
-        ConductorSize.InAmpacityTable) { Required = true, Plain = ConductorSize.Plain };
+        ConductorSize.InAmpacityTable)
+    { Required = true, Plain = ConductorSize.Plain };
 
     internal static Input Material { get; } = new Input.Choice("material", "conductor-inputs.input.material",
-        ["copper", "aluminum"]) { Required = true, Plain = ConductorSize.Metal };
+        ["copper", "aluminum"])
+    { Required = true, Plain = ConductorSize.Metal };
 
     internal static ImmutableArray<Input> Surroundings { get; } =
     [

@@ -84,7 +84,7 @@ internal static class WoodReading
     private static void Compare(Given given, Worksheet sheet, double corrected)
     {
         if (given.NumberOrNone("air_temperature") is not { } air)
-            { sheet.NoResult("equilibrium"); sheet.NoResult("above_equilibrium"); return; }
+        { sheet.NoResult("equilibrium"); sheet.NoResult("above_equilibrium"); return; }
         sheet.From(Equilibrium.Source);
         var emc = Equilibrium.Of(Quantities.Temperature.FromFahrenheit(air),
             RelativeHumidity.FromPercent(given.Number("relative_humidity"))).Percent;

@@ -8,6 +8,8 @@ namespace Purlin.Tests.House;
 /// </summary>
 internal static class Ratchet
 {
+    private static readonly JsonSerializerOptions Indented = new() { WriteIndented = true, NewLine = "\n" };
+
     private const string Folder = "tests/Purlin.Tests/House";
 
     /// <summary>Holds what was counted against the list.</summary>
@@ -33,6 +35,6 @@ internal static class Ratchet
         var before = File.Exists(path) ? JsonSerializer.Deserialize<SortedDictionary<string, int>>(File.ReadAllText(path)) : null;
         var now = new SortedDictionary<string, int>(counted.Where(line => before is null || before.ContainsKey(line.Key))
             .ToDictionary(line => line.Key, line => Math.Min(line.Value, before?[line.Key] ?? line.Value)), StringComparer.Ordinal);
-        File.WriteAllText(path, JsonSerializer.Serialize(now, new JsonSerializerOptions { WriteIndented = true, NewLine = "\n" }) + "\n");
+        File.WriteAllText(path, JsonSerializer.Serialize(now, Indented) + "\n");
     }
 }

@@ -122,8 +122,14 @@ public sealed class SayingRules
     {
         AttributeSyntax or ThrowStatementSyntax or ThrowExpressionSyntax or ConstantPatternSyntax or CaseSwitchLabelSyntax => true,
         BinaryExpressionSyntax { RawKind: (int)SyntaxKind.EqualsExpression or (int)SyntaxKind.NotEqualsExpression } => true,
-        InvocationExpressionSyntax { Expression: MemberAccessExpressionSyntax { Name.Identifier.Text: "From" or "Replace" or "Contains"
-            or "StartsWith" or "EndsWith" or "IndexOf" } } => true,
+        InvocationExpressionSyntax
+        {
+            Expression: MemberAccessExpressionSyntax
+            {
+                Name.Identifier.Text: "From" or "Replace" or "Contains"
+            or "StartsWith" or "EndsWith" or "IndexOf"
+            }
+        } => true,
         ObjectCreationExpressionSyntax created =>
             created.Type.ToString() is "Input.Choice" or "Unit" || created.Type.ToString().EndsWith("Exception", StringComparison.Ordinal),
         AssignmentExpressionSyntax { Left: IdentifierNameSyntax { Identifier.Text: "Sources" } } => true,
@@ -148,8 +154,14 @@ public sealed class SayingRules
         $"^{string.Concat(made.Contents.Select(part => part is InterpolatedStringTextSyntax words ? Regex.Escape(words.TextToken.ValueText) : "[a-z0-9 -]*"))}$" is var pattern && pattern.Contains(@"\.", StringComparison.Ordinal) ? pattern : "^$";
 
     private static bool Says(SyntaxNode? call) => call is BaseObjectCreationExpressionSyntax
-        or InvocationExpressionSyntax { Expression: MemberAccessExpressionSyntax { Name.Identifier.Text: "Say" or "Step" or "Caution"
-        or "Within" or "Outside" or "CannotSay" } };
+        or InvocationExpressionSyntax
+    {
+        Expression: MemberAccessExpressionSyntax
+        {
+            Name.Identifier.Text: "Say" or "Step" or "Caution"
+        or "Within" or "Outside" or "CannotSay"
+        }
+    };
 
     /// <summary>How many arguments stand before the values: a step has its number and unit there.</summary>
     private static int Fixed(ArgumentListSyntax list) =>

@@ -15,8 +15,15 @@ internal sealed partial class PlateText
     {
         // A word cut at the end of a line by a hyphen is put together again.
         Raw = Hyphen().Replace(text.ToUpperInvariant().ReplaceLineEndings("\n"), "${end}");
-        var folded = string.Concat(Raw.Select(letter => letter switch { '0' => 'O', '1' or 'L' or '|'
-            or '!' => 'I', '5' => 'S', '8' => 'B', _ => letter }));
+        var folded = string.Concat(Raw.Select(letter => letter switch
+        {
+            '0' => 'O',
+            '1' or 'L' or '|'
+            or '!' => 'I',
+            '5' => 'S',
+            '8' => 'B',
+            _ => letter
+        }));
         var labels = Label().Matches(folded);
         for (var index = 0; index < labels.Count; index++)
         {

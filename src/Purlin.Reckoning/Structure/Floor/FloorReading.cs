@@ -98,8 +98,12 @@ internal sealed class FloorReading(ImmutableArray<FloorPoint> points, LevelPlane
         sheet.Result("tilt_y", sheet.Step("floor-reading.step.tilt-along-2", Plane.TiltYPercent, "%"), "%");
         sheet.Result("tilt", sheet.Step("floor-reading.step.tilt-plane", Plane.TiltPercent, "%"), "%");
         sheet.Result("falls_toward", Plane.TiltPercent == 0 ? null : Worksheet.Quantity(Plane.FallDegrees, "°"));
-        sheet.Result("plane", new JsonObject { ["a"] = Worksheet.Quantity(Plane.A, "in/ft"), ["b"] = Worksheet.Quantity(Plane.B, "in/ft"),
-            ["c"] = Worksheet.Quantity(Plane.C, "in") });
+        sheet.Result("plane", new JsonObject
+        {
+            ["a"] = Worksheet.Quantity(Plane.A, "in/ft"),
+            ["b"] = Worksheet.Quantity(Plane.B, "in/ft"),
+            ["c"] = Worksheet.Quantity(Plane.C, "in")
+        });
         sheet.Result("residual_rms",
             sheet.Step("floor-reading.step.scatter-about-plane-root", Math.Sqrt(off.Average(value => value * value)), "in"), "in");
         sheet.Result("residual_max", off.Max(), "in");
