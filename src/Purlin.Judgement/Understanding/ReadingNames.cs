@@ -17,8 +17,14 @@ internal sealed class ReadingNames(RuleBook book, KnownNames names, Telling tell
             .Add(told with { Place = body.Place, Given = $"{body.Kind} {body.Amount}" });
         var amount = kind.IsUnderstood && book.ReadingKinds.TryGetValue(kind.Name, out var known) ? Amount(reading, known,
             again) : body.Amount;
-        return kind.Name == body.Kind && amount == body.Amount ? reading : reading with { Body = body with { Kind = kind.Name,
-            Amount = amount } };
+        return kind.Name == body.Kind && amount == body.Amount ? reading : reading with
+        {
+            Body = body with
+            {
+                Kind = kind.Name,
+                Amount = amount
+            }
+        };
     }
 
     private Amount Amount(Reading reading, ReadingKind kind, List<LookAgain> again)
@@ -46,7 +52,8 @@ internal sealed class ReadingNames(RuleBook book, KnownNames names, Telling tell
             again.Add(telling.Odd(reading.Id, key == "again.beyond" ? "amount" : "unit", amount.ToString(), said,
                 bars: key is "again.unit" or "again.no-unit") with
             {
-                Place = reading.Body.Place, Taken = key == "again.unit.taken" ? $"{amount} {kind.Unit}" : null,
+                Place = reading.Body.Place,
+                Taken = key == "again.unit.taken" ? $"{amount} {kind.Unit}" : null,
             });
             return amount;
         }

@@ -18,12 +18,20 @@ internal sealed class Telling(Tongue words)
     {
         Found.Slip => new LookAgain
         {
-            Entry = entry, Member = member, Given = given, Taken = meant.Name, Nearest = meant.Nearest,
+            Entry = entry,
+            Member = member,
+            Given = given,
+            Taken = meant.Name,
+            Nearest = meant.Nearest,
             Words = words.Say("again.taken", ("what", what), ("given", given), ("taken", meant.Name)),
         },
         Found.Unknown => new LookAgain
         {
-            Entry = entry, Member = member, Given = given, Nearest = meant.Nearest, Bars = bars,
+            Entry = entry,
+            Member = member,
+            Given = given,
+            Nearest = meant.Nearest,
+            Bars = bars,
             Words = Unknown(what, given, meant),
         },
         _ => null,
@@ -37,8 +45,14 @@ internal sealed class Telling(Tongue words)
     }
 
     /// <summary>Something that cannot be used as it stands.</summary>
-    public LookAgain Odd(EntryName entry, string member, string given, string said, bool bars) => new() { Entry = entry, Member = member,
-        Given = given, Words = said, Bars = bars };
+    public LookAgain Odd(EntryName entry, string member, string given, string said, bool bars) => new()
+    {
+        Entry = entry,
+        Member = member,
+        Given = given,
+        Words = said,
+        Bars = bars
+    };
 
     /// <summary>A sentence of the book's language.</summary>
     public string Say(string key, params ReadOnlySpan<Filled> with) => words.Say(key, with);
@@ -50,7 +64,11 @@ internal sealed class Telling(Tongue words)
         var key = member == "type" ? "again.type" : taken is not null ? "again.member.taken" : "again.member";
         return new LookAgain
         {
-            Entry = misread.Entry, Member = member, Given = given, Taken = taken, Nearest = nearest, 
+            Entry = misread.Entry,
+            Member = member,
+            Given = given,
+            Taken = taken,
+            Nearest = nearest,
             Words = Nearest(words.Say(key, ("type", misread.Type), ("member", member), ("given", given), ("taken", taken
                 ?? "")), taken is null ? nearest : []),
         };

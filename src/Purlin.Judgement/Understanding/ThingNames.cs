@@ -21,8 +21,11 @@ internal sealed class ThingNames(KnownNames names, Telling telling)
         var meant = component.Kind == "house" ? Meant.AsWritten("house") : names.Component(component.Kind);
         Tell(component.Id, "kind", telling.Say("again.what.component"), component.Kind, meant, again, component.Place);
         var read = meant.IsUnderstood ? Facts(meant.Name, component, again) : component.Facts;
-        return meant.Name == component.Kind && ReferenceEquals(read, component.Facts) ? component : component with { Kind = meant.Name,
-            Facts = read };
+        return meant.Name == component.Kind && ReferenceEquals(read, component.Facts) ? component : component with
+        {
+            Kind = meant.Name,
+            Facts = read
+        };
     }
 
     public Observation Observation(Observation observation, List<LookAgain> again)

@@ -26,7 +26,8 @@ public static class SignInLink
         {
             for (var column = 0; column < rows[row].Count; column++)
                 text.Append((Light(row, column),
-                    Light(row + 1, column)) switch { (true, true) => '█', (true, false) => '▀', (false, true) => '▄', _ => ' ' });
+                    Light(row + 1, column)) switch
+                { (true, true) => '█', (true, false) => '▀', (false, true) => '▄', _ => ' ' });
             text.AppendLine();
         }
         return text.ToString();

@@ -17,8 +17,11 @@ public sealed class PaperTests
         await using var office = await RunningOffice.Start();
         Pen pen = new(Visit, "phone1");
         Entry opening = pen.Write(
-            new EntryBody.InspectionOpened { Property = new Property { Address = "9 Invented Row", YearBuilt = 1968 },
-                Date = new DateOnly(2026, 11, 25) },
+            new EntryBody.InspectionOpened
+            {
+                Property = new Property { Address = "9 Invented Row", YearBuilt = 1968 },
+                Date = new DateOnly(2026, 11, 25)
+            },
             new DateTimeOffset(2026, 11, 25, 12, 0, 0, TimeSpan.Zero));
         await office.Push(Visit, [opening]);
         Assert.Contains(said, await office.Client.GetStringAsync($"/office/inspections/{Visit}/report?paper={name}"),

@@ -107,9 +107,15 @@ public sealed class UnderstandingTests
     [Fact]
     public void No_misspelt_name_is_lost_without_a_word() => Slip.Sample(one =>
     {
-        var meant = one.What switch { 0 => ReadingKinds[one.Which % ReadingKinds.Length], 1 => Conditions[one.Which % Conditions.Length],
-            2 => Kinds[one.Which % Kinds.Length], 3 => Facts[one.Which % Facts.Length].Fact, _ =>
-                PlaceKind.All[one.Which % PlaceKind.All.Count] };
+        var meant = one.What switch
+        {
+            0 => ReadingKinds[one.Which % ReadingKinds.Length],
+            1 => Conditions[one.Which % Conditions.Length],
+            2 => Kinds[one.Which % Kinds.Length],
+            3 => Facts[one.Which % Facts.Length].Fact,
+            _ =>
+                PlaceKind.All[one.Which % PlaceKind.All.Count]
+        };
         var given = Misspelt(meant, one.At, one.How);
         var judged = Judge(one.What, given, one.Which);
         return judged.Again.Any(again => again.Given.Contains(given, StringComparison.Ordinal)) || IsKnown(one.What, given)
@@ -145,12 +151,24 @@ public sealed class UnderstandingTests
     private static string Misspelt(string word, int at, int how)
     {
         var here = at % word.Length;
-        return how switch { 0 => word.Remove(here, 1), 1 => word.Insert(here, "q"), 2 => word[..here] + 'z' + word[(here + 1)..], _ =>
-            word[..here] + word[here] + word[here..] };
+        return how switch
+        {
+            0 => word.Remove(here, 1),
+            1 => word.Insert(here, "q"),
+            2 => word[..here] + 'z' + word[(here + 1)..],
+            _ =>
+            word[..here] + word[here] + word[here..]
+        };
     }
 
-    private static bool IsKnown(int what, string name) => what switch { 0 => ReadingKinds.Contains(name), 1 => Conditions.Contains(name),
-        2 => Book.ComponentKinds().Contains(name), 3 => Facts.Any(fact => fact.Fact == name), _ => PlaceKind.All.Contains(name) };
+    private static bool IsKnown(int what, string name) => what switch
+    {
+        0 => ReadingKinds.Contains(name),
+        1 => Conditions.Contains(name),
+        2 => Book.ComponentKinds().Contains(name),
+        3 => Facts.Any(fact => fact.Fact == name),
+        _ => PlaceKind.All.Contains(name)
+    };
 
     private static string Told(JudgedInspection judged) => string.Join('\n', judged.Findings.Select(finding =>
         $"{finding.Id} {finding.Title} {finding.Observed}").Concat(judged.LooseEnds.Select(end =>

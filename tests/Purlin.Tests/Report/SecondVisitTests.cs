@@ -60,9 +60,13 @@ public sealed class SecondVisitTests
         var second = new Visit();
         var kind = first.Value.First.Inspection.Readings.First(reading => reading.Body.Amount.Value == 138).Body;
         var heater = second.Now.Components.First(component => component.Kind == "water heater");
-        second.Write(new EntryBody.ReadingTaken { Kind = kind.Kind, Amount = new Amount(fahrenheit, "°F"),
+        second.Write(new EntryBody.ReadingTaken
+        {
+            Kind = kind.Kind,
+            Amount = new Amount(fahrenheit, "°F"),
             Place = second.Place(first.Value.First.Inspection.Places.First(place => place.Id == kind.Place).Name),
-            Component = kind.Component is null ? null : heater.Id });
+            Component = kind.Component is null ? null : heater.Id
+        });
         Assert.Equal(became, second.Table()("Hot water hot enough to scald"));
     }
 
@@ -72,8 +76,14 @@ public sealed class SecondVisitTests
         var second = new Visit();
         var seen = second.Looked("deck.ledger-nailed", "Deck", Outcome.Clear);
         var picture = first.Value.Demo.Pictures.First();
-        second.Write(new EntryBody.PhotoTaken { Sha = picture.Key, Size = picture.Value.Length, MediaType = "image/jpeg",
-            Place = second.Place("Deck"), For = seen });
+        second.Write(new EntryBody.PhotoTaken
+        {
+            Sha = picture.Key,
+            Size = picture.Value.Length,
+            MediaType = "image/jpeg",
+            Place = second.Place("Deck"),
+            For = seen
+        });
         var work = second.Work();
         var paper = work.Report(work.Copy).SecondVisit(first.Value.First.Report(first.Value.First.Copy));
         var shown = paper.Chapters.SelectMany(chapter => chapter.Blocks).OfType<Block.Pictures>().First(pictures => pictures.Shown.Any(one =>
@@ -128,9 +138,15 @@ public sealed class SecondVisitTests
         {
             var before = first.Value.First.Inspection.Observations.First(observation => observation.Body.Condition == condition
                 && observation.Body.Outcome == Outcome.Seen).Body.Place;
-            return Write(new EntryBody.ObservationMade { Place = Place(place ?? first.Value.First.Inspection.Places.First(one =>
-                one.Id == before).Name), Condition = condition, Outcome = outcome, Reason = outcome == Outcome.NotVisible ? "snow"
-                : null });
+            return Write(new EntryBody.ObservationMade
+            {
+                Place = Place(place ?? first.Value.First.Inspection.Places.First(one =>
+                one.Id == before).Name),
+                Condition = condition,
+                Outcome = outcome,
+                Reason = outcome == Outcome.NotVisible ? "snow"
+                : null
+            });
         }
 
         public Work Work() => Purlin.Report.Work.Of(lines, RuleBook.BuiltIn, 2026);

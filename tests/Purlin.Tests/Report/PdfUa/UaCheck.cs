@@ -119,8 +119,11 @@ internal static class UaCheck
     }
 
     private static IEnumerable<string> Within(UaFile file, params (string Kind, string[] Above)[] rules) =>
-        from one in file.Elements from rule in rules where one.Kind == rule.Kind
-            && !rule.Above.Contains(one.Above) select $"{one.Kind} in {one.Above ?? "nothing"}";
+        from one in file.Elements
+        from rule in rules
+        where one.Kind == rule.Kind
+            && !rule.Above.Contains(one.Above)
+        select $"{one.Kind} in {one.Above ?? "nothing"}";
 
     private static IEnumerable<string> Absent(UaFile file) =>
         ((string[])["OCProperties", "AcroForm"]).Where(file.Catalog.Data.ContainsKey).Concat(file.Find(file.Catalog,

@@ -38,8 +38,12 @@ internal sealed class UaFile : IDisposable
 
     public string? Name(DictionaryToken of, string name) => (Find(of, name) as NameToken)?.Data;
 
-    public string Text(DictionaryToken of, string name) => Find(of, name) switch { StringToken text => text.Data, HexToken hex => hex.Data,
-        _ => "" };
+    public string Text(DictionaryToken of, string name) => Find(of, name) switch
+    {
+        StringToken text => text.Data,
+        HexToken hex => hex.Data,
+        _ => ""
+    };
 
     public void Dispose() => Pdf.Dispose();
 
@@ -51,8 +55,13 @@ internal sealed class UaFile : IDisposable
         if (depth > 60) throw new InvalidOperationException("the structure goes round in a circle");
         var kind = Name(element, "S");
         if (kind is not null) Elements.Add((kind, above, element));
-        foreach (var child in Find(element, "K") switch { ArrayToken many => many.Data, DictionaryToken one => [one], _ =>
-            (IReadOnlyList<IToken>)[] })
+        foreach (var child in Find(element, "K") switch
+        {
+            ArrayToken many => many.Data,
+            DictionaryToken one => [one],
+            _ =>
+            (IReadOnlyList<IToken>)[]
+        })
             if (Resolved(child) is DictionaryToken inner && inner.Data.ContainsKey("S")) Collect(inner, kind, depth + 1);
     }
 }
