@@ -66,13 +66,13 @@ public sealed class ReportModel
         ArgumentNullException.ThrowIfNull(work);
         ArgumentNullException.ThrowIfNull(mark);
         Record record = new(work.Inspection, work.Judged, work.Book);
-        PictureNumbers pictures = new(record);
+        PictureNumbers numbers = new(record);
         Numbering cautions = new(), sources = new();
-        var matters = new MatterWriting(record, pictures, cautions, sources).All();
-        var inTheWay = pictures.Show(work.Judged.Limitations.SelectMany(limitation => limitation.Photos),
+        var matters = new MatterWriting(record, numbers, cautions, sources).All();
+        var inTheWay = numbers.Show(work.Judged.Limitations.SelectMany(limitation => limitation.Photos),
             record.Words.Say("report.in-the-way"));
         var options = SectionOptions.Landscape with { Knots = false, Words = work.Book.Words };
-        return new ReportModel(record, sources, pictures)
+        return new ReportModel(record, sources, numbers)
         {
             Mark = mark,
             Cover = CoverWriting.Of(record, mark),
@@ -82,7 +82,7 @@ public sealed class ReportModel
             Matters = matters,
             Cautions = cautions.Listed,
             InTheWay = inTheWay,
-            More = PhotoWriting.Rest(record, pictures, mark),
+            More = PhotoWriting.Rest(record, numbers, mark),
         };
     }
 

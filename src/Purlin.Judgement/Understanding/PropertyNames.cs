@@ -25,7 +25,7 @@ internal sealed class PropertyNames(KnownNames names, Telling telling)
             FloorArea = Area(told.FloorArea),
         };
         if (told.YearBuilt is { } year && (year < OldestYear || year > opening.Body.Date.Year + 1))
-            again.Add(telling.Odd(opening.Id, "yearBuilt", $"{year}", telling.Say("again.year", ("given", $"{year}")), bars: false));
+            again.Add(Telling.Odd(opening.Id, "yearBuilt", $"{year}", telling.Say("again.year", ("given", $"{year}")), bars: false));
         return read == told ? opening : opening with { Body = opening.Body with { Property = read } };
 
         string? Word(string fact, string? given)
@@ -43,7 +43,7 @@ internal sealed class PropertyNames(KnownNames names, Telling telling)
             if (area.Unit.Length == 0) return area with { Unit = AreaUnit };
             var unit = names.Unit(area.Unit);
             if (unit.IsUnderstood && Units.Compatible(unit.Name, AreaUnit)) return area with { Unit = unit.Name };
-            again.Add(telling.Odd(opening.Id, "floorArea", area.ToString(), telling.Say("again.unit", ("what", AreaName), ("given",
+            again.Add(Telling.Odd(opening.Id, "floorArea", area.ToString(), telling.Say("again.unit", ("what", AreaName), ("given",
                 area.ToString()), ("unit", AreaUnit)), bars: false));
             return area;
         }

@@ -49,7 +49,7 @@ internal sealed class ReadingNames(RuleBook book, KnownNames names, Telling tell
         {
             var said = telling.Say(key, ("what", kind.Kind), ("given", amount.ToString()), ("unit", kind.Unit), ("least", kind.Least,
                 kind.Unit), ("most", kind.Most, kind.Unit));
-            again.Add(telling.Odd(reading.Id, key == "again.beyond" ? "amount" : "unit", amount.ToString(), said,
+            again.Add(Telling.Odd(reading.Id, key == "again.beyond" ? "amount" : "unit", amount.ToString(), said,
                 bars: key is "again.unit" or "again.no-unit") with
             {
                 Place = reading.Body.Place,

@@ -72,6 +72,6 @@ internal sealed class References(Inspection inspection, RuleBook book, KnownName
         if (telling.Name(entry, member, what, given, strict, bars: false) is { } one) told.Add(one);
     }
 
-    private void Lost(EntryName entry, string member, string given, string words) => told.Add(telling.Odd(entry, member, given, words,
+    private void Lost(EntryName entry, string member, string given, string words) => told.Add(Telling.Odd(entry, member, given, words,
         bars: true));
 }

@@ -44,7 +44,7 @@ internal sealed partial class StatedWords(KnownNames names, Telling telling)
         var (number, unit) = fact.Value.Number is { } given ? (given, fact.Unit ?? "") : Parsed(name, fact);
         if (double.IsNaN(number))
         {
-            again.Add(telling.Odd(by, name, fact.Value.Text, telling.Say("again.number", ("fact", name), ("given", fact.Value.Text)),
+            again.Add(Telling.Odd(by, name, fact.Value.Text, telling.Say("again.number", ("fact", name), ("given", fact.Value.Text)),
                 bars: false));
             return fact;
         }
@@ -52,7 +52,7 @@ internal sealed partial class StatedWords(KnownNames names, Telling telling)
         if (unit.Length > 0 && asked.Length > 0 && !(meant.IsUnderstood && (meant.Name == asked || Units.Compatible(meant.Name, asked)
             || Units.TryConvert(number, meant.Name, asked, out _))))
         {
-            again.Add(telling.Odd(by, name, $"{number:0.####} {unit}", telling.Say("again.unit", ("what", name), ("given",
+            again.Add(Telling.Odd(by, name, $"{number:0.####} {unit}", telling.Say("again.unit", ("what", name), ("given",
                 $"{number:0.####} {unit}"), ("unit", asked)), bars: false));
             return fact;
         }
@@ -64,12 +64,12 @@ internal sealed partial class StatedWords(KnownNames names, Telling telling)
     private static (double Number, string Unit) Parsed(string name, Fact fact)
     {
         var text = fact.Value.Text.Trim();
-        if (name == "year" && YearPattern().Match(text) is { Success: true } year) return (double.Parse(year.Groups[1].ValueSpan,
+        if (name == "year" && YearPattern().Match(text) is { Success: true } year) return (double.Parse(year.Groups["year"].ValueSpan,
             CultureInfo.InvariantCulture), "");
         if (NumberPattern().Match(text) is not { Success: true } match) return (double.NaN, "");
-        var figures = match.Groups[1].Value.Replace(",", "", StringComparison.Ordinal);
+        var figures = match.Groups["number"].Value.Replace(",", "", StringComparison.Ordinal);
         return double.TryParse(figures, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) && double.IsFinite(number)
-            ? (number, match.Groups[2].Value.Trim() is { Length: > 0 } unit ? unit : fact.Unit ?? "") : (double.NaN, "");
+            ? (number, match.Groups["unit"].Value.Trim() is { Length: > 0 } unit ? unit : fact.Unit ?? "") : (double.NaN, "");
     }
 
     private void Tell(string name, string given, Meant meant, EntryName by, List<LookAgain> again)
@@ -78,9 +78,9 @@ internal sealed partial class StatedWords(KnownNames names, Telling telling)
     }
 
     // "about 1968", "c. 1968", "1968 (est.)"; a decade is no year.
-    [GeneratedRegex(@"^\D*((?:1[6-9]|20)\d\d)(?:\s*\D*)$(?<!s)", RegexOptions.None, 1000)]
+    [GeneratedRegex(@"^\D*(?<year>(?:1[6-9]|20)\d\d)(?:\s*\D*)$(?<!s)", RegexOptions.None, 1000)]
     private static partial Regex YearPattern();
 
-    [GeneratedRegex(@"^\$?\s*([-+]?\d[\d,]*(?:\.\d+)?)\s*([^\d]*)$", RegexOptions.None, 1000)]
+    [GeneratedRegex(@"^\$?\s*(?<number>[-+]?\d[\d,]*(?:\.\d+)?)\s*(?<unit>[^\d]*)$", RegexOptions.None, 1000)]
     private static partial Regex NumberPattern();
 }

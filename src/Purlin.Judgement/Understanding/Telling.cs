@@ -45,7 +45,7 @@ internal sealed class Telling(Tongue words)
     }
 
     /// <summary>Something that cannot be used as it stands.</summary>
-    public LookAgain Odd(EntryName entry, string member, string given, string said, bool bars) => new()
+    public static LookAgain Odd(EntryName entry, string member, string given, string said, bool bars) => new()
     {
         Entry = entry,
         Member = member,

@@ -18,7 +18,7 @@ internal sealed class PictureNumbers(Record record)
     public int NumberOf(EntryName photo) => numbered[photo].Number;
 
     /// <summary>A photograph with the number it has or would have next; none when it is not there.</summary>
-    public Picture? Of(EntryName name) => numbered.GetValueOrDefault(name) ?? Show([name]).FirstOrDefault();
+    public Picture? Of(EntryName name) => numbered.GetValueOrDefault(name) ?? (Show([name]) is [var shown, ..] ? shown : null);
 
     /// <summary>The photographs of these that exist, are not held back and have not been shown before.</summary>
     public IReadOnlyList<Picture> Show(IEnumerable<EntryName> names, string about = "")

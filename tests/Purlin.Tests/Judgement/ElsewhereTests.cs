@@ -68,7 +68,7 @@ public sealed class ElsewhereTests
     {
         Begin("""{"address":"1 Invented Lane"}""");
         Add("duty.met", $$"""{"duty":"core:E-05","how":"{{how}}","text":"{{text}}"}""");
-        Assert.Equal(open, Open("Trim").Any());
+        Assert.Equal(open, Open("Trim").Count > 0);
     }
 
     [Fact]

@@ -124,28 +124,28 @@ public sealed class UnderstandingTests
 
     private static JudgedInspection Judge(int what, string name, int which)
     {
-        var house = new SmallHouse();
-        var place = house.Place(what == 4 ? name : PlaceKind.Garage, "There");
+        var home = new SmallHouse();
+        var place = home.Place(what == 4 ? name : PlaceKind.Garage, "There");
         switch (what)
         {
             case 0:
                 var kind = Book.ReadingKinds[ReadingKinds[which % ReadingKinds.Length]];
-                house.Read(name, kind.Most, kind.Unit, place);
+                home.Read(name, kind.Most, kind.Unit, place);
                 break;
             case 1:
-                house.Seen(name, place);
+                home.Seen(name, place);
                 break;
             case 2:
-                house.Component(name, place);
+                home.Component(name, place);
                 break;
             case 3:
-                house.Fact(house.Component(Facts[which % Facts.Length].Kind, place), name, FactValue.Of(1));
+                home.Fact(home.Component(Facts[which % Facts.Length].Kind, place), name, FactValue.Of(1));
                 break;
             default:
-                house.Seen("siding.rot", place);
+                home.Seen("siding.rot", place);
                 break;
         }
-        return Judging.Judge(house.Build(), Book, 2026);
+        return Judging.Judge(home.Build(), Book, 2026);
     }
 
     private static string Misspelt(string word, int at, int how)

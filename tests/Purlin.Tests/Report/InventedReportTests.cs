@@ -49,7 +49,7 @@ public sealed partial class InventedReportTests
             line.Key.Split('.')[0] is "report" or "paper" or "drawing" or "answer").Select(line => line.Value)
             .Where(sentence => !sentence.Contains('{', StringComparison.Ordinal) && TwoWords().IsMatch(sentence)).Select(Squeezed)
                 .Where(sentence => sentence.Length > 12);
-        Assert.Empty(standing.Where(sentence => text.Contains(sentence, StringComparison.Ordinal)));
+        Assert.DoesNotContain(standing, sentence => text.Contains(sentence, StringComparison.Ordinal));
     }
 
     private static string Squeezed(string text) => new([.. text.Where(letter => !char.IsWhiteSpace(letter))]);
