@@ -103,7 +103,7 @@ public abstract partial record Taking
     }
 
     /// <summary>A fact of the property.</summary>
-    /// <param name="Of">One of <see cref="Property.Known"/>.</param>
+    /// <param name="Of">yearBuilt, floorArea, footprint, bedrooms, bathrooms, storeys, roofPitch or foundation.</param>
     public sealed record Property(string Of) : Taking
     {
         /// <summary>What can be taken of a property.</summary>
