@@ -47,6 +47,9 @@ public sealed class OpenVisit
     /// <summary>What of the inspection could not be read or judged, with what is safe and what to do; empty when all could.</summary>
     public string Trouble { get; private set; } = "";
 
+    /// <summary>The last act that was begun here, for what must come after it: the photograph of what was just seen.</summary>
+    public Task Settled { get; private set; } = Task.CompletedTask;
+
     /// <summary>Why the last act was not kept; empty when it was.</summary>
     public string Refused { get; private set; } = "";
 
@@ -64,9 +67,7 @@ public sealed class OpenVisit
         if (Id == inspection) return;
         Id = inspection;
         (lines, memory) = (new KeptLines(phone, inspection), new JudgingMemory());
-        Work = null;
-        Last = null;
-        Refused = Trouble = "";
+        (Work, Last, Refused, Trouble) = (null, null, "", "");
         await ReadOnAsync();
     }
 
@@ -84,7 +85,14 @@ public sealed class OpenVisit
     /// Writes acts as one, and gives their names once the disk has them; none when they were not kept. What an act replaces is worked out here
     /// for all of them, since forgetting it would set two answers side by side.
     /// </summary>
-    public async Task<IReadOnlyList<EntryName>> WriteAsync(string words, params IReadOnlyList<EntryBody> bodies)
+    public Task<IReadOnlyList<EntryName>> WriteAsync(string words, params IReadOnlyList<EntryBody> bodies)
+    {
+        var act = KeepAsync(words, bodies);
+        Settled = act;
+        return act;
+    }
+
+    private async Task<IReadOnlyList<EntryName>> KeepAsync(string words, IReadOnlyList<EntryBody> bodies)
     {
         var screen = at;
         var kept = await phone.WriteAsync(Id, words, [.. bodies.Select(Inspection.Replacing)]);
@@ -121,10 +129,6 @@ public sealed class OpenVisit
         if (kept.Ok) Last = new Act([.. names.Select(EntryName.Parse)], act.Words) { IsUndo = !act.IsUndo, InOwnBook = act.InOwnBook };
         await ReadOnAsync();
     }
-
-    /// <summary>Lets an entry that was taken back stand again.</summary>
-    public Task<IReadOnlyList<EntryName>> RestoreAsync(EntryName entry) =>
-        WriteAsync("Restored", new EntryBody.EntryRestored { Entry = entry });
 
     /// <summary>Keeps what a part of the screen still held when it went away.</summary>
     public void Later(Func<Task> keep) => _ = LaterAsync(keep);
@@ -201,10 +205,7 @@ public sealed class OpenVisit
         Changed?.Invoke();
     }
 
-    /// <summary>Judges now, for pages that cannot be drawn without it.</summary>
-    public JudgedInspection JudgedNow() => WorkNow().Judged;
-
-    /// <summary>Works the inspection through now, when nothing did so yet.</summary>
+    /// <summary>Works the inspection through now, when nothing did so yet, for pages that cannot be drawn without it.</summary>
     public Work WorkNow() => Work ??= WorkThrough();
 
     private Work WorkThrough() => Report.Work.Of(Inspection, Entries, RuleBook.BuiltIn, clock.GetLocalNow().Year, memory);
