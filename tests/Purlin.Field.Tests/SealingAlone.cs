@@ -22,7 +22,7 @@ public sealed class SealingAlone(Browser browser)
         await Assertions.Expect(seal).ToBeDisabledAsync();
         await page.Locator(".state-all").TapAsync();
         await page.Locator(".never-entered .reasons button").First.TapAsync();
-        await phone.UntilAsync(seed.Insp, "limitation.recorded", 7);
+        await phone.UntilAsync(seed.Insp, "limitation.recorded", 8);
         await Assertions.Expect(seal).ToBeEnabledAsync();
         await seal.TapAsync();
         await phone.UntilAsync(seed.Insp, "edition.sealed", 1);

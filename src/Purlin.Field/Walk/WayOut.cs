@@ -27,11 +27,11 @@ public static class WayOut
     private static readonly string[] Outside = [PlaceKind.Site, PlaceKind.Side, PlaceKind.Roof, PlaceKind.Deck, PlaceKind.Outbuilding,
         PlaceKind.Garage];
 
-    /// <summary>Places that nobody entered and of which nobody said why.</summary>
-    public static IReadOnlyList<Place> NeverEntered(Inspection inspection)
+    /// <summary>Places that nobody entered and of which nobody said why: those that the judgement bars issue for.</summary>
+    public static IReadOnlyList<Place> NeverEntered(Inspection inspection, JudgedInspection? judged)
     {
-        var accounted = Accounted(inspection);
-        return [.. inspection.Places.Where(place => !accounted.Contains(place.Id))];
+        HashSet<EntryName?> never = [.. judged?.Obstacles.OfType<Obstacle.PlaceUnvisited>().Select(obstacle => obstacle.Place) ?? []];
+        return [.. inspection.Places.Where(place => never.Contains(place.Id))];
     }
 
     /// <summary>
@@ -39,7 +39,7 @@ public static class WayOut
     /// </summary>
     public static IReadOnlyList<Stop> Stops(Inspection inspection, JudgedInspection judged, EntryName? here)
     {
-        var accounted = Accounted(inspection);
+        HashSet<EntryName> never = [.. NeverEntered(inspection, judged).Select(place => place.Id)];
         var from = inspection.Places.FirstOrDefault(place => place.Id == here)?.Level ?? 0;
         HashSet<LooseEndId> told = [];
         List<Stop> stops = [];
@@ -50,7 +50,7 @@ public static class WayOut
             // A question that several places can answer is asked at the first of them.
             var ends = LookList.OpenHere(judged, place.Id).Where(end => told.Add(end.Id)).ToList();
             var asks = judged.Asks.Where(ask => ask.Place == place.Id).ToList();
-            var isEntered = accounted.Contains(place.Id);
+            var isEntered = !never.Contains(place.Id);
             if (!isEntered || ends.Count + asks.Count > 0) stops.Add(new Stop(place, isEntered, ends, asks));
         }
         return stops;
@@ -75,10 +75,6 @@ public static class WayOut
             }.Where(tally => tally.Of > 0),
         ];
     }
-
-    /// <summary>Places that were entered, or of which it was stated why not.</summary>
-    private static HashSet<EntryName> Accounted(Inspection inspection) =>
-        [.. Progress.LookedAt(inspection), .. inspection.Limitations.Select(limitation => limitation.Body.Place).OfType<EntryName>()];
 
     /// <summary>States that places were not looked at, and why: one limitation each.</summary>
     public static IReadOnlyList<EntryBody> Stated(IEnumerable<Place> places, string reason) =>
