@@ -17,19 +17,8 @@ internal static class Histories
             entries.Add(entry);
             return entry.Name;
         }
-        Property property = new()
-        {
-            Address = "1 Bench Street (invented)",
-            YearBuilt = 1968,
-            Storeys = 2,
-            Foundation = "crawl space",
-            RoofForm = "gable",
-            Garage = "attached",
-            Bedrooms = 4,
-            Bathrooms = 2,
-        };
-        Write(new EntryBody.InspectionOpened { Property = property, Date = new DateOnly(2026, 10, 14), Standards = ["washington"] });
-        var places = StartingPlaces.For(property).Select(Write).ToList();
+        Write(new EntryBody.InspectionOpened { Property = LivedIn.House, Date = new DateOnly(2026, 10, 14), Standards = ["washington"] });
+        var places = StartingPlaces.For(LivedIn.House).Select(Write).ToList();
         var heater = Write(new EntryBody.ComponentAdded { Kind = "water heater", Place = places[^2] });
         string[] conditions = ["supply-piping.corroded-joint", "receptacle.open-ground", "window.seal-failed", "framing.wood-wet"];
         EntryName? fact = null;

@@ -41,21 +41,23 @@ internal sealed class LivedIn
         return entry;
     }
 
+    /// <summary>The invented house of the benches.</summary>
+    public static Property House { get; } = new()
+    {
+        Address = "1 Bench Street (invented)",
+        YearBuilt = 1968,
+        Storeys = 2,
+        Foundation = "crawl space",
+        RoofForm = "gable",
+        Garage = "attached",
+        Bedrooms = 4,
+        Bathrooms = 2,
+    };
+
     private void Open()
     {
-        Property property = new()
-        {
-            Address = "1 Bench Street (invented)",
-            YearBuilt = 1968,
-            Storeys = 2,
-            Foundation = "crawl space",
-            RoofForm = "gable",
-            Garage = "attached",
-            Bedrooms = 4,
-            Bathrooms = 2
-        };
-        Write(new EntryBody.InspectionOpened { Property = property, Date = new DateOnly(2026, 10, 14), Standards = ["washington"] });
-        foreach (var place in StartingPlaces.For(property)) places.Add((Write(place).Name, place.Kind));
+        Write(new EntryBody.InspectionOpened { Property = House, Date = new DateOnly(2026, 10, 14), Standards = ["washington"] });
+        foreach (var place in StartingPlaces.For(House)) places.Add((Write(place).Name, place.Kind));
         foreach (var kind in book.ComponentKinds().Where((_, index) => index % 2 == 0))
             components.Add((Write(new EntryBody.ComponentAdded { Kind = kind, Place = Pick(places).Name }).Name, kind));
         foreach (var (component, _) in components)
