@@ -68,7 +68,7 @@ internal static class PageStyle
         @media (max-width: 44rem) {
           .opening { grid-template-columns: minmax(0, 1fr); gap: 0.6rem; } .wide { display: none; } .upright { display: block; } .reply { font-size: 1.3rem; } .job { grid-template-columns: minmax(0, 1fr); } .job > div:first-child:not(.pictures) { grid-column: 1; }
           table, tbody, tr, th, td, caption { display: block; } thead { position: absolute; clip-path: inset(50%); width: 1px; height: 1px; overflow: hidden; } tbody tr { border-bottom: 1px solid var(--rule); padding: 0.5rem 0; } tbody th, td { border: 0; padding: 0.1rem 0; }
-          td::before { content: attr(data-label); color: var(--quiet); } .list td { display: inline; font-size: 0.9rem; color: var(--quiet); } .list td::before { content: none; } .list td + td::before, .list th + td::before { content: " \00B7 "; } .list tbody tr { display: flex; flex-wrap: wrap; column-gap: 0.3rem; } .list tbody th { flex: 0 0 100%; order: -1; } .list .when::before { content: none; } .list .when { padding-left: 2.9rem; }
+          td::before { content: attr(data-label); color: var(--quiet); } .list td { display: inline; font-size: 0.9rem; color: var(--quiet); } .list td::before { content: none; } .list td:not(:last-child)::after { content: " \00B7"; } .list tbody tr { display: flex; flex-wrap: wrap; column-gap: 0.3rem; padding-left: 2.9rem; } .list tbody th { flex: 0 0 calc(100% + 2.9rem); margin-left: -2.9rem; order: -1; } .list .when::before { content: none; }
         }
         @media print {
           @page { size: letter; margin: 14mm 14mm 16mm; }
