@@ -42,8 +42,7 @@ internal sealed class KnownFacts
                     kind.Component)).Concat(book.Usual.Values.SelectMany(usual => usual.Things).Select(thing => thing.Component))
                 .Where(kind => kind.Length > 0).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal),
         ];
-        // A house may also say by the name of a kind that it has none: "pool: none".
-        anywhere = all.Select(pair => pair.Fact).Concat(Components).ToFrozenSet(StringComparer.Ordinal);
+        anywhere = all.Select(pair => pair.Fact).ToFrozenSet(StringComparer.Ordinal);
     }
 
     /// <summary>Kinds of component, in alphabetical order.</summary>
@@ -52,8 +51,9 @@ internal sealed class KnownFacts
     /// <summary>Facts of a kind.</summary>
     public IEnumerable<string> Of(string kind) => names[kind];
 
-    /// <summary>Whether some kind has a fact of this name.</summary>
-    public bool IsAnywhere(string fact) => anywhere.Contains(fact);
+    /// <summary>Whether some kind has a fact of this name. A house may say by the name of a kind that it has none: "pool: none".</summary>
+    public bool IsAnywhere(string kind, string fact) =>
+        anywhere.Contains(fact) || (kind == House && Components.Contains(fact, StringComparer.Ordinal));
 
     /// <summary>Whether the book knows it as a number.</summary>
     public bool IsNumber(string kind, string fact) =>

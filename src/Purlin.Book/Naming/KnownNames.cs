@@ -59,7 +59,7 @@ public sealed class KnownNames
     public Meant Unit(string given) => Units.Compatible(given, given) ? Meant.AsWritten(given) : units.Value.Find(given);
 
     /// <summary>The name of a fact of this kind of component. One that any other kind has is taken as it is.</summary>
-    public Meant Fact(string kind, string given) => facts.IsAnywhere(given) ? Meant.AsWritten(given) : NamesOf(kind).Find(given);
+    public Meant Fact(string kind, string given) => facts.IsAnywhere(kind, given) ? Meant.AsWritten(given) : NamesOf(kind).Find(given);
 
     /// <summary>Whether the fact of this kind is a number.</summary>
     public bool IsNumber(string kind, string fact) => facts.IsNumber(kind, fact);

@@ -122,6 +122,15 @@ public sealed class UnderstandingTests
             || Told(judged) == Told(Judge(one.What, meant, one.Which));
     }, iter: 400);
 
+    /// <summary>A slip that makes the name of a thing out of that of a fact says nothing of the thing it stands on: a deck's "spa" is no spa.</summary>
+    [Fact]
+    public void A_fact_misspelt_into_the_name_of_a_thing_is_told()
+    {
+        house.Fact(house.Component("deck", house.Place(PlaceKind.Deck)), "spa", FactValue.Of(12));
+        var judged = Judged;
+        Assert.True(judged.Again.Any(again => again.Given.Contains("spa", StringComparison.Ordinal)), "nothing was told of it");
+    }
+
     private static JudgedInspection Judge(int what, string name, int which)
     {
         var home = new SmallHouse();
