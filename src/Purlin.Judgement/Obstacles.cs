@@ -29,20 +29,18 @@ internal static class Obstacles
         foreach (var unsettled in inspection.Unsettled.Where(unsettled => unsettled.Kind is UnsettledKind.Divergence or UnsettledKind.ParentCycle or UnsettledKind.KeepWins)) all.Add(new Obstacle.Unsettled(unsettled.Entries) { Words = unsettled.Words });
         foreach (var place in Unvisited(inspection)) all.Add(new Obstacle.PlaceUnvisited
         {
-            Words = words.Say("obstacle.place", ("place",
-            place.Name)),
-            Place = place.Id
+            Words = words.Say("obstacle.place", ("place", place.Name)),
+            Place = place.Id,
         });
         foreach (var again in judged.Again.Where(again => again.Bars)) all.Add(new Obstacle.NotUnderstood(again.Id)
         {
             Words = again.Words,
-            Place = again.Place
+            Place = again.Place,
         });
         if (inspection.Unknown.Count > 0)
             all.Add(new Obstacle.UnknownEntries(inspection.Unknown.Count)
             {
-                Words = words.Say("obstacle.unknown", ("count",
-                inspection.Unknown.Count))
+                Words = words.Say("obstacle.unknown", ("count", inspection.Unknown.Count)),
             });
         return all;
     }

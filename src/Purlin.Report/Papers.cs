@@ -19,8 +19,7 @@ internal static class Papers
             PaperKind.Talk => "report.paper.talk",
             PaperKind.Second => "report.paper.second",
             PaperKind.Walk => "report.paper.walk",
-            _ =>
-            "report.paper.report"
+            _ => "report.paper.report"
         }),
         Cover = model.Cover,
         Mark = model.Mark,

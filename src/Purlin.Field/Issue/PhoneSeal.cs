@@ -10,8 +10,7 @@ namespace Purlin.Field.Issue;
 
 /// <summary>
 /// Seals an edition on the phone alone: page and PDF are set and kept here, then the line that names them is written and signed for with
-/// the
-/// phone's own key. Nothing of it needs an office, and an office that comes later takes it like any other line.
+/// the phone's own key. Nothing of it needs an office, and an office that comes later takes it like any other line.
 /// </summary>
 public sealed class PhoneSeal(Phone phone, OpenVisit visit, TimeProvider clock)
 {

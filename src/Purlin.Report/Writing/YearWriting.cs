@@ -13,8 +13,7 @@ internal static class YearWriting
         {
             YearOf.House => "report.years.house",
             YearOf.Structure => "report.years.structure",
-            _ =>
-            "report.years.this"
+            _ => "report.years.this"
         };
         var basis = known.Basis switch
         {

@@ -113,8 +113,7 @@ public sealed class UnderstandingTests
             1 => Conditions[one.Which % Conditions.Length],
             2 => Kinds[one.Which % Kinds.Length],
             3 => Facts[one.Which % Facts.Length].Fact,
-            _ =>
-                PlaceKind.All[one.Which % PlaceKind.All.Count]
+            _ => PlaceKind.All[one.Which % PlaceKind.All.Count]
         };
         var given = Misspelt(meant, one.At, one.How);
         var judged = Judge(one.What, given, one.Which);
@@ -165,8 +164,7 @@ public sealed class UnderstandingTests
             0 => word.Remove(here, 1),
             1 => word.Insert(here, "q"),
             2 => word[..here] + 'z' + word[(here + 1)..],
-            _ =>
-            word[..here] + word[here] + word[here..]
+            _ => word[..here] + word[here] + word[here..]
         };
     }
 

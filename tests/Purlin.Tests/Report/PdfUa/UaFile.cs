@@ -59,8 +59,7 @@ internal sealed class UaFile : IDisposable
         {
             ArrayToken many => many.Data,
             DictionaryToken one => [one],
-            _ =>
-            (IReadOnlyList<IToken>)[]
+            _ => (IReadOnlyList<IToken>)[]
         })
             if (Resolved(child) is DictionaryToken inner && inner.Data.ContainsKey("S")) Collect(inner, kind, depth + 1);
     }
